@@ -1,0 +1,16 @@
+import mdx from '@astrojs/mdx';
+import preact from '@astrojs/preact';
+import { defineConfig } from 'astro/config';
+
+export default defineConfig({
+  output: 'static',
+  publicDir: './src/public',
+  trailingSlash: 'always',
+  integrations: [mdx(), preact()],
+  // Code samples carry no inline colours: the content security policy forbids style attributes.
+  markdown: { syntaxHighlight: false },
+  build: { assets: 'assets', inlineStylesheets: 'never' },
+  // Small files stay files: a data: URI would break the content security policy.
+  vite: { build: { assetsInlineLimit: 0 } },
+  devToolbar: { enabled: false },
+});

@@ -1,0 +1,178 @@
+import type Fraction from 'fraction.js';
+import { OutOfRangeError } from '../core/errors.ts';
+import { formatNumber } from '../core/quantity/format.ts';
+import type { Parsed } from '../core/quantity/parse-number.ts';
+import { parseCount, parseQuantity, parseQuantityList } from '../core/quantity/parse-quantity.ts';
+import { UNITS, convertUnit, type Unit } from '../core/quantity/units.ts';
+import type {
+  AnyWorksheet,
+  InputSpec,
+  InputSpecs,
+  ListInput,
+  OptionalQuantityInput,
+  Outcome,
+  QuantityInput,
+  WorkingStep,
+} from './types.ts';
+
+/** Texts as typed, by input key. */
+export type Entries = Readonly<Record<string, string>>;
+
+/**
+ * What became of a worksheet with these entries: either every entry was accepted and there is an
+ * outcome, or at least one message and no outcome at all (a stale number would be worse than none).
+ */
+export interface Evaluation {
+  /** Message beside a field, by input key. */
+  readonly messages: Readonly<Record<string, string>>;
+  /** Message that belongs to no single field. */
+  readonly message?: string;
+  readonly outcome?: Outcome;
+  readonly working?: readonly WorkingStep[];
+}
+
+type Read = Parsed<{ readonly value: unknown; readonly exact?: unknown }>;
+
+/** The entries a worksheet opens with: its defaults, overlaid with those given. */
+export function fillEntries(inputs: InputSpecs, given: Entries): Entries {
+  return Object.fromEntries(
+    Object.entries(inputs).map(([key, spec]) => [
+      key,
+      Object.hasOwn(given, key) ? (given[key] ?? spec.default) : spec.default,
+    ]),
+  );
+}
+
+function rangeText(spec: QuantityInput | OptionalQuantityInput | ListInput): string {
+  const shown = spec.entryUnit ?? spec.unit;
+  const inShown = (value: number): string => formatNumber(convertUnit(value, spec.unit, shown), 4);
+  const unit: Unit = UNITS[shown];
+  const symbol = unit.symbol === '' ? '' : ` ${unit.symbol}`;
+  return `${inShown(spec.minimum)} to ${inShown(spec.maximum)}${symbol}`;
+}
+
+function refuse(reason: string, spec: { readonly accepted: string }): Read {
+  return { ok: false, reason: `${reason}. Try ${spec.accepted}.` };
+}
+
+function readQuantity(
+  spec: QuantityInput | OptionalQuantityInput,
+  text: string,
+  angleFps: number | undefined,
+): Read {
+  if (spec.kind === 'optional-quantity' && text.trim() === '') {
+    return { ok: true, value: { value: undefined } };
+  }
+  const parsed = parseQuantity(text, {
+    unit: spec.unit,
+    ...(spec.entryUnit === undefined ? {} : { entryUnit: spec.entryUnit }),
+    ...(angleFps === undefined ? {} : { angleFps }),
+  });
+  if (!parsed.ok) return refuse(parsed.reason, spec);
+  const { value } = parsed.value;
+  // A typed decimal can miss an inclusive bound by one rounding step of a unit conversion.
+  const slack = 1e-12 * Math.max(Math.abs(spec.minimum), Math.abs(spec.maximum));
+  if (!(value >= spec.minimum - slack && value <= spec.maximum + slack)) {
+    return refuse(`“${text.trim()}” is outside the range ${rangeText(spec)}`, spec);
+  }
+  return { ok: true, value: parsed.value };
+}
+
+function readList(spec: ListInput, text: string): Read {
+  const parsed = parseQuantityList(text, {
+    unit: spec.unit,
+    ...(spec.entryUnit === undefined ? {} : { entryUnit: spec.entryUnit }),
+  });
+  if (!parsed.ok) return refuse(parsed.reason, spec);
+  if (parsed.value.length > spec.longest) {
+    return refuse(`That is more than ${spec.longest} entries`, spec);
+  }
+  const outside = parsed.value.findIndex(
+    ({ value }) => !(value >= spec.minimum && value <= spec.maximum),
+  );
+  if (outside >= 0) {
+    return refuse(`Entry ${outside + 1} is outside the range ${rangeText(spec)}`, spec);
+  }
+  return {
+    ok: true,
+    value: {
+      value: parsed.value.map(({ value }) => value),
+      exact: parsed.value.map(({ exact }) => exact),
+    },
+  };
+}
+
+function readInput(spec: InputSpec, text: string, angleFps: number | undefined): Read {
+  switch (spec.kind) {
+    case 'quantity':
+    case 'optional-quantity':
+      return readQuantity(spec, text, angleFps);
+    case 'list':
+      return readList(spec, text);
+    case 'count': {
+      const parsed = parseCount(text);
+      if (!parsed.ok) return refuse(parsed.reason, spec);
+      if (parsed.value < spec.minimum || parsed.value > spec.maximum) {
+        return refuse(
+          `“${text.trim()}” is outside the range ${spec.minimum} to ${spec.maximum}`,
+          spec,
+        );
+      }
+      return { ok: true, value: { value: parsed.value } };
+    }
+    case 'choice':
+      return Object.hasOwn(spec.options, text)
+        ? { ok: true, value: { value: text } }
+        : {
+            ok: false,
+            reason: `“${text}” is not one of the choices: ${Object.values(spec.options).join('; ')}.`,
+          };
+  }
+}
+
+/**
+ * Reads the entries and computes the worksheet. Never throws for anything a reader can type; an
+ * error that is not about a value is a fault of ours and passes through.
+ */
+export function evaluate(worksheet: AnyWorksheet, entries: Entries): Evaluation {
+  const specs = worksheet.inputs as InputSpecs;
+  const values: Record<string, unknown> = {};
+  const exact: Record<string, unknown> = {};
+  const messages: Record<string, string> = {};
+
+  const keys = Object.keys(specs);
+  const needsRate = (key: string): boolean => {
+    const spec = specs[key];
+    return (
+      (spec?.kind === 'quantity' || spec?.kind === 'optional-quantity') && spec.angleOf !== undefined
+    );
+  };
+  const ordered = [...keys.filter((key) => !needsRate(key)), ...keys.filter(needsRate)];
+  for (const key of ordered) {
+    const spec = specs[key];
+    if (spec === undefined) continue;
+    const rateKey =
+      spec.kind === 'quantity' || spec.kind === 'optional-quantity' ? spec.angleOf : undefined;
+    const angleFps = rateKey === undefined ? undefined : (values[rateKey] as number | undefined);
+    const read = readInput(spec, entries[key] ?? spec.default, angleFps);
+    if (read.ok) {
+      values[key] = read.value.value;
+      if (read.value.exact !== undefined) exact[key] = read.value.exact as Fraction;
+    } else {
+      messages[key] = read.reason;
+    }
+  }
+  if (Object.keys(messages).length > 0) return { messages };
+
+  try {
+    const outcome = worksheet.compute(values as never, exact as never);
+    return { messages, outcome, working: worksheet.working(values as never, outcome, exact as never) };
+  } catch (error) {
+    if (!(error instanceof OutOfRangeError)) throw error;
+    const spec = specs[error.argument];
+    const explanation = `Expected ${error.accepted}.`;
+    return spec === undefined
+      ? { messages, message: `${error.argument}: ${explanation}` }
+      : { messages: { [error.argument]: explanation } };
+  }
+}

@@ -1,0 +1,73 @@
+import { flashRateHz, flashesPerFrame } from '../core/flash-rate.ts';
+import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
+import { exposureAnswer, quantityAnswer } from './answers.ts';
+import { defineWorksheet } from './types.ts';
+
+export const worksheet = defineWorksheet({
+  id: 'flash-rate',
+  title: 'Flash rate',
+  question: 'How often does the gate light up, and which exposure time matches it?',
+  chapter: 'gate/shutter-blades',
+  inputs: {
+    filmFps: {
+      kind: 'quantity',
+      label: 'Film rate',
+      unit: 'fps',
+      minimum: 1,
+      maximum: 60,
+      default: '18',
+      accepted: '18, 16 2/3 or 16,67',
+      help: 'Frames per second of the film as it runs now.',
+      bench: 'projector.filmFps',
+    },
+    bladesPerTurn: {
+      kind: 'count',
+      label: 'Blades on the shutter',
+      minimum: 1,
+      maximum: 6,
+      default: '3',
+      accepted: '3',
+      help: 'Count the opaque blades with the mains plug pulled.',
+    },
+    shutterTurnsPerFrame: {
+      kind: 'quantity',
+      label: 'Shutter turns per film frame',
+      unit: 'one',
+      minimum: 0.25,
+      maximum: 6,
+      default: '1',
+      accepted: '1, 3 or 1/2',
+      help: 'Turn the machine by hand until the claw has moved once, and count the turns of the shutter.',
+    },
+  },
+  model: 'The flash rate is the film rate times the flashes in one film-frame cycle. Exact.',
+  compute({ filmFps, bladesPerTurn, shutterTurnsPerFrame }) {
+    const flashes = flashesPerFrame(bladesPerTurn, shutterTurnsPerFrame);
+    const rate = flashRateHz(filmFps, flashes);
+    return {
+      verdict: {
+        level: 'note',
+        sentence: `The gate lights up ${formatNumber(rate, 4)} times a second.`,
+      },
+      answers: {
+        flashesPerFrame: quantityAnswer('Flashes per frame', flashes, 'one'),
+        flashRateHz: quantityAnswer('Flash rate', rate, 'Hz', 4),
+        matchingExposureSeconds: exposureAnswer('Matching exposure time', 1 / rate),
+      },
+    };
+  },
+  working({ filmFps, bladesPerTurn, shutterTurnsPerFrame }, { answers }) {
+    return [
+      {
+        words: 'Blades times shutter turns per frame gives the flashes in one film-frame cycle.',
+        sum: `n = ${bladesPerTurn} × ${formatNumber(shutterTurnsPerFrame)} = ${answers['flashesPerFrame']?.text ?? ''}`,
+      },
+      {
+        words: 'Film rate times flashes per frame gives the flash rate.',
+        sum: `F = ${formatQuantity(filmFps, 'fps', 5)} × ${answers['flashesPerFrame']?.text ?? ''} = ${answers['flashRateHz']?.text ?? ''}`,
+      },
+    ];
+  },
+  cautions: ['Pull the mains plug before you turn the shutter by hand: claw and blades can trap a finger.'],
+  sources: ['common-practice'],
+});

@@ -1,0 +1,95 @@
+/**
+ * What a worksheet hands to a picture: core results in physical units, ready to draw. Pictures do no
+ * arithmetic of the trade; they scale these numbers to the page. One member per file in src/pictures.
+ */
+
+/** Gate light over time with the exposure windows of consecutive camera frames. */
+export interface GateLightData {
+  readonly name: 'gate-light';
+  readonly alternative: string;
+  /** Length of the stretch drawn, s. */
+  readonly spanSeconds: number;
+  /** Breakpoints of the light, level 0…1, in time order from 0 to spanSeconds. */
+  readonly light: readonly { readonly seconds: number; readonly level: number }[];
+  /** Starts of film frames, s. */
+  readonly filmFrameStarts: readonly number[];
+  /** Exposure windows of the first row, in order; `share` is light relative to the mean. */
+  readonly exposures: readonly {
+    readonly startSeconds: number;
+    readonly endSeconds: number;
+    readonly share: number;
+  }[];
+}
+
+/** The recorded picture with its bands, for a still and a moving view. */
+export interface BandsData {
+  readonly name: 'bands';
+  readonly alternative: string;
+  /** Exposure against flash phase, one flash-pattern period in equal steps, mean 1. */
+  readonly exposureByPhase: readonly number[];
+  /** Pattern periods seen down the picture (0 for a global shutter). */
+  readonly periodsDownPicture: number;
+  /** Change of phase from one camera frame to the next, in pattern periods, −0.5…0.5. */
+  readonly phaseStepPerFrame: number;
+  readonly cameraFps: number;
+}
+
+/** Which film frame each camera frame holds, and how pure it is. */
+export interface WholeFramesData {
+  readonly name: 'whole-frames';
+  readonly alternative: string;
+  /** Consecutive camera frames: main film frame and its share of the light, 0…1. */
+  readonly cameraFrames: readonly { readonly filmFrame: number; readonly purity: number }[];
+}
+
+/** How often each film frame is shown on a delivery timeline. */
+export interface RepeatPatternData {
+  readonly name: 'repeat-pattern';
+  readonly alternative: string;
+  /** Repeats of consecutive film frames; 0 where a frame is lost. */
+  readonly repeats: readonly number[];
+}
+
+/** A strip of film drawn to scale from dimensions in mm. */
+export interface FilmStripData {
+  readonly name: 'film-strip';
+  readonly alternative: string;
+  readonly widthMillimetres: number;
+  readonly pitchMillimetres: number;
+  readonly perforations: readonly {
+    readonly leftMillimetres: number;
+    readonly widthMillimetres: number;
+    readonly heightMillimetres: number;
+    /** Centre below the top of its frame cell, mm. */
+    readonly centreMillimetres: number;
+  }[];
+  readonly picture: {
+    readonly leftMillimetres: number;
+    readonly widthMillimetres: number;
+    readonly heightMillimetres: number;
+    readonly centreMillimetres: number;
+  };
+  readonly stripes: readonly { readonly leftMillimetres: number; readonly widthMillimetres: number }[];
+}
+
+/** A plain line chart: one or more curves over one quantity. */
+export interface CurveData {
+  readonly name: 'curve';
+  readonly alternative: string;
+  readonly xLabel: string;
+  readonly yLabel: string;
+  readonly curves: readonly {
+    readonly label: string;
+    readonly points: readonly { readonly x: number; readonly y: number }[];
+  }[];
+  /** Vertical marks, for instance the reader's own setting. */
+  readonly marks: readonly { readonly x: number; readonly label: string }[];
+}
+
+export type PictureData =
+  | GateLightData
+  | BandsData
+  | WholeFramesData
+  | RepeatPatternData
+  | FilmStripData
+  | CurveData;

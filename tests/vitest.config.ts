@@ -1,0 +1,11 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+// No Astro here: proof that core and worksheets stand alone.
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  test: {
+    include: ['tests/{core,published,worksheets,content,walls,pictures,clip}/**/*.test.ts'],
+    testTimeout: 60_000,
+  },
+});
