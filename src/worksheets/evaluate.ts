@@ -144,7 +144,8 @@ export function evaluate(worksheet: AnyWorksheet, entries: Entries): Evaluation 
   const needsRate = (key: string): boolean => {
     const spec = specs[key];
     return (
-      (spec?.kind === 'quantity' || spec?.kind === 'optional-quantity') && spec.angleOf !== undefined
+      (spec?.kind === 'quantity' || spec?.kind === 'optional-quantity') &&
+      spec.angleOf !== undefined
     );
   };
   const ordered = [...keys.filter((key) => !needsRate(key)), ...keys.filter(needsRate)];
@@ -166,7 +167,11 @@ export function evaluate(worksheet: AnyWorksheet, entries: Entries): Evaluation 
 
   try {
     const outcome = worksheet.compute(values as never, exact as never);
-    return { messages, outcome, working: worksheet.working(values as never, outcome, exact as never) };
+    return {
+      messages,
+      outcome,
+      working: worksheet.working(values as never, outcome, exact as never),
+    };
   } catch (error) {
     if (!(error instanceof OutOfRangeError)) throw error;
     const spec = specs[error.argument];

@@ -68,6 +68,8 @@ export const worksheet = defineWorksheet({
       },
     ];
   },
-  cautions: ['Pull the mains plug before you turn the shutter by hand: claw and blades can trap a finger.'],
+  cautions: [
+    'Pull the mains plug before you turn the shutter by hand: claw and blades can trap a finger.',
+  ],
   sources: ['common-practice'],
 });

@@ -69,7 +69,10 @@ export interface FilmStripData {
     readonly heightMillimetres: number;
     readonly centreMillimetres: number;
   };
-  readonly stripes: readonly { readonly leftMillimetres: number; readonly widthMillimetres: number }[];
+  readonly stripes: readonly {
+    readonly leftMillimetres: number;
+    readonly widthMillimetres: number;
+  }[];
 }
 
 /** A plain line chart: one or more curves over one quantity. */
@@ -87,9 +90,4 @@ export interface CurveData {
 }
 
 export type PictureData =
-  | GateLightData
-  | BandsData
-  | WholeFramesData
-  | RepeatPatternData
-  | FilmStripData
-  | CurveData;
+  GateLightData | BandsData | WholeFramesData | RepeatPatternData | FilmStripData | CurveData;

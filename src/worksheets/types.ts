@@ -98,9 +98,9 @@ export type ValuesOf<Specs extends InputSpecs> = {
 export type ExactOf<Specs extends InputSpecs> = {
   readonly [Key in keyof Specs as Specs[Key]['kind'] extends 'quantity' ? Key : never]: Fraction;
 } & {
-  readonly [Key in keyof Specs as Specs[Key]['kind'] extends 'list'
-    ? Key
-    : never]: readonly Fraction[];
+  readonly [
+    Key in keyof Specs as Specs[Key]['kind'] extends 'list' ? Key : never
+  ]: readonly Fraction[];
 };
 
 /** `good`: go on. `care`: works with a condition. `stop`: do not do this. `note`: plain information. */
