@@ -1,4 +1,4 @@
-import Fraction from 'fraction.js';
+import type Fraction from 'fraction.js';
 import { UNITS, type UnitName } from './units.ts';
 
 /** No-break space between number and unit, so that a value never splits at a line end. */
