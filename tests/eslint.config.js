@@ -53,7 +53,6 @@ const mistakes = {
   'prefer-const': 'error',
   'prefer-regex-literals': 'error',
   'prefer-template': 'error',
-  'require-unicode-regexp': 'error',
   'require-yield': 'error',
   'use-isnan': 'error',
   'valid-typeof': 'error',

@@ -1,0 +1,98 @@
+import type { Edge } from './imports.ts';
+
+/** Something a layer may import. */
+interface Permission {
+  /** A folder (ends in `/`), a file, or a package (its subpaths are meant too). */
+  readonly to: string;
+  /** Only `import type`: nothing of it runs. */
+  readonly onlyTypes?: true;
+}
+
+const types = (to: string): Permission => ({ to, onlyTypes: true });
+const all = (...targets: readonly string[]): readonly Permission[] => targets.map((to) => ({ to }));
+
+/**
+ * The walls: for each layer the only things its files may import. Everything that is not listed is
+ * forbidden, so a new layer or package has to be entered here first, with its reason.
+ */
+export const walls: Readonly<Record<string, readonly Permission[]>> = {
+  'src/core/': all('src/core/', 'fraction.js'),
+  // fraction.js: worksheets pass exact rates on.
+  'src/worksheets/': all('src/worksheets/', 'src/core/', 'fraction.js'),
+  // A picture draws numbers it is given; it must not call the core.
+  'src/pictures/': [
+    ...all('src/pictures/', 'preact'),
+    types('src/core/'),
+    types('src/worksheets/'),
+  ],
+  // mediabunny: reads the frames of a video file over WebCodecs.
+  'src/clip/': all('src/clip/', 'src/core/', 'mediabunny'),
+  'src/ui/': [
+    ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/clip/', 'src/core/quantity/'),
+    ...all('preact'),
+    types('src/core/'),
+    types('fraction.js'),
+  ],
+  'src/components/': [
+    ...all('src/components/', 'src/ui/', 'src/schemas/', 'src/worksheets/registry.ts'),
+    ...all('preact', 'astro', 'astro:content', 'katex'),
+    types('src/worksheets/'),
+  ],
+  // Layouts know nothing of physics.
+  'src/layouts/': all('src/layouts/', 'src/components/', 'src/styles/', 'astro'),
+  'src/pages/': [
+    ...all('src/pages/', 'src/layouts/', 'src/components/', 'src/schemas/', 'src/styles/'),
+    ...all('src/worksheets/registry.ts', 'astro', 'astro:content'),
+  ],
+  'src/schemas/': all('src/schemas/', 'astro/zod'),
+  // The loader of the examples reads its files at build.
+  'src/content.config.ts': all('src/schemas/', 'astro', 'astro:content', 'node:fs', 'yaml'),
+  // Chapters use components from one closed map, by name.
+  'content/': [],
+};
+
+function covers({ to, onlyTypes }: Permission, edge: Edge): boolean {
+  if (onlyTypes === true && edge.kind !== 'type') return false;
+  if (to.endsWith('/')) return edge.to.startsWith(to);
+  return edge.to === to || (!to.startsWith('src/') && edge.to.startsWith(`${to}/`));
+}
+
+/** The edges that cross a wall, each as a line that names file, line, target and what is allowed. */
+export function forbiddenEdges(edges: readonly Edge[]): readonly string[] {
+  return edges.flatMap((edge) => {
+    const layer = Object.keys(walls).find((key) =>
+      key.endsWith('/') ? edge.from.startsWith(key) : edge.from === key,
+    );
+    const permissions = layer === undefined ? [] : (walls[layer] ?? []);
+    if (permissions.some((permission) => covers(permission, edge))) return [];
+    const allowed = permissions
+      .map(({ to, onlyTypes }) => (onlyTypes === true ? `types of ${to}` : to))
+      .join(', ');
+    return [
+      `${edge.from}:${edge.line} → ${edge.to} (${edge.kind}); ` +
+        `${layer ?? 'a file outside every layer'} may import ${allowed === '' ? 'nothing' : allowed}`,
+    ];
+  });
+}
+
+/** Circles among the files, each once, as `a → b → a`. */
+export function findCycles(edges: readonly Edge[]): readonly string[] {
+  const targets = new Map<string, Set<string>>();
+  for (const { from, to } of edges) {
+    targets.set(from, (targets.get(from) ?? new Set()).add(to));
+  }
+  const finished = new Set<string>();
+  const cycles: string[] = [];
+  const visit = (file: string, trail: readonly string[]): void => {
+    const start = trail.indexOf(file);
+    if (start >= 0) {
+      cycles.push([...trail.slice(start), file].join(' → '));
+      return;
+    }
+    if (finished.has(file)) return;
+    for (const target of targets.get(file) ?? []) visit(target, [...trail, file]);
+    finished.add(file);
+  };
+  for (const file of targets.keys()) visit(file, []);
+  return cycles;
+}
