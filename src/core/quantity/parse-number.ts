@@ -6,7 +6,7 @@ export type Parsed<Value> =
 
 const DECIMAL = String.raw`\d+(?:[.,]\d+)?|[.,]\d+`;
 const NUMBER = new RegExp(
-  `^([+-−]?)\\s*(?:(\\d+)\\s+(\\d+)\\s*/\\s*(\\d+)|(${DECIMAL})\\s*/\\s*(${DECIMAL})|(${DECIMAL})(?:e([+-]?\\d{1,3}))?)`,
+  `^([-+−]?)\\s*(?:(\\d+)\\s+(\\d+)\\s*/\\s*(\\d+)|(${DECIMAL})\\s*/\\s*(${DECIMAL})|(${DECIMAL})(?:e([+-]?\\d{1,3}))?)`,
   'iu',
 );
 
