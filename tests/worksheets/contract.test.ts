@@ -1,0 +1,188 @@
+import { basename } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
+import { convertUnit, UNITS } from '../../src/core/quantity/units.ts';
+import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
+import type { AnyWorksheet, InputSpec, InputSpecs } from '../../src/worksheets/types.ts';
+import { readChapters, readParts, readSources } from '../content/read-content.ts';
+import { hostileTexts } from './hostile-texts.ts';
+import { faultsOf } from './outcome-faults.ts';
+
+const modules = import.meta.glob<{ readonly worksheet?: AnyWorksheet }>(
+  '../../src/worksheets/*.ts',
+  { eager: true },
+);
+const worksheetFiles = Object.entries(modules).flatMap(([path, { worksheet }]) =>
+  worksheet === undefined ? [] : [{ fileName: basename(path, '.ts'), worksheet }],
+);
+const sourceIds = new Set(readSources().map(({ id }) => id));
+const partIds = new Set(readParts().map(({ id }) => id));
+const chapterIds = new Set(readChapters().map(({ id }) => id));
+
+const specsOf = (worksheet: AnyWorksheet): InputSpecs => worksheet.inputs as InputSpecs;
+
+/** Both ends of an input's range, as a reader would type them. */
+function endsOf(spec: InputSpec): readonly string[] {
+  switch (spec.kind) {
+    case 'choice':
+      return Object.keys(spec.options);
+    case 'count':
+      return [String(spec.minimum), String(spec.maximum)];
+    case 'list':
+    case 'quantity':
+    case 'optional-quantity': {
+      const shown = spec.entryUnit ?? spec.unit;
+      const ends = [spec.minimum, spec.maximum].map((end) => {
+        const number = String(Number(convertUnit(end, spec.unit, shown).toPrecision(15)));
+        return `${number} ${UNITS[shown].symbol}`.trim();
+      });
+      if (spec.kind === 'list') return [...ends, ends.join('; ')];
+      return spec.kind === 'optional-quantity' ? ['', ...ends] : ends;
+    }
+  }
+}
+
+/** Every combination of ends where there are few, else a spread of them that hits each end. */
+function cornersOf(specs: InputSpecs): readonly Entries[] {
+  const keys = Object.keys(specs);
+  const ends = keys.map((key) => endsOf(specs[key]!));
+  const total = ends.reduce((product, each) => product * each.length, 1);
+  const most = 4096;
+  // A step that shares no factor with small counts walks through all digits of the mixed number.
+  const step = total <= most ? 1 : Math.floor(total / most) | 1;
+  const corners: Entries[] = [];
+  for (let index = 0; index < total && corners.length < most; index += step) {
+    let rest = index;
+    const entries: Record<string, string> = {};
+    keys.forEach((key, place) => {
+      const choices = ends[place]!;
+      entries[key] = choices[rest % choices.length]!;
+      rest = Math.floor(rest / choices.length);
+    });
+    corners.push(entries);
+  }
+  return corners;
+}
+
+/** The single examples in a text such as `18, 16 2/3 or 16,67`. */
+function acceptedExamples(spec: Exclude<InputSpec, { kind: 'choice' }>): readonly string[] {
+  const separator = spec.kind === 'list' ? /\s+or\s+/u : /,\s+|\s+or\s+/u;
+  return spec.accepted.split(separator).map((text) => text.trim());
+}
+
+describe('the registry', () => {
+  it('holds every worksheet file, each under the name of its file', () => {
+    expect(worksheetFiles.length).toBeGreaterThan(0);
+    expect(worksheetFiles.map(({ worksheet }) => worksheet.id)).toEqual(
+      worksheetFiles.map(({ fileName }) => fileName),
+    );
+    expect(worksheets.size).toBe(worksheetFiles.length);
+  });
+
+  it('names the known ids when one is asked for that does not exist', () => {
+    expect(() => findWorksheet('no-such-worksheet')).toThrow(/Known: .*flash-rate/u);
+  });
+
+  it('has no two worksheets with the same title', () => {
+    const titles = [...worksheets.values()].map(({ title }) => title);
+    expect(titles.filter((title, index) => titles.indexOf(title) !== index)).toEqual([]);
+  });
+});
+
+describe.each([...worksheets.values()])('worksheet $id', (worksheet: AnyWorksheet) => {
+  const specs = specsOf(worksheet);
+  const defaults = fillEntries(specs, {});
+
+  it('says what it is in plain words', () => {
+    expect(worksheet.id).toMatch(/^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/u);
+    expect(worksheet.question).toMatch(/\?$/u);
+    expect(worksheet.title.trim()).not.toBe('');
+    expect(worksheet.model.trim()).not.toBe('');
+    for (const caution of worksheet.cautions) expect(caution).toMatch(/[.!]$/u);
+  });
+
+  it('belongs to a chapter of the book', () => {
+    const [part = '', chapter = ''] = worksheet.chapter.split('/');
+    expect([...partIds]).toContain(part);
+    expect(chapter).toMatch(/^[a-z0-9-]+$/u);
+    // Until a part has its chapters, the place of the worksheet can only be checked by part.
+    if ([...chapterIds].some((id) => id.startsWith(`${part}/`))) {
+      expect([...chapterIds]).toContain(worksheet.chapter);
+    }
+  });
+
+  it('cites sources that exist', () => {
+    expect(worksheet.sources.length).toBeGreaterThan(0);
+    expect(worksheet.sources.filter((id) => !sourceIds.has(id))).toEqual([]);
+  });
+
+  it('computes from its defaults, with an answer in every line', () => {
+    const evaluation = evaluate(worksheet, defaults);
+    expect(evaluation.messages).toEqual({});
+    expect(evaluation.message).toBeUndefined();
+    expect(evaluation.outcome).toBeDefined();
+    expect(faultsOf(specs, evaluation)).toEqual([]);
+  });
+
+  it('gives the same outcome twice', () => {
+    expect(evaluate(worksheet, defaults)).toEqual(evaluate(worksheet, defaults));
+  });
+
+  it('computes at the corners of its ranges or names the field that does not fit', () => {
+    const faults = cornersOf(specs).flatMap((entries) =>
+      faultsOf(specs, evaluate(worksheet, entries)).map((fault) => ({ entries, fault })),
+    );
+    expect(faults.slice(0, 5)).toEqual([]);
+  });
+
+  it('accepts both ends of each range by themselves', () => {
+    for (const [key, spec] of Object.entries(specs)) {
+      for (const end of endsOf(spec)) {
+        const reason = evaluate(worksheet, { ...defaults, [key]: end }).messages[key] ?? '';
+        // The core may refuse a combination (“Expected …”), but the range itself must hold.
+        expect(`${key} “${end}”: ${reason}`).not.toContain('Try ');
+      }
+    }
+  });
+
+  describe.each(Object.entries(specs))('field %s', (key, spec) => {
+    it('has a label, help in sentences and a place in the range', () => {
+      expect(key).toMatch(/^[a-z][A-Za-z0-9]*$/u);
+      expect(spec.label.trim()).not.toBe('');
+      expect(spec.help).toMatch(/[.!?)]$/u);
+      if (spec.kind === 'choice') {
+        expect(Object.keys(spec.options).length).toBeGreaterThan(1);
+      } else {
+        expect(spec.maximum).toBeGreaterThan(spec.minimum);
+        expect(spec.accepted.trim()).not.toBe('');
+      }
+      if ((spec.kind === 'quantity' || spec.kind === 'optional-quantity') && spec.angleOf) {
+        expect(Object.keys(specs)).toContain(spec.angleOf);
+      }
+    });
+
+    it('accepts every entry that it offers as an example', () => {
+      if (spec.kind === 'choice') return;
+      for (const text of acceptedExamples(spec)) {
+        const reason = evaluate(worksheet, { ...defaults, [key]: text }).messages[key] ?? '';
+        expect(`“${text}”: ${reason}`).not.toContain('Try ');
+      }
+    });
+
+    it.each(hostileTexts)('answers or refuses “%s” cleanly', (text) => {
+      const evaluation = evaluate(worksheet, { ...defaults, [key]: text });
+      expect(faultsOf(specs, evaluation)).toEqual([]);
+      if (evaluation.outcome !== undefined) return;
+      const reason = evaluation.messages[key];
+      if (reason === undefined) {
+        // Accepted by itself, but it does not fit another field or the whole.
+        const others = [...Object.values(evaluation.messages), evaluation.message ?? ''];
+        expect(others.join(' ')).toMatch(/Expected |Try /u);
+      } else if (spec.kind === 'choice') {
+        for (const option of Object.values(spec.options)) expect(reason).toContain(option);
+      } else if (!reason.startsWith('Expected ')) {
+        expect(reason).toContain(`Try ${spec.accepted}.`);
+      }
+    });
+  });
+});
