@@ -1,0 +1,55 @@
+import { requireInterval } from './errors.ts';
+
+/**
+ * How far the film rate may wander from the matching rate before the ripple passes a limit,
+ * frames/s either way. A drifting belt or mains motor shows here.
+ *
+ * Model: near a match the ripple of equal hard blades is exactly |ΔF ÷ F| ÷ d, for a match of any
+ * order k, while the mismatch in time stays below the open and the closed time of one flash. A ripple
+ * limit q therefore allows a relative speed error of d·q. Soft edges only make the ripple smaller.
+ *
+ * @param filmFps             film rate at the match, frames/s; > 0, at most 240
+ * @param openFraction        share of the cycle with light; 0.01–0.99
+ * @param rippleLimitPercent  ripple that is still accepted, %; > 0, at most 100
+ * @param matchOrder          flashes in one exposure, k; whole, ≥ 1; 1 when left out
+ * @returns tolerance, frames/s; undefined when the ripple never reaches the limit near this match
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ * @example speedToleranceFps(18, 0.5, 2) // ≈ 0.18
+ */
+export function speedToleranceFps(
+  filmFps: number,
+  openFraction: number,
+  rippleLimitPercent: number,
+  matchOrder = 1,
+): number | undefined {
+  requireInterval('filmFps', filmFps, { above: 0, maximum: 240, unit: 'frames/s' });
+  requireInterval('openFraction', openFraction, { minimum: 0.01, maximum: 0.99 });
+  requireInterval('rippleLimitPercent', rippleLimitPercent, {
+    above: 0,
+    maximum: 100,
+    unit: '%',
+  });
+  requireInterval('matchOrder', matchOrder, { minimum: 1, whole: true });
+  const share = (openFraction * rippleLimitPercent) / 100;
+  const isReached = matchOrder * share <= Math.min(openFraction, 1 - openFraction);
+  return isReached ? share * filmFps : undefined;
+}
+
+/**
+ * The same tolerance as a change of shaft speed, rev/min, for a bench that reads a tachometer.
+ *
+ * Model: 60 × turns per film frame × frames/s, exact.
+ *
+ * @param toleranceFps   tolerance, frames/s; ≥ 0
+ * @param turnsPerFrame  turns of the shaft for one film frame; > 0, at most 12
+ * @returns tolerance, rev/min
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ * @example speedToleranceRpm(0.18, 1) // ≈ 10.8
+ */
+export function speedToleranceRpm(toleranceFps: number, turnsPerFrame: number): number {
+  requireInterval('toleranceFps', toleranceFps, { minimum: 0, unit: 'frames/s' });
+  requireInterval('turnsPerFrame', turnsPerFrame, { above: 0, maximum: 12 });
+  return 60 * turnsPerFrame * toleranceFps;
+}
