@@ -1,12 +1,13 @@
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { subsetFonts } from './src/build/subset-fonts.mjs';
 
 export default defineConfig({
   output: 'static',
   publicDir: './src/public',
   trailingSlash: 'always',
-  integrations: [mdx(), preact()],
+  integrations: [mdx(), preact(), subsetFonts()],
   // Code samples carry no inline colours: the content security policy forbids style attributes.
   markdown: { syntaxHighlight: false },
   build: { assets: 'assets', inlineStylesheets: 'never' },

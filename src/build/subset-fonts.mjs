@@ -1,0 +1,40 @@
+import { readFile, readdir, writeFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import subsetFont from 'subset-font';
+
+// Printable ASCII is always kept, because a reader may type any of it.
+const ALWAYS = Array.from({ length: 95 }, (_, index) => String.fromCodePoint(32 + index)).join('');
+
+async function filesEndingWith(folder, ending) {
+  const entries = await readdir(folder, { recursive: true });
+  return entries.filter((name) => name.endsWith(ending)).map((name) => `${folder}/${name}`);
+}
+
+/**
+ * Cuts the text faces down to the characters that the built pages and scripts use: about 12 kB a
+ * face instead of 21.
+ *
+ * @returns {import('astro').AstroIntegration}
+ */
+export function subsetFonts() {
+  return {
+    name: 'subset-fonts',
+    hooks: {
+      'astro:build:done': async ({ dir, logger }) => {
+        const folder = fileURLToPath(dir).replace(/\/$/, '');
+        const pages = [
+          ...(await filesEndingWith(folder, '.html')),
+          ...(await filesEndingWith(folder, '.js')),
+        ];
+        const texts = await Promise.all(pages.map((page) => readFile(page, 'utf8')));
+        const used = [...new Set(`${ALWAYS}${texts.join('')}`)].join('');
+        for (const file of await filesEndingWith(folder, '.woff2')) {
+          const before = await readFile(file);
+          const after = await subsetFont(before, used, { targetFormat: 'woff2' });
+          await writeFile(file, after);
+          logger.info(`${file.split('/').at(-1)}: ${before.length} → ${after.length} bytes`);
+        }
+      },
+    },
+  };
+}

@@ -1,0 +1,29 @@
+import Caution from './Caution.astro';
+import Example from './Example.astro';
+import Figure from './Figure.astro';
+import Formula from './Formula.astro';
+import GlossaryList from './GlossaryList.astro';
+import LookupTable from './LookupTable.astro';
+import Source from './Source.astro';
+import SourceList from './SourceList.astro';
+import TableFrame from './TableFrame.astro';
+import Term from './Term.astro';
+import Value from './Value.astro';
+import Worksheet from './Worksheet.astro';
+
+/** The closed list of what a chapter may write. Chapters import nothing themselves. */
+export const chapterComponents = {
+  Caution,
+  Example,
+  Figure,
+  Formula,
+  GlossaryList,
+  LookupTable,
+  Source,
+  SourceList,
+  Term,
+  Value,
+  Worksheet,
+  // Tables written in Markdown scroll inside a frame on a narrow screen.
+  table: TableFrame,
+};

@@ -1,0 +1,70 @@
+import type { LookupTable } from '../schemas/table.ts';
+import { fillEntries } from '../worksheets/evaluate.ts';
+import { findWorksheet } from '../worksheets/registry.ts';
+import type { InputSpec, InputSpecs } from '../worksheets/types.ts';
+import { computedOutcome } from './computed.ts';
+
+/** A swept table, ready to print. Row heads come first in each row. */
+export interface SweptTable {
+  readonly columns: readonly string[];
+  readonly headCount: number;
+  readonly rows: readonly (readonly string[])[];
+}
+
+function shown(spec: InputSpec | undefined, text: string): string {
+  return spec?.kind === 'choice' ? (spec.options[text] ?? text) : text;
+}
+
+function combinations(
+  rows: Readonly<Record<string, readonly string[]>>,
+): readonly Readonly<Record<string, string>>[] {
+  return Object.entries(rows).reduce<readonly Readonly<Record<string, string>>[]>(
+    (before, [key, texts]) =>
+      before.flatMap((entry) => texts.map((text) => ({ ...entry, [key]: text }))),
+    [{}],
+  );
+}
+
+/**
+ * Fills a look-up table by running its worksheet over every combination of its row inputs.
+ *
+ * @throws {Error} for an input or answer that the worksheet does not have, or an entry it refuses
+ */
+export function sweep(table: LookupTable): SweptTable {
+  const worksheet = findWorksheet(table.worksheet);
+  const inputs = worksheet.inputs as InputSpecs;
+  const used = [...Object.keys(table.rows), ...Object.keys(table.fixed), table.across?.input ?? ''];
+  for (const key of used) {
+    if (key !== '' && inputs[key] === undefined) {
+      throw new Error(`Table ${table.id}: ${worksheet.id} has no input “${key}”`);
+    }
+  }
+  const answersFor = (entries: Readonly<Record<string, string>>): readonly string[] => {
+    const all = fillEntries(inputs, { ...table.fixed, ...entries });
+    const { answers } = computedOutcome(worksheet, all);
+    return table.answers.map((key) => {
+      const answer = answers[key];
+      if (answer === undefined) throw new Error(`Table ${table.id}: no answer “${key}”`);
+      return answer.text;
+    });
+  };
+  const rowKeys = Object.keys(table.rows);
+  const heads = rowKeys.map((key) => inputs[key]?.label ?? key);
+  const { across } = table;
+  const labels = computedOutcome(worksheet, fillEntries(inputs, table.fixed)).answers;
+  return {
+    headCount: rowKeys.length,
+    columns: [
+      ...heads,
+      ...(across === undefined
+        ? table.answers.map((key) => labels[key]?.label ?? key)
+        : across.values.map((text) => shown(inputs[across.input], text))),
+    ],
+    rows: combinations(table.rows).map((entries) => [
+      ...rowKeys.map((key) => shown(inputs[key], entries[key] ?? '')),
+      ...(across === undefined
+        ? answersFor(entries)
+        : across.values.flatMap((text) => answersFor({ ...entries, [across.input]: text }))),
+    ]),
+  };
+}

@@ -1,0 +1,21 @@
+import { z } from 'astro/zod';
+
+/** Frontmatter of a chapter; its place in the book is its file path. */
+export const chapterSchema = z.strictObject({
+  /** Heading and window title. */
+  title: z.string().min(1),
+  /** The question that the chapter answers. */
+  question: z.string().endsWith('?'),
+  /** The chapter in three lines. */
+  inShort: z.array(z.string().min(1)).length(3),
+  /** Ids of the worksheets shown. */
+  worksheets: z.array(z.string()),
+  /** Ids of the sources cited. */
+  sources: z.array(z.string()).min(1),
+  /** Words a reader might search for that the text does not use, for instance `double image`. */
+  keywords: z.array(z.string()),
+  /** One sentence for search results; the question serves where it is left out. */
+  description: z.string().optional(),
+});
+
+export type Chapter = z.infer<typeof chapterSchema>;

@@ -1,0 +1,75 @@
+import type { ComponentChildren } from 'preact';
+import { UNITS } from '../core/quantity/units.ts';
+import type { InputSpec } from '../worksheets/types.ts';
+
+interface Props {
+  readonly id: string;
+  readonly name: string;
+  readonly spec: InputSpec;
+  readonly text: string;
+  readonly message: string | undefined;
+  readonly onChange: (text: string) => void;
+}
+
+function unitSymbol(spec: InputSpec): string {
+  if (spec.kind === 'count' || spec.kind === 'choice') return '';
+  return UNITS[spec.entryUnit ?? spec.unit].symbol;
+}
+
+/** One field of a worksheet: label, entry, unit, help, and the message when the entry is refused. */
+export function EntryField(props: Props): ComponentChildren {
+  const { id, name, spec, text, message, onChange } = props;
+  const isWrong = message !== undefined;
+  const described = isWrong ? `${id}-message ${id}-help` : `${id}-help`;
+  const symbol = unitSymbol(spec);
+  return (
+    <div class={isWrong ? 'entry entry-wrong' : 'entry'}>
+      <label for={id}>
+        {spec.label}
+        {spec.kind === 'optional-quantity' && <span class="entry-optional"> (may be empty)</span>}
+      </label>
+      <div class="entry-line">
+        {spec.kind === 'choice' ? (
+          <select
+            id={id}
+            name={name}
+            value={text}
+            aria-describedby={described}
+            onChange={(event) => {
+              onChange(event.currentTarget.value);
+            }}
+          >
+            {/* A value from a mangled link is kept visible until the reader chooses. */}
+            {!Object.hasOwn(spec.options, text) && <option value={text}>{text}</option>}
+            {Object.entries(spec.options).map(([key, label]) => (
+              <option key={key} value={key} selected={key === text}>
+                {label}
+              </option>
+            ))}
+          </select>
+        ) : (
+          <input
+            id={id}
+            name={name}
+            type="text"
+            value={text}
+            autocomplete="off"
+            spellcheck={false}
+            aria-invalid={isWrong}
+            aria-describedby={described}
+            onInput={(event) => {
+              onChange(event.currentTarget.value);
+            }}
+          />
+        )}
+        {symbol !== '' && <span class="entry-unit">{symbol}</span>}
+      </div>
+      <p class="entry-message" id={`${id}-message`}>
+        {message}
+      </p>
+      <p class="entry-help" id={`${id}-help`}>
+        {spec.help}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,81 @@
+import type { ComponentChildren } from 'preact';
+import type { Outcome, ResultTable } from '../worksheets/types.ts';
+import { CopyButton } from './CopyButton.tsx';
+import { LEVEL_SIGNS } from './VerdictLine.tsx';
+import { offerDownload } from './offer-download.ts';
+
+/** Result tables, commands to copy and files to take away. */
+export function ResultExtras({ outcome }: { readonly outcome: Outcome }): ComponentChildren {
+  return (
+    <>
+      {outcome.tables?.map((table) => <ResultTableView key={table.caption} table={table} />)}
+      {outcome.commands?.map((command) => (
+        <div class="sheet-command" key={command.label}>
+          <p class="sheet-legend">{command.label}</p>
+          {/* Focusable so that a keyboard can scroll a long command. */}
+          <pre tabIndex={0}>
+            <code>{command.text}</code>
+          </pre>
+          <CopyButton text={command.text} label="Copy command" />
+        </div>
+      ))}
+      {outcome.files?.map((file) => (
+        <p class="sheet-file" key={file.fileName}>
+          <button
+            type="button"
+            onClick={() => {
+              offerDownload(file);
+            }}
+          >
+            Download {file.fileName}
+          </button>
+        </p>
+      ))}
+    </>
+  );
+}
+
+function ResultTableView({ table }: { readonly table: ResultTable }): ComponentChildren {
+  const hasLevels = table.rows.some((row) => row.level !== undefined);
+  return (
+    <div class="table-frame" tabIndex={0} role="region" aria-label={table.caption}>
+      <table>
+        <caption>{table.caption}</caption>
+        <thead>
+          <tr>
+            {hasLevels && (
+              <th scope="col">
+                <span class="visually-hidden">Verdict</span>
+              </th>
+            )}
+            {table.columns.map((column) => (
+              <th scope="col" key={column}>
+                {column}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map((row, index) => (
+            // Rows are a ranking: their position is their identity.
+            <tr key={index}>
+              {hasLevels && (
+                <td class={`answer-${row.level ?? 'note'}`}>
+                  {row.level !== undefined && (
+                    <>
+                      <span aria-hidden="true">{LEVEL_SIGNS[row.level].mark}</span>
+                      <span class="visually-hidden">{LEVEL_SIGNS[row.level].word}</span>
+                    </>
+                  )}
+                </td>
+              )}
+              {row.cells.map((cell, column) => (
+                <td key={table.columns[column]}>{cell}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

@@ -1,0 +1,39 @@
+import type { ComponentChildren } from 'preact';
+import type { Evaluation } from '../worksheets/evaluate.ts';
+import type { VerdictLevel } from '../worksheets/types.ts';
+
+/** Word and mark of each level; the mark is a shape, so that colour is never the only sign. */
+export const LEVEL_SIGNS: Readonly<Record<VerdictLevel, { mark: string; word: string }>> = {
+  good: { mark: '✓', word: 'Good' },
+  care: { mark: '▲', word: 'With care' },
+  stop: { mark: '✕', word: 'Stop' },
+  note: { mark: '■', word: 'Result' },
+};
+
+/** The worksheet's answer in one sentence, announced to screen readers when it changes. */
+export function VerdictLine(props: {
+  readonly instance: string;
+  readonly evaluation: Evaluation;
+}): ComponentChildren {
+  const { outcome, message, messages } = props.evaluation;
+  const wrongCount = Object.keys(messages).length;
+  const level = outcome?.verdict.level;
+  const sign = level === undefined ? { mark: '…', word: 'Waiting' } : LEVEL_SIGNS[level];
+  const waiting =
+    message ??
+    (wrongCount === 1
+      ? 'One entry below cannot be used yet.'
+      : `${wrongCount} entries below cannot be used yet.`);
+  return (
+    <p
+      class={`verdict verdict-${level ?? 'waiting'}`}
+      id={`${props.instance}-verdict`}
+      role="status"
+    >
+      <span class="verdict-sign">
+        <span aria-hidden="true">{sign.mark}</span> {sign.word}
+      </span>{' '}
+      <span class="verdict-sentence">{outcome?.verdict.sentence ?? waiting}</span>
+    </p>
+  );
+}

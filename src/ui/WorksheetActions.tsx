@@ -1,0 +1,61 @@
+import type { ComponentChildren } from 'preact';
+import type { Entries } from '../worksheets/evaluate.ts';
+import type { AnyWorksheet, Outcome } from '../worksheets/types.ts';
+import { answersAsCsv, answersAsJson, answersAsText } from './answers-as-text.ts';
+import { CopyButton } from './CopyButton.tsx';
+import { offerDownload } from './offer-download.ts';
+import { permalink } from './permalink.ts';
+
+interface Props {
+  readonly worksheet: AnyWorksheet;
+  readonly instance: string;
+  readonly path: string;
+  readonly entries: Entries;
+  readonly outcome: Outcome | undefined;
+  readonly onReset: () => void;
+}
+
+/** What can be done with a filled-in sheet. Hidden in print and until the page script runs. */
+export function WorksheetActions(props: Props): ComponentChildren {
+  const { worksheet, instance, path, entries, outcome, onReset } = props;
+  const link = permalink(path, instance, entries);
+  return (
+    <footer class="sheet-actions">
+      <a class="sheet-link" href={link}>
+        Link to these numbers
+      </a>
+      <button type="button" onClick={onReset}>
+        Book’s numbers
+      </button>
+      {outcome !== undefined && (
+        <>
+          <CopyButton text={answersAsText(worksheet, entries, outcome)} label="Copy as text" />
+          <button
+            type="button"
+            onClick={() => {
+              offerDownload({
+                fileName: `${worksheet.id}.csv`,
+                mediaType: 'text/csv',
+                text: answersAsCsv(worksheet, entries, outcome),
+              });
+            }}
+          >
+            CSV
+          </button>
+          <button
+            type="button"
+            onClick={() => {
+              offerDownload({
+                fileName: `${worksheet.id}.json`,
+                mediaType: 'application/json',
+                text: answersAsJson(worksheet, entries, outcome),
+              });
+            }}
+          >
+            JSON
+          </button>
+        </>
+      )}
+    </footer>
+  );
+}

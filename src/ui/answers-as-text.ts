@@ -1,0 +1,56 @@
+import type { Entries } from '../worksheets/evaluate.ts';
+import type { AnyWorksheet, InputSpecs, Outcome } from '../worksheets/types.ts';
+
+/** The sheet as plain text, for a message or a note: question, entries, verdict, answers. */
+export function answersAsText(worksheet: AnyWorksheet, entries: Entries, outcome: Outcome): string {
+  const inputs = worksheet.inputs as InputSpecs;
+  return [
+    worksheet.title,
+    ...Object.entries(inputs).map(([key, spec]) => `  ${spec.label}: ${shownEntry(spec, entries[key])}`),
+    outcome.verdict.sentence,
+    ...Object.values(outcome.answers).map((answer) => `  ${answer.label}: ${answer.text}`),
+    '',
+  ].join('\n');
+}
+
+/** The sheet as comma-separated values: section, key, label, value, unit, text. */
+export function answersAsCsv(worksheet: AnyWorksheet, entries: Entries, outcome: Outcome): string {
+  const inputs = worksheet.inputs as InputSpecs;
+  const rows = [
+    ['section', 'key', 'label', 'value', 'unit', 'text'],
+    ...Object.entries(inputs).map(([key, spec]) => [
+      'input',
+      key,
+      spec.label,
+      '',
+      '',
+      entries[key] ?? '',
+    ]),
+    ...Object.entries(outcome.answers).map(([key, answer]) => [
+      'answer',
+      key,
+      answer.label,
+      answer.value === undefined ? '' : String(answer.value),
+      answer.unit ?? '',
+      answer.text,
+    ]),
+  ];
+  return rows.map((row) => row.map(csvCell).join(',')).join('\r\n') + '\r\n';
+}
+
+/** The sheet as JSON: worksheet id, entries as typed, answers with value, unit and text. */
+export function answersAsJson(worksheet: AnyWorksheet, entries: Entries, outcome: Outcome): string {
+  const { verdict, answers } = outcome;
+  return `${JSON.stringify({ worksheet: worksheet.id, entries, verdict, answers }, undefined, 2)}\n`;
+}
+
+function shownEntry(spec: InputSpecs[string], text = ''): string {
+  if (spec.kind === 'choice') return spec.options[text] ?? text;
+  return text === '' ? '(empty)' : text;
+}
+
+function csvCell(text: string): string {
+  // A leading = + - @ would be run as a formula by a spreadsheet.
+  const safe = /^[=+\-@]/u.test(text) && !/^-?\d/u.test(text) ? `'${text}` : text;
+  return /[",\r\n]/u.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}
