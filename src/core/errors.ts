@@ -45,8 +45,10 @@ function describe(interval: Interval): string {
  * Gives the value back when it lies in the interval; every public core function checks its
  * arguments with it.
  *
+ * @returns the value, unchanged
  * @throws {OutOfRangeError} when the value is not finite, outside the interval or not whole where
  * whole is asked for; names the argument, the value and the accepted range
+ * @example requireInterval('filmFps', 18, { above: 0 }) // 18
  */
 export function requireInterval(argument: string, value: number, interval: Interval): number {
   const isInside =

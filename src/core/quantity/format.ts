@@ -16,6 +16,7 @@ function groupThousands(digits: string): string {
  * Whole parts keep all their digits: 12 345 at three digits prints 12 345, because the reader counts
  * frames and feet. Values below 1e-9 print 0: nothing on a bench is that small.
  *
+ * @returns the printed number
  * @example formatNumber(14.8148, 3) // '14.8'
  */
 export function formatNumber(value: number, significantDigits = 3): string {
@@ -31,6 +32,7 @@ export function formatNumber(value: number, significantDigits = 3): string {
 /**
  * Number with its unit.
  *
+ * @returns the printed quantity
  * @example formatQuantity(15.24, 'm', 3) // '15.2 m'
  */
 export function formatQuantity(value: number, unit: UnitName, significantDigits = 3): string {
@@ -48,6 +50,7 @@ export function formatQuantity(value: number, unit: UnitName, significantDigits 
  * Exposure time the way it is marked on a camera, `1/54 s`; a decimal denominator where it is needed
  * (`1/59.94 s`), plain seconds from a third of a second up.
  *
+ * @returns the printed exposure time
  * @example formatExposure(1 / 54) // '1/54 s'
  */
 export function formatExposure(seconds: number): string {
@@ -59,6 +62,7 @@ export function formatExposure(seconds: number): string {
 /**
  * Exact frame rate: `25`, `16 2/3`, `30000/1001 (29.97)`.
  *
+ * @returns the printed rate
  * @example formatRate(new Fraction(50, 3)) // '16 2/3 frames/s'
  */
 export function formatRate(rate: Fraction, withUnit = true): string {
@@ -75,6 +79,7 @@ export function formatRate(rate: Fraction, withUnit = true): string {
 /**
  * Running time in words short enough for a table: `3 min 20 s`, `1 h 02 min 05 s`, `0.72 s`.
  *
+ * @returns the printed time
  * @example formatDuration(200) // '3 min 20 s'
  */
 export function formatDuration(seconds: number): string {
@@ -96,6 +101,7 @@ export function formatDuration(seconds: number): string {
 /**
  * Bytes in the decimal multiple that keeps the number short, as printed on discs and tapes.
  *
+ * @returns the printed size
  * @example formatBytes(4_700_000_000) // '4.7 GB'
  */
 export function formatBytes(bytes: number, significantDigits = 3): string {

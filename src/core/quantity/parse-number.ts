@@ -29,7 +29,8 @@ function decimalFraction(text: string): Fraction {
  * A comma is a decimal comma. `1,000` could mean one or a thousand, so a comma before exactly three
  * digits is refused instead of guessed at.
  *
- * @example parseLeadingNumber('16 2/3 fps') // exact 50/3, rest 'fps'
+ * @returns the exact number and the text after it, or the reason why there is none
+ * @example parseLeadingNumber('16 2/3 fps') // { ok: true, value: { exact: new Fraction('50/3'), rest: 'fps' } }
  */
 export function parseLeadingNumber(text: string): Parsed<LeadingNumber> {
   const trimmed = text.trim().replaceAll(/[\u00a0\u202f\u2009]/gu, ' ');

@@ -55,7 +55,8 @@ function clockSeconds(text: string): number | undefined {
  * A bare fraction for a time always means seconds (`1/60` is a sixtieth of a second even where a
  * bare number means milliseconds), because that is how exposure times are marked.
  *
- * @example parseQuantity('18.5 ms', { unit: 's' }) // value ≈ 0.0185
+ * @returns the quantity in the asked unit, or the reason why there is none
+ * @example parseQuantity('18.5 ms', { unit: 's' }) // ≈ { ok: true, value: { value: 0.0185 } }
  */
 export function parseQuantity(text: string, reading: QuantityReading): Parsed<Quantity> {
   const { dimension } = UNITS[reading.unit];
@@ -117,7 +118,8 @@ function parseCompound(
 /**
  * Reads a whole number such as a count of blades. Never throws.
  *
- * @example parseCount('3') // value 3
+ * @returns the whole number, or the reason why there is none
+ * @example parseCount('3') // { ok: true, value: 3 }
  */
 export function parseCount(text: string): Parsed<number> {
   const number = parseLeadingNumber(text);
@@ -133,7 +135,8 @@ export function parseCount(text: string): Parsed<number> {
  * Reads a list of quantities separated by semicolons, line breaks, or commas followed by a space (a
  * comma without a space is a decimal comma). Empty places are passed over. Never throws.
  *
- * @example parseQuantityList('24; 25; 30000/1001', { unit: 'fps' }) // three rates
+ * @returns the quantities in the order typed, or the reason why the first bad entry has none
+ * @example parseQuantityList('24; 25', { unit: 'fps' }) // { ok: true, value: [{ value: 24 }, { value: 25 }] }
  */
 export function parseQuantityList(
   text: string,

@@ -86,6 +86,7 @@ export type UnitName = keyof typeof UNITS;
 /**
  * Value in another unit of the same dimension.
  *
+ * @returns value in the unit `to`
  * @throws {RangeError} when the two units measure different things
  * @example convertUnit(50, 'ft', 'm') // ≈ 15.24
  */
