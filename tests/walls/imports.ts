@@ -108,7 +108,11 @@ function importsOfAstro(text: string): readonly Found[] {
     const line = lineAt(bodyStart + script.index + whole.indexOf(inside));
     found.push(...importsOfScript(inside, line, 'script.ts'));
     const source = /\bsrc\s*=\s*["']([^"']+)["']/u.exec(attributes)?.[1];
-    if (source !== undefined) found.push({ specifier: source, kind: 'script', line });
+    if (source !== undefined) {
+      // An address from the root of the site is a file of src/public.
+      const specifier = source.startsWith('/') ? `/src/public${source}` : source;
+      found.push({ specifier, kind: 'script', line });
+    }
   }
   const markup = body.replaceAll(/<script\b[\s\S]*?<\/script>/gu, (script) =>
     script.replaceAll(/[^\n]/gu, ' '),

@@ -33,18 +33,25 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     types('src/core/'),
     types('fraction.js'),
   ],
+  // evaluate and pictures: the first render of a worksheet is made at build, with its picture.
   'src/components/': [
-    ...all('src/components/', 'src/ui/', 'src/schemas/', 'src/worksheets/registry.ts'),
+    ...all('src/components/', 'src/ui/', 'src/schemas/', 'src/pictures/'),
+    ...all('src/worksheets/registry.ts', 'src/worksheets/evaluate.ts'),
     ...all('preact', 'astro', 'astro:content', 'katex'),
     types('src/worksheets/'),
   ],
-  // Layouts know nothing of physics.
-  'src/layouts/': all('src/layouts/', 'src/components/', 'src/styles/', 'astro'),
+  // Layouts know nothing of physics. They name the font files that a page preloads.
+  'src/layouts/': [
+    ...all('src/layouts/', 'src/components/', 'src/styles/', 'src/public/', 'src/build/'),
+    ...all('astro', '@fontsource'),
+  ],
   'src/pages/': [
     ...all('src/pages/', 'src/layouts/', 'src/components/', 'src/schemas/', 'src/styles/'),
     ...all('src/worksheets/registry.ts', 'astro', 'astro:content'),
   ],
   'src/schemas/': all('src/schemas/', 'astro/zod'),
+  // Steps of the build itself, run by astro.config.mjs; nothing of them reaches a page.
+  'src/build/': all('src/build/', 'node:fs', 'node:path', 'node:url', 'subset-font'),
   // The loader of the examples reads its files at build.
   'src/content.config.ts': all('src/schemas/', 'astro', 'astro:content', 'node:fs', 'yaml'),
   // Chapters use components from one closed map, by name.
@@ -54,7 +61,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
 function covers({ to, onlyTypes }: Permission, edge: Edge): boolean {
   if (onlyTypes === true && edge.kind !== 'type') return false;
   if (to.endsWith('/')) return edge.to.startsWith(to);
-  return edge.to === to || (!to.startsWith('src/') && edge.to.startsWith(`${to}/`));
+  return edge.to === to || (!to.includes('.ts') && edge.to.startsWith(`${to}/`));
 }
 
 /** The edges that cross a wall, each as a line that names file, line, target and what is allowed. */

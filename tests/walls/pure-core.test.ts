@@ -31,6 +31,7 @@ describe('the arithmetic', () => {
     'interface Row { readonly document: string }',
     'const b = row.date.process;',
     'const c = Math.max(1, 2);',
+    'const window = openSeconds + closedSeconds; const half = window / 2;',
   ])('may use those words as names: “%s”', (text) => {
     expect(impureUses([{ path: 'src/core/a.ts', text }])).toEqual([]);
   });

@@ -32,17 +32,39 @@ function isNameOnly(node: ts.Identifier): boolean {
   );
 }
 
+/** Names that the file itself gives to something, which then mean that and not the outside. */
+function ownNames(script: ts.SourceFile): ReadonlySet<string> {
+  const names = new Set<string>();
+  const visit = (node: ts.Node): void => {
+    if (
+      (ts.isVariableDeclaration(node) || ts.isParameter(node) || ts.isBindingElement(node)) &&
+      ts.isIdentifier(node.name)
+    ) {
+      names.add(node.name.text);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(script);
+  return names;
+}
+
 /** Uses of time, chance or the surroundings in code that should be nothing but arithmetic. */
 export function impureUses(files: readonly SourceFile[]): readonly string[] {
   return files.flatMap(({ path, text }) => {
     const script = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+    const own = ownNames(script);
     const found: string[] = [];
     const report = (node: ts.Node, what: string): void => {
       const { line } = script.getLineAndCharacterOfPosition(node.getStart());
       found.push(`${path}:${line + 1} uses ${what}`);
     };
     const visit = (node: ts.Node): void => {
-      if (ts.isIdentifier(node) && OUTSIDE.has(node.text) && !isNameOnly(node)) {
+      if (
+        ts.isIdentifier(node) &&
+        OUTSIDE.has(node.text) &&
+        !own.has(node.text) &&
+        !isNameOnly(node)
+      ) {
         report(node, node.text);
       }
       if (
