@@ -17,22 +17,16 @@ export interface PlacedPart {
   readonly chapters: readonly PlacedChapter[];
 }
 
-/** The book in order: parts as listed in content/parts.yaml, chapters by file path. */
+/** The book in order: parts by number, chapters by file path. */
 export async function bookInOrder(): Promise<readonly PlacedPart[]> {
   const [parts, entries] = await Promise.all([getCollection('parts'), getCollection('chapters')]);
   const sorted = entries.toSorted((a, b) => (a.filePath ?? '').localeCompare(b.filePath ?? ''));
   let number = 0;
-  const listed = parts.toSorted((a, b) => partOrder(sorted, a.id) - partOrder(sorted, b.id));
-  return listed.map(({ data }, index) => ({
-    ...data,
-    number: index + 1,
+  const listed = parts.map(({ data }) => data).toSorted((a, b) => a.number - b.number);
+  return listed.map((part) => ({
+    ...part,
     chapters: sorted
-      .filter((entry) => entry.id.startsWith(`${data.id}/`))
+      .filter((entry) => entry.id.startsWith(`${part.id}/`))
       .map((entry) => ({ entry, number: ++number, href: `/${entry.id}/` })),
   }));
-}
-
-function partOrder(sorted: readonly CollectionEntry<'chapters'>[], part: string): number {
-  const at = sorted.findIndex((entry) => entry.id.startsWith(`${part}/`));
-  return at < 0 ? sorted.length : at;
 }

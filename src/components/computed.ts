@@ -24,7 +24,9 @@ export function computedAnswer(worksheet: AnyWorksheet, entries: Entries, key: s
   const { answers } = computedOutcome(worksheet, entries);
   const answer = answers[key];
   if (answer === undefined) {
-    throw new Error(`${worksheet.id}: no answer “${key}”. Known: ${Object.keys(answers).join(', ')}`);
+    throw new Error(
+      `${worksheet.id}: no answer “${key}”. Known: ${Object.keys(answers).join(', ')}`,
+    );
   }
   return answer;
 }

@@ -11,9 +11,7 @@ export const tableSchema = z.strictObject({
   /** Values, as typed, of the inputs that vary down the rows; several inputs give every combination. */
   rows: z.record(z.string(), z.array(z.string()).min(1)),
   /** One input that varies across the columns; the single answer is then shown in each cell. */
-  across: z
-    .strictObject({ input: z.string(), values: z.array(z.string()).min(1) })
-    .optional(),
+  across: z.strictObject({ input: z.string(), values: z.array(z.string()).min(1) }).optional(),
   /** Inputs held at one value, as typed. */
   fixed: z.record(z.string(), z.string()).default({}),
   /** Answer keys shown, in column order; exactly one when `across` is used. */
