@@ -38,8 +38,15 @@ export interface BandsData {
 export interface WholeFramesData {
   readonly name: 'whole-frames';
   readonly alternative: string;
-  /** Consecutive camera frames: main film frame and its share of the light, 0…1. */
-  readonly cameraFrames: readonly { readonly filmFrame: number; readonly purity: number }[];
+  /**
+   * Consecutive camera frames: main film frame, its share of the light (0…1), and the film frame
+   * that gives the rest (left out when there is none).
+   */
+  readonly cameraFrames: readonly {
+    readonly filmFrame: number;
+    readonly purity: number;
+    readonly otherFilmFrame?: number | undefined;
+  }[];
 }
 
 /** How often each film frame is shown on a delivery timeline. */

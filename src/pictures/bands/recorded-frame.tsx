@@ -1,0 +1,150 @@
+import type { ComponentChildren } from 'preact';
+import type { BandsData } from '../../worksheets/picture-data.ts';
+import { extentOf, linearScale, roundTicks, tickText } from '../axis.ts';
+import { Box, Label, Line } from '../shapes/drawing.tsx';
+import { at, pathThrough } from '../shapes/page.ts';
+import { shownLuminance, veilOpacity, type Tone } from './flash-safety.ts';
+import { bandsFrame, exposureAtPhase } from './phase.ts';
+
+const PICTURE = { left: 2, top: 36, width: 392, height: 294 };
+const PROFILE = { left: 420, right: 626 };
+const BOTTOM = PICTURE.top + PICTURE.height;
+
+/** Below this many periods the picture has no visible gradient from top to bottom. */
+const FLAT_PERIODS = 1e-4;
+
+/** Height of the whole drawing, page units. */
+export const RECORDED_FRAME_HEIGHT = BOTTOM + 64;
+
+interface Props {
+  readonly picture: BandsData;
+  readonly frameNumber: number;
+  readonly tone: Tone;
+  readonly instance: string;
+}
+
+/** A recorded frame of the evenly lit gate and, beside it, the light on each of its rows. */
+export function RecordedFrame(props: Props): ComponentChildren {
+  return (
+    <g>
+      <Label x={PICTURE.left} y={22} tone="strong">
+        Recorded frame
+      </Label>
+      <Veil {...props} />
+      <Profile {...props} />
+    </g>
+  );
+}
+
+function veilAt({ picture, tone }: Props, phase: number): number {
+  const opacity = veilOpacity(shownLuminance(tone, exposureAtPhase(picture, phase)));
+  return Math.round(opacity * 1000) / 1000;
+}
+
+/** White picture under a black veil; the veil repeats itself down the picture with the pattern. */
+function Veil(props: Props): ComponentChildren {
+  const { picture, frameNumber, instance } = props;
+  const { phaseAtTop } = bandsFrame(picture, frameNumber);
+  const { left, top, width, height } = PICTURE;
+  const isFlat = picture.periodsDownPicture < FLAT_PERIODS;
+  const steps = picture.exposureByPhase.length;
+  const period = isFlat ? height : height / picture.periodsDownPicture;
+  return (
+    <g>
+      <Box class="pic-recorded" x={left} y={top} width={width} height={height} />
+      {isFlat ? (
+        <rect
+          class="pic-veil"
+          x={left}
+          y={top}
+          width={width}
+          height={height}
+          fill-opacity={veilAt(props, phaseAtTop)}
+        />
+      ) : (
+        <>
+          <linearGradient
+            id={`${instance}-veil`}
+            gradientUnits="userSpaceOnUse"
+            spreadMethod="repeat"
+            x1="0"
+            x2="0"
+            y1={top}
+            y2={at(top + period)}
+            gradientTransform={`translate(0 ${at(-phaseAtTop * period)})`}
+          >
+            {Array.from({ length: steps + 1 }, (_, step) => (
+              <stop
+                key={step}
+                class="pic-veil-stop"
+                offset={Math.round((step / steps) * 10_000) / 10_000}
+                stop-opacity={veilAt(props, step / steps)}
+              />
+            ))}
+          </linearGradient>
+          <rect x={left} y={top} width={width} height={height} fill={`url(#${instance}-veil)`} />
+        </>
+      )}
+      <Box class="pic-outline" x={left} y={top} width={width} height={height} />
+    </g>
+  );
+}
+
+/** Light on each row, so that weak bands and their size can be read off. */
+function Profile({ picture, frameNumber, instance }: Props): ComponentChildren {
+  const { exposureByPhase, periodsDownPicture } = picture;
+  const { phaseAtTop } = bandsFrame(picture, frameNumber);
+  const percents = extentOf([0.9, 1.1, ...exposureByPhase].map((exposure) => exposure * 100));
+  const x = linearScale(percents, { from: PROFILE.left, to: PROFILE.right });
+  const ticks = roundTicks(percents, 3);
+  const steps = exposureByPhase.length;
+  const isFlat = periodsDownPicture < FLAT_PERIODS;
+  const perStep = isFlat ? 0 : PICTURE.height / periodsDownPicture / Math.max(1, steps);
+  // One period more than is seen, so that any frame is this line moved up by less than a period.
+  const count = isFlat ? 0 : Math.ceil((periodsDownPicture + 1) * steps);
+  const flatX = x(exposureAtPhase(picture, phaseAtTop) * 100);
+  const line = isFlat
+    ? [
+        { x: flatX, y: PICTURE.top },
+        { x: flatX, y: BOTTOM },
+      ]
+    : Array.from({ length: count + 1 }, (_, step) => ({
+        x: x((exposureByPhase[step % steps] ?? 1) * 100),
+        y: PICTURE.top + step * perStep,
+      }));
+  return (
+    <g>
+      <Label x={PROFILE.left} y={22} tone="strong">
+        Light by row
+      </Label>
+      <clipPath id={`${instance}-rows`}>
+        <rect
+          x={PROFILE.left - 3}
+          y={PICTURE.top}
+          width={PROFILE.right - PROFILE.left + 6}
+          height={PICTURE.height}
+        />
+      </clipPath>
+      <Line x1={x(100)} y1={PICTURE.top} x2={x(100)} y2={BOTTOM} kind="mark" />
+      <g clip-path={`url(#${instance}-rows)`}>
+        <path
+          class="pic-curve"
+          d={pathThrough(line)}
+          transform={`translate(0 ${at(-phaseAtTop * perStep * steps)})`}
+        />
+      </g>
+      <Line x1={PROFILE.left} y1={BOTTOM} x2={PROFILE.right} y2={BOTTOM} />
+      {ticks.values.map((value) => (
+        <g key={value}>
+          <Line x1={x(value)} y1={BOTTOM} x2={x(value)} y2={BOTTOM + 7} />
+          <Label x={Math.min(x(value), 618)} y={BOTTOM + 30} anchor="middle">
+            {tickText(value, ticks.decimals)}
+          </Label>
+        </g>
+      ))}
+      <Label x={PROFILE.right} y={BOTTOM + 56} anchor="end" tone="soft">
+        % of the mean
+      </Label>
+    </g>
+  );
+}
