@@ -1,78 +1,55 @@
-import { requireInterval } from './errors.ts';
+import { OutOfRangeError, requireInterval } from './errors.ts';
+import { frameStepMillimetres, GAUGE_IDS, GAUGES } from './gauges.ts';
+import type { GaugeId, Provenance } from './gauges/gauge.ts';
 
-/** A way of putting sound on film: how far ahead of its picture the sound lies. */
-export interface SoundSystem {
+/** A way of putting sound on film: how far ahead of its picture the sound lies, and how sure that is. */
+export interface SoundSystem extends Provenance {
+  /** Gauge and kind of record, for instance `16mm-optical`. */
+  readonly name: string;
   readonly label: string;
+  readonly gauge: GaugeId;
   /** Frames by which the sound precedes its picture. */
-  readonly separationFrames: number;
+  readonly framesAhead: number;
   /** Distance from one frame to the next on new film, mm. */
-  readonly pitchMillimetres: number;
-  /** Id of the source of the separation. */
-  readonly source: string;
-  /** Id of the source of the pitch. */
-  readonly pitchSource: string;
-  /** How sure the separation is: read in the standard or a textbook, in a secondary page, or from memory. */
-  readonly status: 'read' | 'secondary' | 'memory';
+  readonly stepMillimetres: number;
 }
 
 /**
- * Sound systems of the small gauges, and 35 mm for comparison. On all of them the sound lies ahead of
- * its picture, because the sound head comes after the gate. 9.5 mm sound is left out: only doubtful
- * figures (26 to 28 frames) were found.
+ * Every sound system whose separation is known well enough to compute with. On all of them the sound
+ * lies ahead of its picture, because the sound head comes after the gate.
  */
-export const SOUND_SYSTEMS = {
-  '16-optical': {
-    label: '16 mm optical track',
-    separationFrames: 26,
-    pitchMillimetres: 7.62,
-    source: 'smpte-41',
-    pitchSource: 'smpte-16-on-35',
-    status: 'read',
-  },
-  '16-magnetic': {
-    label: '16 mm magnetic stripe',
-    separationFrames: 28,
-    pitchMillimetres: 7.62,
-    source: 'smpte-112',
-    pitchSource: 'smpte-16-on-35',
-    status: 'memory',
-  },
-  'super8-magnetic': {
-    label: 'Super 8 magnetic stripe',
-    separationFrames: 18,
-    pitchMillimetres: 4.234,
-    source: 'hobby-sound-article',
-    pitchSource: 'smpte-149-2004',
-    status: 'secondary',
-  },
-  'super8-optical': {
-    label: 'Super 8 optical track',
-    separationFrames: 22,
-    pitchMillimetres: 4.234,
-    source: 'from-memory',
-    pitchSource: 'smpte-149-2004',
-    status: 'memory',
-  },
-  '8-magnetic': {
-    label: '8 mm (type R) magnetic stripe',
-    separationFrames: 56,
-    pitchMillimetres: 3.81,
-    source: 'hobby-sound-article',
-    pitchSource: 'smpte-239-2004',
-    status: 'secondary',
-  },
-  '35-optical': {
-    label: '35 mm optical track',
-    separationFrames: 20,
-    pitchMillimetres: 19,
-    source: 'dilettantes-dictionary',
-    pitchSource: 'pritchard-glossary',
-    status: 'secondary',
-  },
-} as const satisfies Record<string, SoundSystem>;
+export const SOUND_SYSTEMS: readonly SoundSystem[] = GAUGE_IDS.flatMap((gauge) =>
+  GAUGES[gauge].soundTracks.map(({ system, framesAhead, source, status, note }) => ({
+    name: `${gauge}-${system}`,
+    label: `${GAUGES[gauge].name}, ${system} sound`,
+    gauge,
+    framesAhead,
+    stepMillimetres: frameStepMillimetres(gauge, 'long'),
+    source,
+    status,
+    ...(note === undefined ? {} : { note }),
+  })),
+);
 
-/** Key of a system in {@link SOUND_SYSTEMS}. */
-export type SoundSystemName = keyof typeof SOUND_SYSTEMS;
+/**
+ * A sound system by name.
+ *
+ * @param system  name of a system, for instance `16mm-optical`
+ * @returns the system
+ * @throws {OutOfRangeError} naming the known systems
+ * @source smpte-41
+ * @source hobby-sound-article
+ * @source from-memory
+ * @example findSoundSystem('16mm-optical') // { framesAhead: 26 }
+ */
+export function findSoundSystem(system: string): SoundSystem {
+  const found = SOUND_SYSTEMS.find(({ name }) => name === system);
+  if (found === undefined) {
+    const known = SOUND_SYSTEMS.map(({ name }) => name).join(', ');
+    throw new OutOfRangeError('system', system, `one of ${known}`);
+  }
+  return found;
+}
 
 const FPS = { above: 0, maximum: 240, unit: 'frames/s' } as const;
 const FRAMES = { minimum: -1000, maximum: 1000, unit: 'frames' } as const;
