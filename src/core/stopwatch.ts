@@ -9,25 +9,6 @@ export interface TimedRate {
 }
 
 /**
- * Film frames in a measured length of film.
- *
- * Model: N = length ÷ pitch, exact for unshrunken film; shrunken film holds more frames in the same
- * length, by the shrinkage.
- *
- * @param lengthMillimetres  length of film between the two marks, mm; > 0, at most 2 000 000
- * @param pitchMillimetres   length of one frame, mm; 1–50
- * @returns frames, not rounded; > 0
- * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source arithmetic
- * @example framesInLength(15240, 7.62) // ≈ 2000
- */
-export function framesInLength(lengthMillimetres: number, pitchMillimetres: number): number {
-  requireInterval('lengthMillimetres', lengthMillimetres, { above: 0, maximum: 2e6, unit: 'mm' });
-  requireInterval('pitchMillimetres', pitchMillimetres, { minimum: 1, maximum: 50, unit: 'mm' });
-  return lengthMillimetres / pitchMillimetres;
-}
-
-/**
  * Film rate from a stopwatch held over a counted stretch of film, with the bounds that the reaction
  * time leaves: both presses can err the same or the opposite way.
  *

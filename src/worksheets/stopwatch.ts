@@ -1,8 +1,10 @@
 import { requireInterval } from '../core/errors.ts';
+import { framesOnLength } from '../core/film-length.ts';
+import { exactFrameStep, GAUGE_NAMES } from '../core/gauges.ts';
+import type { GaugeId } from '../core/gauges/gauge.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import {
   compareTimings,
-  framesInLength,
   stopwatchRate,
   timingErrorPercent,
   timingSecondsFor,
@@ -17,13 +19,13 @@ interface CountEntries {
   readonly countedBy: 'frames' | 'length';
   readonly frames: number;
   readonly lengthMillimetres: number;
-  readonly pitchMillimetres: number;
+  readonly gauge: GaugeId;
 }
 
 function framesCounted(entries: CountEntries): number {
   if (entries.countedBy === 'frames') return entries.frames;
-  const counted = framesInLength(entries.lengthMillimetres, entries.pitchMillimetres);
-  // Less than a frame and a half is no stretch of film to time; say so at the length.
+  const counted = framesOnLength(entries.lengthMillimetres, entries.gauge, 'long-pitch');
+  // A frame or two is no stretch of film to time; say so at the length.
   requireInterval('lengthMillimetres', counted, { minimum: 2, unit: 'frames of film in it' });
   return counted;
 }
@@ -61,15 +63,13 @@ export const worksheet = defineWorksheet({
       accepted: '5 m, 50 ft or 120 in',
       help: 'Used when the stretch is known as a length.',
     },
-    pitchMillimetres: {
-      kind: 'quantity',
-      label: 'Length of one frame',
-      unit: 'mm',
-      minimum: 2,
-      maximum: 20,
-      default: '4.234',
-      accepted: '4.234, 3.81, 7.62 or 7.54',
-      help: 'Super 8: 4.234 mm. 8 mm: 3.81 mm. 16 mm: 7.62 mm. 9.5 mm: 7.54 mm. Used when the stretch is known as a length.',
+    gauge: {
+      kind: 'choice',
+      label: 'Gauge',
+      options: GAUGE_NAMES,
+      default: 'super-8',
+      help: 'Gives the length of one frame. Used when the stretch is known as a length.',
+      bench: 'reel.gauge',
     },
     timedSeconds: {
       kind: 'quantity',
@@ -113,7 +113,7 @@ export const worksheet = defineWorksheet({
     },
   },
   model:
-    'Film rate is frames divided by time. The bounds take the worst case: both presses and the count err in the direction that hurts most. A length is turned into frames by the pitch of new film; on shrunken film the same length holds more frames, by the shrinkage in per cent.',
+    'Film rate is frames divided by time. The bounds take the worst case: both presses and the count err in the direction that hurts most. A length is turned into frames by the pitch of new film of that gauge; on shrunken film the same length holds more frames, by the shrinkage in per cent.',
   compute(inputs) {
     const { timedSeconds, secondTimedSeconds, reactionSeconds, countErrorFrames } = inputs;
     const counted = framesCounted(inputs);
@@ -177,7 +177,7 @@ export const worksheet = defineWorksheet({
         ? [
             {
               words: 'Length divided by the length of one frame gives the frames.',
-              sum: `${formatQuantity(inputs.lengthMillimetres, 'mm', 6)} ÷ ${formatQuantity(inputs.pitchMillimetres, 'mm', 5)} = ${frames}`,
+              sum: `${formatQuantity(inputs.lengthMillimetres, 'mm', 6)} ÷ ${formatQuantity(exactFrameStep(inputs.gauge, 'long').valueOf(), 'mm', 5)} = ${frames}`,
             },
           ]
         : [];
@@ -204,5 +204,13 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: ['Use a leader or a film that is already lost for timing, not the customer’s reel.'],
-  sources: ['common-practice', 'from-memory', 'arithmetic'],
+  sources: [
+    'arithmetic',
+    'from-memory',
+    'smpte-149-2004',
+    'smpte-239-2004',
+    'asa-z22-5-1947',
+    'pritchard-glossary',
+    'de-encyclopaedia-filmschritt',
+  ],
 });

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   compareTimings,
-  framesInLength,
   stopwatchRate,
   timingErrorPercent,
   timingSecondsFor,
@@ -66,13 +65,6 @@ describe('stopwatch', () => {
         expect(timingErrorPercent(seconds, 0.2)).toBeCloseTo(percent, 9);
       }),
     );
-  });
-
-  test('frames in a length are counted by laying one pitch after another', () => {
-    const pitch = 4.234;
-    let length = 0;
-    for (let frame = 0; frame < 3600; frame += 1) length += pitch;
-    expect(framesInLength(length, pitch)).toBeCloseTo(3600, 6);
   });
 
   test('four presses alone never look like a change of speed', () => {

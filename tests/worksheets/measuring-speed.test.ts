@@ -32,7 +32,7 @@ describe('worksheet stopwatch', () => {
   });
 
   test('turns a length into frames only when the stretch is known as a length', () => {
-    const typed = { lengthMillimetres: '8.468 m', pitchMillimetres: '4.234', timedSeconds: '100' };
+    const typed = { lengthMillimetres: '8.468 m', gauge: 'super-8', timedSeconds: '100' };
     const byLength = run(stopwatch, { ...typed, countedBy: 'length' }).outcome;
     expect(byLength?.answers['filmFps']?.value).toBeCloseTo(20, 9);
     const byFrames = run(stopwatch, { ...typed, countedBy: 'frames' }).outcome;
