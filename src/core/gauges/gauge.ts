@@ -91,7 +91,11 @@ export interface Gauge {
   readonly soundTracks: readonly SoundTrack[];
 }
 
-/** A length read in the publication itself. */
+/**
+ * A length read in the publication itself.
+ *
+ * @returns the length with its source and status
+ */
 export function seen(
   millimetres: number,
   source: string,
@@ -100,12 +104,20 @@ export function seen(
   return { millimetres, source, status: 'seen', ...extras };
 }
 
-/** A length from memory, to be printed as approximate. */
+/**
+ * A length from memory, to be printed as approximate.
+ *
+ * @returns the length with its source and status
+ */
 export function remembered(millimetres: number, note: string): SourcedMillimetres {
   return { millimetres, source: 'from-memory', status: 'memory', note };
 }
 
-/** A length that follows from other values by arithmetic. */
+/**
+ * A length that follows from other values by arithmetic.
+ *
+ * @returns the length with its source and status
+ */
 export function derived(
   millimetres: number,
   note: string,
