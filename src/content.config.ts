@@ -7,6 +7,7 @@ import { chapterSchema } from './schemas/chapter.ts';
 import { exampleFileSchema, exampleSchema } from './schemas/example.ts';
 import { glossarySchema } from './schemas/glossary.ts';
 import { partSchema } from './schemas/part.ts';
+import { practiceSchema } from './schemas/practice.ts';
 import { sourceSchema } from './schemas/source.ts';
 import { tableSchema } from './schemas/table.ts';
 
@@ -22,7 +23,8 @@ async function loadExamples(): Promise<Record<string, Record<string, unknown>>> 
     const worksheet = name.replace(/\.yaml$/, '');
     const text = await readFile(`${folder}/${name}`, 'utf8');
     for (const example of exampleFileSchema.parse(parse(text))) {
-      if (entries[example.id] !== undefined) throw new Error(`example ${example.id} is there twice`);
+      if (entries[example.id] !== undefined)
+        throw new Error(`example ${example.id} is there twice`);
       entries[example.id] = { ...example, worksheet };
     }
   }
@@ -38,6 +40,7 @@ export const collections = {
   sources: defineCollection({ loader: file('content/sources.yaml'), schema: sourceSchema }),
   glossary: defineCollection({ loader: file('content/glossary.yaml'), schema: glossarySchema }),
   tables: defineCollection({ loader: file('content/tables.yaml'), schema: tableSchema }),
+  practice: defineCollection({ loader: file('content/practice.yaml'), schema: practiceSchema }),
   examples: defineCollection({
     loader: loadExamples,
     schema: exampleSchema.extend({ worksheet: z.string() }),

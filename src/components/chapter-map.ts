@@ -4,6 +4,7 @@ import Figure from './Figure.astro';
 import Formula from './Formula.astro';
 import GlossaryList from './GlossaryList.astro';
 import LookupTable from './LookupTable.astro';
+import Practice from './Practice.astro';
 import Source from './Source.astro';
 import SourceList from './SourceList.astro';
 import TableFrame from './TableFrame.astro';
@@ -19,6 +20,7 @@ export const chapterComponents = {
   Formula,
   GlossaryList,
   LookupTable,
+  Practice,
   Source,
   SourceList,
   Term,

@@ -1,0 +1,34 @@
+// Brings the practice problems to life; the static page already shows one problem of each kind.
+import { hydrate } from 'preact';
+import type { AnyWorksheet } from '../worksheets/types.ts';
+import { PracticeView } from './PracticeView.tsx';
+import { drawProblem, type PracticeKind } from './practice-problem.ts';
+
+const worksheetModules = import.meta.glob<{ readonly worksheet: AnyWorksheet }>([
+  '../worksheets/*.ts',
+  '!../worksheets/{answers,evaluate,picture-data,registry,types}.ts',
+]);
+
+async function bringToLife(element: HTMLElement): Promise<void> {
+  const kind = JSON.parse(element.dataset['kind'] ?? '{}') as PracticeKind;
+  const module = await worksheetModules[`../worksheets/${kind.worksheet}.ts`]?.();
+  if (module === undefined) throw new Error(`no worksheet ${kind.worksheet}`);
+  const { worksheet } = module;
+  const first = drawProblem(kind, worksheet, () => 0);
+  hydrate(<PracticeView kind={kind} worksheet={worksheet} first={first} />, element);
+  element.dataset['ready'] = 'true';
+}
+
+const observer = new IntersectionObserver(
+  (entries) => {
+    for (const entry of entries) {
+      if (!entry.isIntersecting) continue;
+      observer.unobserve(entry.target);
+      void bringToLife(entry.target as HTMLElement);
+    }
+  },
+  { rootMargin: '300px' },
+);
+for (const element of document.querySelectorAll<HTMLElement>('practice-sheet')) {
+  observer.observe(element);
+}

@@ -1,0 +1,98 @@
+import { parseQuantity } from '../core/quantity/parse-quantity.ts';
+import { UNITS, type UnitName } from '../core/quantity/units.ts';
+import { evaluate, fillEntries, type Entries } from '../worksheets/evaluate.ts';
+import type {
+  Answer,
+  AnyWorksheet,
+  InputSpecs,
+  Outcome,
+  WorkingStep,
+} from '../worksheets/types.ts';
+
+/** What a problem is drawn from; the shape of an entry in content/practice.yaml. */
+export interface PracticeKind {
+  readonly id: string;
+  readonly title: string;
+  readonly question: string;
+  readonly worksheet: string;
+  readonly answer: string;
+  readonly unit: string;
+  readonly accepted: string;
+  readonly vary: Readonly<Record<string, readonly string[]>>;
+  readonly fixed: Readonly<Record<string, string>>;
+  readonly tolerancePercent: number;
+  readonly hint: string;
+}
+
+/** One problem: what is told, and what the core says. */
+export interface PracticeProblem {
+  readonly entries: Entries;
+  /** Labels and texts of the inputs that the trainee is told. */
+  readonly told: readonly { readonly label: string; readonly text: string }[];
+  readonly answer: Answer & { readonly value: number };
+  readonly outcome: Outcome;
+  readonly working: readonly WorkingStep[];
+}
+
+/** Draws tried before giving up; some combinations have no numeric answer (no exposure fits, say). */
+const MOST_DRAWS = 200;
+
+function unitSymbol(inputs: InputSpecs, key: string, text: string): string {
+  const spec = inputs[key];
+  if (spec === undefined) return text;
+  if (spec.kind === 'choice') return spec.options[text] ?? text;
+  if (spec.kind === 'count' || !/^[\d\s.,/]+$/u.test(text)) return text;
+  return `${text} ${UNITS[spec.entryUnit ?? spec.unit].symbol}`.trim();
+}
+
+/**
+ * Draws a problem. `random` gives numbers from 0 (inclusive) to 1, so that a test can fix them.
+ *
+ * @throws {Error} when no combination has a numeric answer: a fault in content/practice.yaml
+ */
+export function drawProblem(
+  kind: PracticeKind,
+  worksheet: AnyWorksheet,
+  random: () => number,
+): PracticeProblem {
+  const inputs = worksheet.inputs as InputSpecs;
+  for (let draw = 0; draw < MOST_DRAWS; draw += 1) {
+    const drawn = Object.fromEntries(
+      Object.entries(kind.vary).map(([key, texts]) => [
+        key,
+        texts[Math.floor(random() * texts.length)] ?? '',
+      ]),
+    );
+    const entries = fillEntries(inputs, { ...kind.fixed, ...drawn });
+    const { outcome, working = [] } = evaluate(worksheet, entries);
+    const answer = outcome?.answers[kind.answer];
+    if (outcome === undefined || answer?.value === undefined) continue;
+    const told = [...Object.keys(kind.vary), ...Object.keys(kind.fixed)].map((key) => ({
+      label: inputs[key]?.label ?? key,
+      text: unitSymbol(inputs, key, entries[key] ?? ''),
+    }));
+    return { entries, told, answer: { ...answer, value: answer.value }, outcome, working };
+  }
+  throw new Error(`practice ${kind.id}: no combination of entries has a number for ${kind.answer}`);
+}
+
+/** Judgement of an entry: unreadable, right, or wrong and in which direction. */
+export type Judgement =
+  | { readonly kind: 'unreadable'; readonly reason: string }
+  | { readonly kind: 'right' }
+  | { readonly kind: 'wrong'; readonly direction: 'more' | 'less' };
+
+/** Compares what the trainee typed with the core's answer. */
+export function judge(kind: PracticeKind, problem: PracticeProblem, text: string): Judgement {
+  const unit = kind.unit as UnitName;
+  const parsed = parseQuantity(text, { unit });
+  if (!parsed.ok) {
+    return { kind: 'unreadable', reason: `${parsed.reason}. Try ${kind.accepted}.` };
+  }
+  const { value: right } = problem.answer;
+  const { value } = parsed.value;
+  const allowed = (Math.abs(right) * kind.tolerancePercent) / 100;
+  // An answer of exactly 0 (no beat) allows the rounding of the entry only.
+  if (Math.abs(value - right) <= Math.max(allowed, 1e-9)) return { kind: 'right' };
+  return { kind: 'wrong', direction: right > value ? 'more' : 'less' };
+}
