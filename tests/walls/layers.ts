@@ -42,7 +42,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   ],
   // Layouts know nothing of physics. They name the font files that a page preloads.
   'src/layouts/': [
-    ...all('src/layouts/', 'src/components/', 'src/styles/', 'src/public/', 'src/build/'),
+    ...all('src/layouts/', 'src/components/', 'src/styles/', 'src/public/'),
     ...all('astro', '@fontsource'),
   ],
   'src/pages/': [

@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import { readFiles } from '../walls/source-files.ts';
+import { readSources } from './read-content.ts';
+
+const sources = readSources();
+
+const duplicates = (texts: readonly string[]): readonly string[] =>
+  texts.filter((text, index) => texts.indexOf(text) !== index);
+
+/** Ids that none of the texts mentions as a word of its own. */
+function unusedIds(ids: readonly string[], texts: readonly string[]): readonly string[] {
+  const all = texts.join('\n');
+  return ids.filter((id) => !new RegExp(`(?<![a-z0-9-])${id}(?![a-z0-9-])`, 'u').test(all));
+}
+
+describe('the sources', () => {
+  it('are each listed once', () => {
+    expect(sources.length).toBeGreaterThan(3);
+    expect(duplicates(sources.map(({ id }) => id))).toEqual([]);
+    expect(
+      duplicates(sources.map(({ title, publisher, year }) => `${title}|${publisher}|${year}`)),
+    ).toEqual([]);
+  });
+
+  it.each(sources)('$id is honest about how it was read', ({ kind, seen, publisher, url }) => {
+    if (publisher === 'none') expect(kind).toBe('practice');
+    if (kind === 'practice') expect(['none', 'memory']).toContain(seen);
+    if (seen === 'text') expect(publisher).not.toBe('none');
+    if (url !== undefined) expect(url).toMatch(/^https?:\/\//u);
+  });
+
+  it('are used, each at least once', ({ annotate }) => {
+    const texts = [
+      ...readFiles('src', ['.ts', '.tsx', '.astro']),
+      ...readFiles('content/chapters', ['.mdx']),
+      ...readFiles('content', ['glossary.yaml', 'tables.yaml']),
+    ].map(({ text }) => text);
+    const unused = unusedIds(
+      sources.map(({ id }) => id),
+      texts,
+    );
+    // A source may be read before its value is used; this says so without stopping anyone.
+    if (unused.length > 0) void annotate(`not used yet: ${unused.join(', ')}`, 'warning');
+    expect(unused.length).toBeLessThan(sources.length / 2);
+  });
+
+  it('each have a test of the values printed in them, where a test names a source', () => {
+    const published = readFiles('tests/published', ['.test.ts']);
+    const ids = new Set(sources.map(({ id }) => id));
+    const strays = published
+      .map(({ path }) => path.replace('tests/published/', '').replace('.test.ts', ''))
+      .filter((id) => !ids.has(id));
+    expect(strays).toEqual([]);
+  });
+
+  it('would be caught unused', () => {
+    expect(unusedIds(['iso-1', 'iso-12'], ['see iso-12 §4'])).toEqual(['iso-1']);
+    expect(unusedIds(['iso-1'], ["sources: ['iso-1']"])).toEqual([]);
+  });
+});
