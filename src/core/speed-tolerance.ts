@@ -6,7 +6,8 @@ import { requireInterval } from './errors.ts';
  *
  * Model: near a match the ripple of equal hard blades is exactly |ΔF ÷ F| ÷ d, for a match of any
  * order k, while the mismatch in time stays below the open and the closed time of one flash. A ripple
- * limit q therefore allows a relative speed error of d·q. Soft edges only make the ripple smaller.
+ * limit q therefore allows a relative speed error of d·q (to first order the same both ways; see
+ * {@link speedRangeFps} for both ends). Soft edges only make the ripple smaller.
  *
  * @param filmFps             film rate at the match, frames/s; > 0, at most 240
  * @param openFraction        share of the cycle with light; 0.01–0.99
@@ -34,6 +35,33 @@ export function speedToleranceFps(
   const share = (openFraction * rippleLimitPercent) / 100;
   const isReached = matchOrder * share <= Math.min(openFraction, 1 - openFraction);
   return isReached ? share * filmFps : undefined;
+}
+
+/**
+ * Slowest and fastest film rate at which the ripple stays within a limit, frames/s, when the exposure
+ * time matches the film rate given. The two lie a little unevenly about the match, because the ripple
+ * is counted against the actual rate.
+ *
+ * Model: f ÷ (1 + d·q) and f ÷ (1 − d·q), exact where {@link speedToleranceFps} is.
+ *
+ * @param filmFps             film rate at the match, frames/s; > 0, at most 240
+ * @param openFraction        share of the cycle with light; 0.01–0.99
+ * @param rippleLimitPercent  ripple that is still accepted, %; > 0, at most 100
+ * @param matchOrder          flashes in one exposure, k; whole, ≥ 1; 1 when left out
+ * @returns both rates; undefined when the ripple never reaches the limit near this match
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ */
+export function speedRangeFps(
+  filmFps: number,
+  openFraction: number,
+  rippleLimitPercent: number,
+  matchOrder = 1,
+): { readonly slowest: number; readonly fastest: number } | undefined {
+  const tolerance = speedToleranceFps(filmFps, openFraction, rippleLimitPercent, matchOrder);
+  if (tolerance === undefined) return undefined;
+  const share = tolerance / filmFps;
+  return { slowest: filmFps / (1 + share), fastest: filmFps / (1 - share) };
 }
 
 /**

@@ -74,6 +74,7 @@ export const UNITS = {
   one: unit('', 'plain', 1, ['x', '×']),
   px: unit('px', 'plain', 1, ['pixel', 'pixels']),
   frames: unit('frames', 'plain', 1, ['frame', 'fr']),
+  pictureHeightsPerSecond: unit('picture heights/s', 'plain', 1, []),
   density: unit('D', 'plain', 1, ['d']),
   lpPerMm: unit('lp/mm', 'plain', 1, []),
   semitone: unit('semitone', 'plain', 1, ['semitones']),

@@ -1,0 +1,71 @@
+import { nearestMultiple } from '../core/beat.ts';
+import { formatExposure, formatNumber, formatQuantity } from '../core/quantity/format.ts';
+import { match, type Settings } from './flash-match-findings.ts';
+import type { Outcome, WorkingStep } from './types.ts';
+
+const ms = (seconds: number): string => formatNumber(seconds * 1000, 4);
+
+function windowStep(settings: Settings, closed: number, window: number): WorkingStep {
+  const { filmFps, exposureSeconds, readoutSeconds } = settings;
+  const [frame, exposure, readout] = [ms(1 / filmFps), ms(exposureSeconds), ms(readoutSeconds)];
+  return exposureSeconds + readoutSeconds < closed
+    ? {
+        words:
+          'The exposure is shorter than the dark, so starts that see only the dark do not count: film frame less closed time, plus exposure, plus readout.',
+        sum: `${frame} − ${ms(closed)} + ${exposure} + ${readout} = ${ms(window)} ms`,
+      }
+    : {
+        words:
+          'A camera frame is whole when it starts inside a window: film frame plus closed time, less exposure, less readout.',
+        sum: `${frame} + ${ms(closed)} − ${exposure} − ${readout} = ${ms(window)} ms`,
+      };
+}
+
+/** The steps behind the flash match, with the reader's numbers. */
+export function flashMatchWorking(
+  settings: Settings,
+  { answers }: Outcome,
+): readonly WorkingStep[] {
+  const { filmFps, flashesPerFrame, cameraFps, exposureSeconds, readoutSeconds } = settings;
+  const { ripple, beat, flashRate, closed, openFraction, window, bands } = match(settings);
+  const textOf = (key: string): string => answers[key]?.text ?? '';
+  const limit = formatNumber(settings.rippleLimitPercent, 3);
+  const multiple = nearestMultiple(flashRate, cameraFps);
+  return [
+    {
+      words: 'Film rate times flashes per frame gives the flash rate.',
+      sum: `F = ${formatNumber(filmFps, 5)} × ${flashesPerFrame} = ${formatNumber(flashRate, 5)} Hz`,
+    },
+    {
+      words: 'One exposure holds so many flashes; only a whole number gives no ripple.',
+      sum: `F × T = ${formatNumber(flashRate, 5)} × ${formatExposure(exposureSeconds)} = ${formatNumber(flashRate * exposureSeconds, 4)}`,
+    },
+    {
+      words:
+        'The lit time inside an exposure depends on where it starts. Most less least, divided by the mean, is the ripple.',
+      sum: `(${ms(ripple.mostLight)} − ${ms(ripple.leastLight)}) ÷ ${ms(ripple.meanLight)} ms = ${textOf('ripplePercent')}`,
+    },
+    {
+      words: 'The flash rate less the nearest multiple of the camera rate is the beat.',
+      sum: `${formatNumber(flashRate, 5)} − ${multiple} × ${formatNumber(cameraFps, 5)} = ${formatQuantity(beat, 'Hz', 3)}`,
+    },
+    {
+      words: 'A whole number of flashes is the matching exposure time.',
+      sum: `T = k ÷ F, nearest: ${textOf('matchingExposureSeconds')}`,
+    },
+    {
+      words: 'Open fraction times ripple limit times film rate is the speed tolerance.',
+      sum: `${formatNumber(openFraction, 3)} × ${limit} % × ${formatNumber(filmFps, 5)}: ${textOf('speedToleranceFps')}`,
+    },
+    {
+      words: 'Flash rate times readout time gives the bands down the picture.',
+      sum: `${formatNumber(flashRate, 5)} × ${ms(readoutSeconds)} ms = ${formatNumber(bands, 3)}`,
+    },
+    windowStep(settings, closed, window),
+    {
+      words:
+        'The camera must start at least once in each window, so one divided by it is the rate.',
+      sum: `1 ÷ ${ms(window)} ms: ${textOf('smallestCameraFps')}`,
+    },
+  ];
+}
