@@ -1,5 +1,6 @@
 import type { LookupTable } from '../schemas/table.ts';
 import { fillEntries } from '../worksheets/evaluate.ts';
+import { entryText, entryUnitSymbol } from '../worksheets/entry-text.ts';
 import { findWorksheet } from '../worksheets/registry.ts';
 import type { InputSpec, InputSpecs } from '../worksheets/types.ts';
 import { computedOutcome } from './computed.ts';
@@ -11,8 +12,19 @@ export interface SweptTable {
   readonly rows: readonly (readonly string[])[];
 }
 
-function shown(spec: InputSpec | undefined, text: string): string {
-  return spec?.kind === 'choice' ? (spec.options[text] ?? text) : text;
+/** Heads carry the unit once, so that cells stay bare numbers. */
+function headText(key: string, spec: InputSpec | undefined): string {
+  if (spec === undefined) return key;
+  const unit = entryUnitSymbol(spec);
+  return unit === '' ? spec.label : `${spec.label} (${unit})`;
+}
+
+function cellText(spec: InputSpec | undefined, text: string): string {
+  return spec?.kind === 'choice' ? entryText(spec, text) : text;
+}
+
+function columnText(spec: InputSpec | undefined, text: string): string {
+  return spec === undefined ? text : entryText(spec, text);
 }
 
 function combinations(
@@ -49,7 +61,7 @@ export function sweep(table: LookupTable): SweptTable {
     });
   };
   const rowKeys = Object.keys(table.rows);
-  const heads = rowKeys.map((key) => inputs[key]?.label ?? key);
+  const heads = rowKeys.map((key) => headText(key, inputs[key]));
   const { across } = table;
   const labels = computedOutcome(worksheet, fillEntries(inputs, table.fixed)).answers;
   return {
@@ -58,10 +70,10 @@ export function sweep(table: LookupTable): SweptTable {
       ...heads,
       ...(across === undefined
         ? table.answers.map((key) => labels[key]?.label ?? key)
-        : across.values.map((text) => shown(inputs[across.input], text))),
+        : across.values.map((text) => columnText(inputs[across.input], text))),
     ],
     rows: combinations(table.rows).map((entries) => [
-      ...rowKeys.map((key) => shown(inputs[key], entries[key] ?? '')),
+      ...rowKeys.map((key) => cellText(inputs[key], entries[key] ?? '')),
       ...(across === undefined
         ? answersFor(entries)
         : across.values.flatMap((text) => answersFor({ ...entries, [across.input]: text }))),

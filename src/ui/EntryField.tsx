@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { UNITS } from '../core/quantity/units.ts';
+import { entryUnitSymbol } from '../worksheets/entry-text.ts';
 import type { InputSpec } from '../worksheets/types.ts';
 
 interface Props {
@@ -11,17 +11,12 @@ interface Props {
   readonly onChange: (text: string) => void;
 }
 
-function unitSymbol(spec: InputSpec): string {
-  if (spec.kind === 'count' || spec.kind === 'choice') return '';
-  return UNITS[spec.entryUnit ?? spec.unit].symbol;
-}
-
 /** One field of a worksheet: label, entry, unit, help, and the message when the entry is refused. */
 export function EntryField(props: Props): ComponentChildren {
   const { id, name, spec, text, message, onChange } = props;
   const isWrong = message !== undefined;
   const described = isWrong ? `${id}-message ${id}-help` : `${id}-help`;
-  const symbol = unitSymbol(spec);
+  const symbol = entryUnitSymbol(spec);
   return (
     <div class={isWrong ? 'entry entry-wrong' : 'entry'}>
       <label for={id}>

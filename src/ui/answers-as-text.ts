@@ -1,4 +1,5 @@
 import type { Entries } from '../worksheets/evaluate.ts';
+import { entryText } from '../worksheets/entry-text.ts';
 import type { AnyWorksheet, InputSpecs, Outcome } from '../worksheets/types.ts';
 
 /** The sheet as plain text, for a message or a note: question, entries, verdict, answers. */
@@ -6,7 +7,9 @@ export function answersAsText(worksheet: AnyWorksheet, entries: Entries, outcome
   const inputs = worksheet.inputs as InputSpecs;
   return [
     worksheet.title,
-    ...Object.entries(inputs).map(([key, spec]) => `  ${spec.label}: ${shownEntry(spec, entries[key])}`),
+    ...Object.entries(inputs).map(
+      ([key, spec]) => `  ${spec.label}: ${entryText(spec, entries[key] ?? '')}`,
+    ),
     outcome.verdict.sentence,
     ...Object.values(outcome.answers).map((answer) => `  ${answer.label}: ${answer.text}`),
     '',
@@ -42,11 +45,6 @@ export function answersAsCsv(worksheet: AnyWorksheet, entries: Entries, outcome:
 export function answersAsJson(worksheet: AnyWorksheet, entries: Entries, outcome: Outcome): string {
   const { verdict, answers } = outcome;
   return `${JSON.stringify({ worksheet: worksheet.id, entries, verdict, answers }, undefined, 2)}\n`;
-}
-
-function shownEntry(spec: InputSpecs[string], text = ''): string {
-  if (spec.kind === 'choice') return spec.options[text] ?? text;
-  return text === '' ? '(empty)' : text;
 }
 
 function csvCell(text: string): string {

@@ -7,7 +7,7 @@ import { WorksheetView, type PictureComponent } from './WorksheetView.tsx';
 // One chunk per worksheet and per picture: a page loads only those it shows.
 const worksheetModules = import.meta.glob<{ readonly worksheet: AnyWorksheet }>([
   '../worksheets/*.ts',
-  '!../worksheets/{answers,evaluate,picture-data,registry,types}.ts',
+  '!../worksheets/{answers,entry-text,evaluate,picture-data,registry,types}.ts',
 ]);
 const pictureModules = import.meta.glob<{ readonly Picture: PictureComponent }>(
   '../pictures/*.tsx',

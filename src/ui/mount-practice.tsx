@@ -6,7 +6,7 @@ import { drawProblem, type PracticeKind } from './practice-problem.ts';
 
 const worksheetModules = import.meta.glob<{ readonly worksheet: AnyWorksheet }>([
   '../worksheets/*.ts',
-  '!../worksheets/{answers,evaluate,picture-data,registry,types}.ts',
+  '!../worksheets/{answers,entry-text,evaluate,picture-data,registry,types}.ts',
 ]);
 
 async function bringToLife(element: HTMLElement): Promise<void> {

@@ -1,5 +1,6 @@
 import { parseQuantity } from '../core/quantity/parse-quantity.ts';
-import { UNITS, type UnitName } from '../core/quantity/units.ts';
+import type { UnitName } from '../core/quantity/units.ts';
+import { entryText } from '../worksheets/entry-text.ts';
 import { evaluate, fillEntries, type Entries } from '../worksheets/evaluate.ts';
 import type {
   Answer,
@@ -37,14 +38,6 @@ export interface PracticeProblem {
 /** Draws tried before giving up; some combinations have no numeric answer (no exposure fits, say). */
 const MOST_DRAWS = 200;
 
-function unitSymbol(inputs: InputSpecs, key: string, text: string): string {
-  const spec = inputs[key];
-  if (spec === undefined) return text;
-  if (spec.kind === 'choice') return spec.options[text] ?? text;
-  if (spec.kind === 'count' || !/^[\d\s.,/]+$/u.test(text)) return text;
-  return `${text} ${UNITS[spec.entryUnit ?? spec.unit].symbol}`.trim();
-}
-
 /**
  * Draws a problem. `random` gives numbers from 0 (inclusive) to 1, so that a test can fix them.
  *
@@ -67,10 +60,12 @@ export function drawProblem(
     const { outcome, working = [] } = evaluate(worksheet, entries);
     const answer = outcome?.answers[kind.answer];
     if (outcome === undefined || answer?.value === undefined) continue;
-    const told = [...Object.keys(kind.vary), ...Object.keys(kind.fixed)].map((key) => ({
-      label: inputs[key]?.label ?? key,
-      text: unitSymbol(inputs, key, entries[key] ?? ''),
-    }));
+    const told = [...Object.keys(kind.vary), ...Object.keys(kind.fixed)].flatMap((key) => {
+      const spec = inputs[key];
+      return spec === undefined
+        ? []
+        : [{ label: spec.label, text: entryText(spec, entries[key] ?? '') }];
+    });
     return { entries, told, answer: { ...answer, value: answer.value }, outcome, working };
   }
   throw new Error(`practice ${kind.id}: no combination of entries has a number for ${kind.answer}`);
