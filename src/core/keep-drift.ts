@@ -1,0 +1,106 @@
+import { requireInterval } from './errors.ts';
+import { wholeFrameWindowSeconds } from './whole-frames.ts';
+
+/**
+ * Film frames by which a keep list is out at the end of a reel when the film rate it assumes is out by
+ * some percentage: as many frames are then missing or doubled.
+ *
+ * Model: N × percent ÷ 100. Positive: the film ran faster than assumed, so film frames are missing.
+ *
+ * @param filmFrames        film frames on the reel; ≥ 0
+ * @param rateErrorPercent  how much faster than assumed the film ran, %; −50 to 50
+ * @returns film frames; negative when the film ran slower, so that frames are doubled
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ * @example driftFilmFrames(3600, 0.1) // ≈ 3.6
+ */
+export function driftFilmFrames(filmFrames: number, rateErrorPercent: number): number {
+  requireInterval('filmFrames', filmFrames, { minimum: 0 });
+  requireInterval('rateErrorPercent', rateErrorPercent, { minimum: -50, maximum: 50, unit: '%' });
+  return (filmFrames * rateErrorPercent) / 100;
+}
+
+/** The bench that a keep list is made for. */
+export interface KeepBench {
+  readonly filmFps: number;
+  /** Closed time of the pulldown blade, s. */
+  readonly closedSeconds: number;
+  readonly exposureSeconds: number;
+  readonly readoutSeconds: number;
+  readonly cameraFps: number;
+}
+
+/**
+ * How far, in camera frames, a film frame may really lie from where a keep list puts it so that the
+ * nearest camera frame is still whole.
+ *
+ * Model: (window × f_c − 1) ÷ 2: half the window, less the half camera frame that rounding may take.
+ * Exact for the worst phase.
+ *
+ * @param bench  film rate, closed time, exposure time, readout time and camera rate
+ * @returns room, camera frames; negative when not even a perfect list finds a whole frame every time
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ */
+export function roomCameraFrames(bench: KeepBench): number {
+  const { filmFps, closedSeconds, exposureSeconds, readoutSeconds, cameraFps } = bench;
+  requireInterval('cameraFps', cameraFps, { above: 0, maximum: 1000, unit: 'frames/s' });
+  const window = wholeFrameWindowSeconds(filmFps, closedSeconds, exposureSeconds, readoutSeconds);
+  return (window * cameraFps - 1) / 2;
+}
+
+/**
+ * Largest error of the average film rate, %, with which a keep list tied to the first film frame still
+ * finds a whole camera frame for the last.
+ *
+ * Model: room ÷ camera frames from the first to the last film frame × 100, to first order.
+ *
+ * @param roomFrames                room of {@link roomCameraFrames}, camera frames
+ * @param cameraFramesPerFilmFrame  camera rate ÷ film rate; > 0
+ * @param filmFrames                film frames in the list; ≥ 1
+ * @returns error, %; 0 when there is no room
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ * @example rateTolerancePercent(0.657, 2.7778, 3600) // ≈ 0.00657
+ */
+export function rateTolerancePercent(
+  roomFrames: number,
+  cameraFramesPerFilmFrame: number,
+  filmFrames: number,
+): number {
+  requireInterval('cameraFramesPerFilmFrame', cameraFramesPerFilmFrame, { above: 0 });
+  requireInterval('filmFrames', filmFrames, { minimum: 1 });
+  const span = cameraFramesPerFilmFrame * Math.max(1, filmFrames - 1);
+  return (Math.max(0, roomFrames) / span) * 100;
+}
+
+/**
+ * Film frames from the tied end on for which a keep list is sure to find whole camera frames although
+ * the assumed film rate is out by up to some percentage either way.
+ *
+ * Model: largest whole N whose drift, N × (f_c ÷ f) × e ÷ (1 − e) camera frames with e = percent ÷ 100,
+ * stays within the room; the room is taken at the slow and the fast end of the film rate, whichever is
+ * less. Sure, for a film frame 0 that lies exactly where the list puts it.
+ *
+ * @param bench             as assumed; the closed time scales with the film rate
+ * @param rateErrorPercent  how far the film rate may be out, %; 0–20
+ * @returns film frames, counted from 0; 0 when there is no room; Infinity when the rate is exact
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ */
+export function sureFilmFrames(bench: KeepBench, rateErrorPercent: number): number {
+  requireInterval('rateErrorPercent', rateErrorPercent, { minimum: 0, maximum: 20, unit: '%' });
+  const error = rateErrorPercent / 100;
+  const roomAt = (factor: number): number =>
+    roomCameraFrames({
+      ...bench,
+      filmFps: bench.filmFps * factor,
+      closedSeconds: bench.closedSeconds / factor,
+    });
+  // Down to rounding: a camera rate of exactly what is needed leaves a room of exactly 0.
+  const room = Math.min(roomAt(1 - error), roomAt(1 + error)) + 1e-9;
+  if (room < 0) return 0;
+  if (error === 0) return Infinity;
+  const driftPerFilmFrame = ((bench.cameraFps / bench.filmFps) * error) / (1 - error);
+  return Math.floor(room / driftPerFilmFrame) + 1;
+}

@@ -1,0 +1,145 @@
+import fc from 'fast-check';
+import Fraction from 'fraction.js';
+import { describe, expect, test } from 'vitest';
+import {
+  driftFilmFrames,
+  rateTolerancePercent,
+  roomCameraFrames,
+  sureFilmFrames,
+  type KeepBench,
+} from '../../src/core/keep-drift.ts';
+import { cameraFrameOf, makeKeepList } from '../../src/core/keep-list.ts';
+
+/**
+ * Film frames with light in a camera frame, by laying the exposure over the lit stretches of a film
+ * that really runs at the given rate. Film frame 0 has its middle at time 0, and so has the exposure
+ * of the camera frame `firstCameraFrame`.
+ */
+function filmFramesSeen(
+  cameraFrame: number,
+  firstCameraFrame: number,
+  trueFilmFps: number,
+  bench: KeepBench,
+): readonly number[] {
+  const period = 1 / trueFilmFps;
+  const closed = (bench.closedSeconds * bench.filmFps) / trueFilmFps;
+  const length = bench.exposureSeconds + bench.readoutSeconds;
+  const start = (cameraFrame - firstCameraFrame) / bench.cameraFps - length / 2;
+  const end = start + length;
+  const seen: number[] = [];
+  const around = Math.round((start + end) / 2 / period);
+  for (let frame = around - 3; frame <= around + 3; frame += 1) {
+    const litFrom = (frame - 0.5) * period + closed / 2;
+    const litTo = (frame + 0.5) * period - closed / 2;
+    if (litTo > start + 1e-9 && litFrom < end - 1e-9) seen.push(frame);
+  }
+  return seen;
+}
+
+const eighteenInFifty: KeepBench = {
+  filmFps: 18,
+  closedSeconds: 1 / 108,
+  exposureSeconds: 1 / 54,
+  readoutSeconds: 0,
+  cameraFps: 50,
+};
+
+describe('drift of a keep list', () => {
+  test('0.1 % over 3600 film frames is 3.6 film frames', () => {
+    expect(driftFilmFrames(3600, 0.1)).toBeCloseTo(3.6, 12);
+    expect(driftFilmFrames(3600, -0.1)).toBeCloseTo(-3.6, 12);
+  });
+
+  test('the drift is what a simulated reel loses or doubles', () => {
+    for (const percent of [0.5, -0.5, 2, -2]) {
+      const filmFrames = 2000;
+      const trueFps = 18 * (1 + percent / 100);
+      const list = makeKeepList(new Fraction(18), new Fraction(50), 0, filmFrames);
+      const shown = Array.from({ length: filmFrames }, (_, filmFrame) =>
+        Math.round((cameraFrameOf(list, filmFrame) / 50) * trueFps),
+      );
+      const lastShown = shown.at(-1) ?? 0;
+      const drift = lastShown - (filmFrames - 1);
+      expect(Math.abs(drift - driftFilmFrames(filmFrames, percent))).toBeLessThanOrEqual(1);
+    }
+  });
+
+  test('the room is the distance to the first blended frame, found by moving the exposure', () => {
+    for (const bench of [
+      eighteenInFifty,
+      { ...eighteenInFifty, readoutSeconds: 0.01 },
+      { ...eighteenInFifty, cameraFps: 25 },
+      {
+        filmFps: 24,
+        closedSeconds: 1 / 96,
+        exposureSeconds: 1 / 48,
+        readoutSeconds: 0,
+        cameraFps: 60,
+      },
+    ]) {
+      const step = 1e-4;
+      let offset = 0;
+      while (filmFramesSeen(0, offset, bench.filmFps, bench).join() === '0') offset += step;
+      // The list rounds by up to half a camera frame; the rest is room for error.
+      expect(roomCameraFrames(bench)).toBeCloseTo(offset - 0.5, 3);
+    }
+  });
+
+  test('every film frame up to the sure one is whole, whichever way the rate is out', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(16, 50 / 3, 18, 24),
+        fc.constantFrom(50, 60, 100),
+        fc.double({ min: 0, max: 0.008, noNaN: true }),
+        fc.double({ min: 0.02, max: 2, noNaN: true }),
+        fc.double({ min: -1, max: 1, noNaN: true }),
+        (filmFps, cameraFps, readoutSeconds, percent, share) => {
+          const bench: KeepBench = {
+            filmFps,
+            closedSeconds: 0.5 / (3 * filmFps),
+            exposureSeconds: 1 / (3 * filmFps),
+            readoutSeconds,
+            cameraFps,
+          };
+          const sure = sureFilmFrames(bench, percent);
+          const trueFps = filmFps * (1 + (share * percent) / 100);
+          const list = makeKeepList(new Fraction(filmFps), new Fraction(cameraFps), 40, 20_000);
+          const last = Math.min(sure, 20_000);
+          const stride = Math.max(1, Math.floor(last / 300));
+          for (let filmFrame = 0; filmFrame < last; filmFrame += stride) {
+            const cameraFrame = cameraFrameOf(list, filmFrame);
+            expect(filmFramesSeen(cameraFrame, 40, trueFps, bench)).toEqual([filmFrame]);
+          }
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  test('beyond twice the sure stretch blends or wrong frames do appear', () => {
+    const sure = sureFilmFrames(eighteenInFifty, 0.2);
+    const trueFps = 18 * 1.002;
+    const list = makeKeepList(new Fraction(18), new Fraction(50), 0, 5000);
+    let wrong = 0;
+    for (let filmFrame = sure; filmFrame < 5 * sure; filmFrame += 1) {
+      const seen = filmFramesSeen(cameraFrameOf(list, filmFrame), 0, trueFps, eighteenInFifty);
+      if (seen.join() !== String(filmFrame)) wrong += 1;
+    }
+    expect(wrong).toBeGreaterThan(0);
+  });
+
+  test('a smaller error lasts longer, and no room lasts not at all', () => {
+    expect(sureFilmFrames(eighteenInFifty, 0.1)).toBeGreaterThan(
+      sureFilmFrames(eighteenInFifty, 0.2),
+    );
+    expect(sureFilmFrames(eighteenInFifty, 0)).toBe(Infinity);
+    expect(sureFilmFrames({ ...eighteenInFifty, cameraFps: 20 }, 0.1)).toBe(0);
+  });
+
+  test('the tolerance of a reel is the error whose sure stretch is the reel', () => {
+    const room = roomCameraFrames(eighteenInFifty);
+    const percent = rateTolerancePercent(room, 50 / 18, 3600);
+    expect(Math.abs(sureFilmFrames(eighteenInFifty, percent) - 3600)).toBeLessThanOrEqual(2);
+    expect(rateTolerancePercent(-1, 50 / 18, 3600)).toBe(0);
+  });
+});
