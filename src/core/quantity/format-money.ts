@@ -1,6 +1,10 @@
 /**
- * Money with its cents, no currency: `128.40`, `1,5` never. The currency is the reader's own.
+ * Money with its cents and no currency, which is the reader's own: `128.40`, never `128.4`.
  *
+ * @param cents  hundredths of the currency; whole
+ * @returns the amount as printed everywhere
+ * @throws {RangeError} when the cents are not whole
+ * @source common practice, no source
  * @example formatMoney(12840) // '128.40'
  */
 export function formatMoney(cents: number): string {
