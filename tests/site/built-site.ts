@@ -1,0 +1,55 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import { parse, type HTMLElement } from 'node-html-parser';
+import { projectFolder } from '../walls/source-files.ts';
+
+/** Folder of the built site. SITE_DIST looks at another build than dist/. */
+export const siteFolder = process.env['SITE_DIST'] ?? join(projectFolder, 'dist');
+
+/** A page of the built site. */
+export interface BuiltPage {
+  /** File, from the folder of the site, for instance `gate/matching/index.html`. */
+  readonly path: string;
+  /** Address from the root of the site, for instance `/gate/matching/`. */
+  readonly address: string;
+  readonly html: string;
+  readonly root: HTMLElement;
+}
+
+/** A page from its text; tests feed their own faulty ones through the same rules. */
+export function makePage(path: string, html: string): BuiltPage {
+  const address = `/${path.replace(/(^|\/)index\.html$/u, '$1')}`;
+  return { path, address, html, root: parse(html, { comment: true }) };
+}
+
+/** Every file of the site, from its folder, with `/`. */
+export function readSiteFiles(): readonly string[] {
+  if (!existsSync(siteFolder)) {
+    throw new Error(`${siteFolder} is not there: run "npm run build" first`);
+  }
+  return readdirSync(siteFolder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(siteFolder, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .sort();
+}
+
+export function readSiteFile(path: string): Buffer {
+  return readFileSync(join(siteFolder, path));
+}
+
+/** Pages that the book serves; the search index brings none of its own that a reader opens. */
+export function readPages(): readonly BuiltPage[] {
+  const pages = readSiteFiles()
+    .filter((path) => path.endsWith('.html') && !path.startsWith('pagefind/'))
+    .map((path) => makePage(path, readSiteFile(path).toString('utf8')));
+  if (pages.length === 0) throw new Error(`${siteFolder} holds no page`);
+  return pages;
+}
+
+/** A whole page around a body, for the tests of the rules themselves. */
+export function samplePage(body: string, path = 'sample/index.html', head = ''): BuiltPage {
+  return makePage(
+    path,
+    `<!doctype html><html lang="en"><head><title>Sample</title>${head}</head><body>${body}</body></html>`,
+  );
+}
