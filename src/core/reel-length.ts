@@ -100,7 +100,7 @@ function requireWinding(outerDiameterMillimetres: number, coreDiameterMillimetre
  * @returns length, mm; ≥ 0
  * @throws {OutOfRangeError} for a value outside its range, or an outer diameter below the core
  * @source arithmetic
- * @example woundLengthMillimetres(171.45, 63.5, 0.1651) // ≈ 120659
+ * @example woundLengthMillimetres(171.45, 63.5, 0.1651) // ≈ 120654
  */
 export function woundLengthMillimetres(
   outerDiameterMillimetres: number,
@@ -186,7 +186,7 @@ export function woundLengthRange(
  * @returns outer diameter, mm; not below the core
  * @throws {OutOfRangeError} for a value outside its range
  * @source arithmetic
- * @example outerDiameterMillimetres(120659, 63.5, 0.1651) // ≈ 171.45
+ * @example outerDiameterMillimetres(120654, 63.5, 0.1651) // ≈ 171.45
  */
 export function outerDiameterMillimetres(
   lengthMillimetres: number,
