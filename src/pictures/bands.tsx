@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { BandsData } from '../worksheets/picture-data.ts';
 import { Controls } from './bands/controls.tsx';
 import { movingTone, stillTone } from './bands/flash-safety.ts';
-import { usePlayer } from './bands/player.ts';
+import { SLOW_SPEED, usePlayer } from './bands/player.ts';
 import { RECORDED_FRAME_HEIGHT, RecordedFrame } from './bands/recorded-frame.tsx';
 import { Drawing } from './shapes/drawing.tsx';
 
@@ -32,6 +32,7 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
         player={player}
         instance={instance}
         contrast={tone.contrast}
+        isSlowSafe={movingTone(picture, SLOW_SPEED).contrast === 1}
         doesMove={Math.abs(picture.phaseStepPerFrame) > 1e-9 && ripple > 1e-9}
       />
     </div>

@@ -14,6 +14,8 @@ import { Drawing, Label, Line } from './shapes/drawing.tsx';
 import { at, PAGE_WIDTH, pathThrough, TEXT_HEIGHT, textWidth } from './shapes/page.ts';
 
 const PLOT_HEIGHT = 270;
+/** Dash patterns in styles/pictures.css. */
+const LINE_STYLES = 6;
 const RIGHT = PAGE_WIDTH - 14;
 
 interface Props {
@@ -55,7 +57,7 @@ export function Picture({ picture }: Props): ComponentChildren {
   const names = placeLabels(
     drawn,
     { left: left + 4, right: RIGHT, top, bottom },
-    placedMarks.map((mark) => ({ left: mark.x - 4, right: mark.x + 4, top, bottom })),
+    placedMarks.map((mark) => mark.x),
   );
   const unplaced = drawn.flatMap(({ label }, index) =>
     label !== '' && names[index] === undefined ? [{ label, index }] : [],
@@ -123,7 +125,7 @@ export function Picture({ picture }: Props): ComponentChildren {
       {unplaced.map(({ label, index }, row) => (
         <g key={label}>
           <line
-            class={`pic-line pic-line-${index % 4}`}
+            class={`pic-line pic-line-${index % LINE_STYLES}`}
             x1="0"
             x2="40"
             y1={at(listTop + row * TEXT_HEIGHT + 12)}
@@ -167,5 +169,7 @@ function CurveLine(props: { readonly points: Points; readonly index: number }): 
   if (props.points.length === 1) {
     return <circle class="pic-head" cx={at(only.x)} cy={at(only.y)} r="5" />;
   }
-  return <path class={`pic-line pic-line-${props.index % 4}`} d={pathThrough(props.points)} />;
+  return (
+    <path class={`pic-line pic-line-${props.index % LINE_STYLES}`} d={pathThrough(props.points)} />
+  );
 }

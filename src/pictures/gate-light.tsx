@@ -3,7 +3,14 @@ import type { GateLightData } from '../worksheets/picture-data.ts';
 import { linearScale, roundTicks, tickText } from './axis.ts';
 import { BottomAxis } from './shapes/bottom-axis.tsx';
 import { Box, Drawing, HatchPattern, Label, Line } from './shapes/drawing.tsx';
-import { at, labelStride, PAGE_WIDTH, pathThrough, textWidth } from './shapes/page.ts';
+import {
+  at,
+  labelsThatFit,
+  labelStride,
+  PAGE_WIDTH,
+  pathThrough,
+  textWidth,
+} from './shapes/page.ts';
 
 type Scale = (value: number) => number;
 type Exposure = GateLightData['exposures'][number];
@@ -13,6 +20,8 @@ const RIGHT = PAGE_WIDTH - 12;
 const LIGHT = { title: 24, top: 66, bottom: 176 };
 const BARS = { title: 212, top: 256, bottom: 336 };
 const HEIGHT = 376;
+/** Narrower bars are drawn without outline, page units. */
+const NARROWEST_OUTLINE = 4;
 
 interface Props {
   readonly picture: GateLightData;
@@ -28,7 +37,7 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
     ({ startSeconds, endSeconds }) => endSeconds > 0 && startSeconds < spanSeconds,
   );
   const spanMilliseconds = spanSeconds * 1000;
-  const ticks = roundTicks({ from: 0, to: spanMilliseconds }, 6);
+  const ticks = roundTicks({ from: 0, to: spanMilliseconds }, 7);
   return (
     <Drawing name={picture.name} alternative={picture.alternative} height={HEIGHT}>
       <defs>
@@ -91,6 +100,8 @@ function Light(props: Props & { readonly x: Scale }): ComponentChildren {
   const first = points[0];
   const last = points.at(-1);
   if (first === undefined || last === undefined) return null;
+  // With so many edges the outline would be a black wall; the tint alone still tells light from dark.
+  const isCrowded = points.length > (RIGHT - LEFT) / 1.5;
   const area = `${pathThrough([{ x: first.x, y: y(0) }, ...points, { x: last.x, y: y(0) }])}Z`;
   return (
     <g>
@@ -99,7 +110,7 @@ function Light(props: Props & { readonly x: Scale }): ComponentChildren {
       </Label>
       <path class="pic-tint" d={area} />
       <path d={area} fill={`url(#${instance}-hatch)`} clip-path={`url(#${instance}-gathered)`} />
-      <path class="pic-curve" d={pathThrough(points)} />
+      {!isCrowded && <path class="pic-trace" d={pathThrough(points)} />}
       <Line x1={LEFT} y1={LIGHT.bottom} x2={RIGHT} y2={LIGHT.bottom} />
     </g>
   );
@@ -124,7 +135,8 @@ function FilmFrames(props: {
         if (isDense && !isNumbered) return null;
         return (
           <g key={start}>
-            <Line x1={x(start)} y1={LIGHT.top - 26} x2={x(start)} y2={BARS.bottom} kind="dash" />
+            <Line x1={x(start)} y1={LIGHT.top - 26} x2={x(start)} y2={LIGHT.bottom} kind="dash" />
+            <Line x1={x(start)} y1={BARS.top} x2={x(start)} y2={BARS.bottom} kind="dash" />
             {isNumbered && x(start) + textWidth(String(index + 1)) + 5 <= RIGHT && (
               <Label x={x(start) + 5} y={LIGHT.top - 8} tone="soft">
                 {index + 1}
@@ -161,13 +173,15 @@ function Exposures(props: {
               width={width}
               height={BARS.bottom - y(exposure.share)}
             />
-            <Box
-              class="pic-outline"
-              x={left}
-              y={BARS.top}
-              width={width}
-              height={BARS.bottom - BARS.top}
-            />
+            {width > NARROWEST_OUTLINE && (
+              <Box
+                class="pic-outline"
+                x={left}
+                y={BARS.top}
+                width={width}
+                height={BARS.bottom - BARS.top}
+              />
+            )}
             {labelled.has(index) && (
               <Label x={labelX(exposure, x)} y={BARS.top - 8} anchor="middle">
                 {shareText(exposure)}
@@ -192,24 +206,14 @@ function labelX(exposure: Exposure, x: Scale): number {
   return Math.min(RIGHT - half, Math.max(LEFT + half, left + width / 2));
 }
 
-/**
- * Bars that get their number: the lightest and the darkest first, then as many others as fit, from
- * left to right.
- */
+/** Bars that get their number: the lightest and the darkest first, then as many others as fit. */
 function labelledBars(exposures: readonly Exposure[], x: Scale): ReadonlySet<number> {
   const shares = exposures.map(({ share }) => share);
-  const indexes = [...exposures.keys()];
-  const first = [shares.indexOf(Math.max(...shares)), shares.indexOf(Math.min(...shares))];
-  const placed: { from: number; to: number }[] = [];
-  const labelled = new Set<number>();
-  for (const index of [...first, ...indexes]) {
-    const exposure = exposures[index];
-    if (exposure === undefined || labelled.has(index)) continue;
-    const half = textWidth(shareText(exposure)) / 2 + 4;
-    const centre = labelX(exposure, x);
-    if (placed.some(({ from, to }) => centre - half < to && centre + half > from)) continue;
-    placed.push({ from: centre - half, to: centre + half });
-    labelled.add(index);
-  }
-  return labelled;
+  return labelsThatFit(
+    exposures.map((exposure) => ({
+      centre: labelX(exposure, x),
+      width: textWidth(shareText(exposure)),
+    })),
+    [shares.indexOf(Math.max(...shares)), shares.indexOf(Math.min(...shares)), ...exposures.keys()],
+  );
 }

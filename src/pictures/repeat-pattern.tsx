@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { RepeatPatternData } from '../worksheets/picture-data.ts';
 import { repeatRows, type PlacedFrame, type RepeatRow } from './repeat-pattern/rows.ts';
 import { Box, Drawing, HatchPattern, Label, Line } from './shapes/drawing.tsx';
-import { at, labelStride, PAGE_WIDTH, TEXT_HEIGHT, textWidth } from './shapes/page.ts';
+import { at, labelsThatFit, PAGE_WIDTH, TEXT_HEIGHT, textWidth } from './shapes/page.ts';
 
 const MOST_SLOTS = 25;
 const MOST_ROWS = 5;
@@ -70,14 +70,20 @@ function Row(props: {
   readonly hatch: string;
 }): ComponentChildren {
   const { row, y, slotWidth, hatch } = props;
-  const narrowest = Math.min(...row.frames.map(({ slots }) => slots)) * slotWidth;
-  const widestNumber = Math.max(...row.frames.map(({ number }) => textWidth(String(number))));
-  const widestCount = Math.max(...row.frames.map(({ repeats }) => textWidth(`×${repeats}`)));
-  const numberStride = labelStride(narrowest, widestNumber + 4);
-  const countStride = labelStride(narrowest, widestCount + 6);
+  const { frames } = row;
+  const centres = frames.map(({ slot, slots }) => LEFT + (slot + slots / 2) * slotWidth);
+  const labels = (texts: readonly string[]): { centre: number; width: number }[] =>
+    texts.map((text, index) => ({ centre: centres[index] ?? 0, width: textWidth(text) }));
+  const numbered = labelsThatFit(labels(frames.map(({ number }) => String(number))), [
+    ...frames.keys(),
+  ]);
+  const counted = labelsThatFit(
+    labels(frames.map(({ repeats }) => `×${repeats}`)),
+    rarestFirst(frames),
+  );
   return (
     <g>
-      {row.frames.map((frame, index) => (
+      {frames.map((frame, index) => (
         <FilmFrame
           key={frame.number}
           frame={frame}
@@ -85,12 +91,20 @@ function Row(props: {
           x={LEFT + frame.slot * slotWidth}
           slotWidth={slotWidth}
           hatch={hatch}
-          hasNumber={index % numberStride === 0}
-          hasCount={index % countStride === 0}
+          hasNumber={numbered.has(index)}
+          hasCount={counted.has(index)}
         />
       ))}
     </g>
   );
+}
+
+/** Indexes of frames, those with an unusual count before the common ones: they make the pattern. */
+function rarestFirst(frames: readonly PlacedFrame[]): readonly number[] {
+  const tally = new Map<number, number>();
+  for (const { repeats } of frames) tally.set(repeats, (tally.get(repeats) ?? 0) + 1);
+  const how = (index: number): number => tally.get(frames[index]?.repeats ?? 0) ?? 0;
+  return [...frames.keys()].sort((first, second) => how(first) - how(second) || first - second);
 }
 
 function FilmFrame(props: {

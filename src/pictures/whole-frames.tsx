@@ -9,7 +9,6 @@ type CameraFrame = WholeFramesData['cameraFrames'][number];
 const MOST_FRAMES = 24;
 const GAP = 8;
 const BOX_HEIGHT = 64;
-const ROW_HEIGHT = TEXT_HEIGHT + BOX_HEIGHT + 2 * TEXT_HEIGHT + 22;
 const TOP = 38;
 
 interface Props {
@@ -26,7 +25,9 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
   const perRow = Math.max(1, Math.min(6, Math.floor((PAGE_WIDTH + GAP) / (widest + GAP))));
   const boxWidth = (PAGE_WIDTH - 4 + GAP) / perRow - GAP;
   const rows = Math.ceil(frames.length / perRow);
-  const legendTop = TOP + rows * ROW_HEIGHT;
+  const captionLines = frames.every(isWhole) ? 1 : 2;
+  const rowHeight = TEXT_HEIGHT + BOX_HEIGHT + captionLines * TEXT_HEIGHT + 18;
+  const legendTop = TOP + rows * rowHeight + 4;
   const hatch = `${instance}-hatch`;
   return (
     <Drawing
@@ -47,7 +48,7 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
           number={index + 1}
           hatch={hatch}
           x={2 + (index % perRow) * (boxWidth + GAP)}
-          y={TOP + Math.floor(index / perRow) * ROW_HEIGHT}
+          y={TOP + Math.floor(index / perRow) * rowHeight}
           width={boxWidth}
         />
       ))}

@@ -6,6 +6,8 @@ interface Props {
   readonly instance: string;
   /** Share of the true contrast that is shown now, 0…1. */
   readonly contrast: number;
+  /** True when a quarter of the speed needs no lowered contrast. */
+  readonly isSlowSafe: boolean;
   /** False when every recorded frame is alike. */
   readonly doesMove: boolean;
 }
@@ -16,7 +18,8 @@ function ignoreRepeats(event: KeyboardEvent): void {
 }
 
 /** Buttons of the moving picture, the warning that comes before them, and what is shown now. */
-export function Controls({ player, instance, contrast, doesMove }: Props): ComponentChildren {
+export function Controls(props: Props): ComponentChildren {
+  const { player, instance } = props;
   const { isLive, isMotionReduced, isPlaying, isSlow } = player;
   const warningId = `${instance}-warning`;
   return (
@@ -61,17 +64,18 @@ export function Controls({ player, instance, contrast, doesMove }: Props): Compo
         </button>
       </div>
       <p class="pic-state" aria-live={isPlaying ? 'off' : 'polite'}>
-        Camera frame {player.frameNumber + 1}. {stateText(player, contrast, doesMove)}
+        Camera frame {player.frameNumber + 1}. {stateText(props)}
       </p>
     </div>
   );
 }
 
-function stateText(player: Player, contrast: number, doesMove: boolean): string {
+function stateText({ player, contrast, isSlowSafe, doesMove }: Props): string {
   if (!doesMove) return 'Every frame looks like this one: nothing moves.';
   if (!player.isPlaying) return 'Still, at full contrast.';
   const speed = player.isSlow ? 'A quarter of the true speed' : 'True speed';
-  return contrast < 1
-    ? `${speed}, contrast lowered to ${Math.max(1, Math.round(contrast * 100))}\u00a0% for safety.`
-    : `${speed}, full contrast.`;
+  if (contrast >= 1) return `${speed}, full contrast.`;
+  const share = `${Math.max(1, Math.round(contrast * 100))}\u00a0%`;
+  const hint = isSlowSafe && !player.isSlow ? ' ¼ speed shows it in full.' : '';
+  return `${speed}, contrast lowered to ${share} for safety.${hint}`;
 }

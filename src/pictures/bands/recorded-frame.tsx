@@ -41,18 +41,23 @@ function veilAt({ picture, tone }: Props, phase: number): number {
   return Math.round(opacity * 1000) / 1000;
 }
 
+/** True when the whole picture has one brightness: a global shutter, or no pattern at all. */
+function isFlat({ exposureByPhase, periodsDownPicture }: BandsData): boolean {
+  return periodsDownPicture < FLAT_PERIODS || exposureByPhase.length === 0;
+}
+
 /** White picture under a black veil; the veil repeats itself down the picture with the pattern. */
 function Veil(props: Props): ComponentChildren {
   const { picture, frameNumber, instance } = props;
   const { phaseAtTop } = bandsFrame(picture, frameNumber);
   const { left, top, width, height } = PICTURE;
-  const isFlat = picture.periodsDownPicture < FLAT_PERIODS;
+  const flat = isFlat(picture);
   const steps = picture.exposureByPhase.length;
-  const period = isFlat ? height : height / picture.periodsDownPicture;
+  const period = flat ? height : height / picture.periodsDownPicture;
   return (
     <g>
       <Box class="pic-recorded" x={left} y={top} width={width} height={height} />
-      {isFlat ? (
+      {flat ? (
         <rect
           class="pic-veil"
           x={left}
@@ -95,15 +100,15 @@ function Profile({ picture, frameNumber, instance }: Props): ComponentChildren {
   const { exposureByPhase, periodsDownPicture } = picture;
   const { phaseAtTop } = bandsFrame(picture, frameNumber);
   const percents = extentOf([0.9, 1.1, ...exposureByPhase].map((exposure) => exposure * 100));
-  const x = linearScale(percents, { from: PROFILE.left, to: PROFILE.right });
+  const x = linearScale(percents, { from: PROFILE.left + 6, to: PROFILE.right - 6 });
   const ticks = roundTicks(percents, 3);
   const steps = exposureByPhase.length;
-  const isFlat = periodsDownPicture < FLAT_PERIODS;
-  const perStep = isFlat ? 0 : PICTURE.height / periodsDownPicture / Math.max(1, steps);
+  const flat = isFlat(picture);
+  const perStep = flat ? 0 : PICTURE.height / periodsDownPicture / steps;
   // One period more than is seen, so that any frame is this line moved up by less than a period.
-  const count = isFlat ? 0 : Math.ceil((periodsDownPicture + 1) * steps);
+  const count = flat ? 0 : Math.ceil((periodsDownPicture + 1) * steps);
   const flatX = x(exposureAtPhase(picture, phaseAtTop) * 100);
-  const line = isFlat
+  const line = flat
     ? [
         { x: flatX, y: PICTURE.top },
         { x: flatX, y: BOTTOM },
@@ -128,7 +133,7 @@ function Profile({ picture, frameNumber, instance }: Props): ComponentChildren {
       <Line x1={x(100)} y1={PICTURE.top} x2={x(100)} y2={BOTTOM} kind="mark" />
       <g clip-path={`url(#${instance}-rows)`}>
         <path
-          class="pic-curve"
+          class="pic-trace"
           d={pathThrough(line)}
           transform={`translate(0 ${at(-phaseAtTop * perStep * steps)})`}
         />

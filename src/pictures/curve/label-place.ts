@@ -19,6 +19,8 @@ export interface Place {
 
 const LINE_HEIGHT = 24;
 const CANDIDATES = 25;
+/** A name closer than this to another curve could be taken for its name, page units. */
+const LEAST_CLEARANCE = 12;
 
 /** Height of a line of points at x, by straight interpolation; undefined outside it. */
 export function heightAt(points: readonly Point[], x: number): number | undefined {
@@ -65,19 +67,19 @@ function clearance(heights: readonly number[], box: PageBox): number {
 
 /**
  * Places the name of each curve beside it: above or below, close to its own line, away from the
- * others and from the boxes taken. A curve with no free place gets none; its name is then printed in
+ * others. A curve with no free place gets none; its name is then printed in
  * a list under the chart.
  *
  * @param curves  points of each curve in page units, with the width its name needs
  * @param plot    area that the names must stay in
- * @param taken   boxes already used
+ * @param marks   x of upright lines, which a name crosses only where nothing else is free
  */
 export function placeLabels(
   curves: readonly { readonly points: readonly Point[]; readonly width: number }[],
   plot: PageBox,
-  taken: readonly PageBox[],
+  marks: readonly number[],
 ): readonly (Place | undefined)[] {
-  const used = [...taken];
+  const used: PageBox[] = [];
   return curves.map(({ points, width }, own) => {
     let best: { place: Place; box: PageBox; score: number } | undefined;
     for (let candidate = 0; candidate < CANDIDATES; candidate += 1) {
@@ -97,9 +99,10 @@ export function placeLabels(
           index === own ? [] : heightsAcross(curve.points, box),
         );
         const free = Math.min(60, clearance(others, box));
-        if (free === 0 && others.length > 0) continue;
+        if (free < LEAST_CLEARANCE) continue;
         // A steep stretch of the own line leaves the name far from most of it.
-        const score = free - 0.4 * (lowest - highest) + candidate * 0.05;
+        const crossings = marks.filter((x) => x > box.left && x < box.right).length;
+        const score = free - 0.4 * (lowest - highest) - 25 * crossings + candidate * 0.05;
         if (best === undefined || score > best.score) {
           best = { place: { x: left + width / 2, y: top + LINE_HEIGHT - 6 }, box, score };
         }

@@ -23,6 +23,30 @@ export function pathThrough(points: readonly { readonly x: number; readonly y: n
   return points.map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${at(x)} ${at(y)}`).join('');
 }
 
+/**
+ * Which labels can be printed in one line without touching each other. Earlier places in `order` win.
+ *
+ * @param labels  middle and width of each label, page units
+ * @param order   indexes of labels, the most important first
+ */
+export function labelsThatFit(
+  labels: readonly { readonly centre: number; readonly width: number }[],
+  order: readonly number[],
+): ReadonlySet<number> {
+  const taken: { from: number; to: number }[] = [];
+  const kept = new Set<number>();
+  for (const index of order) {
+    const label = labels[index];
+    if (label === undefined || kept.has(index)) continue;
+    const from = label.centre - label.width / 2 - 3;
+    const to = label.centre + label.width / 2 + 3;
+    if (taken.some((other) => from < other.to && to > other.from)) continue;
+    taken.push({ from, to });
+    kept.add(index);
+  }
+  return kept;
+}
+
 /** Every how many labels one can be printed, when each may be `room` wide. */
 export function labelStride(room: number, widest: number): number {
   return room > 0 && Number.isFinite(room) ? Math.max(1, Math.ceil(widest / room)) : 1;
