@@ -90,30 +90,12 @@ export function framesSeconds(separationFrames: number, filmFps: number): number
 }
 
 /**
- * How fast the film passes the sound head.
- *
- * Model: film rate × pitch, exact for new film.
- *
- * @param filmFps            film rate, frames/s; > 0, at most 240
- * @param pitchMillimetres   distance from frame to frame, mm; > 0, at most 100
- * @returns speed, mm/s
- * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source arithmetic
- * @example soundSpeedMillimetresPerSecond(24, 7.62) // ≈ 182.88
- */
-export function soundSpeedMillimetresPerSecond(filmFps: number, pitchMillimetres: number): number {
-  requireInterval('filmFps', filmFps, FPS);
-  requireInterval('pitchMillimetres', pitchMillimetres, { above: 0, maximum: 100, unit: 'mm' });
-  return filmFps * pitchMillimetres;
-}
-
-/**
  * Length of one cycle of a tone on the film. The gap of the head or the slit of the light must be
  * narrower than it, or the tone is lost.
  *
  * Model: speed ÷ frequency, exact.
  *
- * @param soundSpeedMillimetresPerSecond  speed of the film past the head, mm/s; > 0
+ * @param filmSpeedMillimetresPerSecond  speed of the film past the head, mm/s; > 0
  * @param toneHz                          frequency of the tone, Hz; > 0
  * @returns wavelength, mm
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
@@ -121,12 +103,12 @@ export function soundSpeedMillimetresPerSecond(filmFps: number, pitchMillimetres
  * @example toneWavelengthMillimetres(182.88, 5000) // ≈ 0.036576
  */
 export function toneWavelengthMillimetres(
-  soundSpeedMillimetresPerSecond: number,
+  filmSpeedMillimetresPerSecond: number,
   toneHz: number,
 ): number {
   requireInterval('toneHz', toneHz, { above: 0, unit: 'Hz' });
   return (
-    requireInterval('soundSpeedMillimetresPerSecond', soundSpeedMillimetresPerSecond, {
+    requireInterval('filmSpeedMillimetresPerSecond', filmSpeedMillimetresPerSecond, {
       above: 0,
       unit: 'mm/s',
     }) / toneHz
