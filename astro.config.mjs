@@ -1,13 +1,17 @@
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { offlineCopy } from './src/build/offline-copy.mjs';
+import { searchIndex } from './src/build/search-index.mjs';
+import { siteIcons } from './src/build/site-icons.mjs';
 import { subsetFonts } from './src/build/subset-fonts.mjs';
 
 export default defineConfig({
   output: 'static',
   publicDir: './src/public',
   trailingSlash: 'always',
-  integrations: [mdx(), preact(), subsetFonts()],
+  // The offline copy comes last: it lists every file as it is served.
+  integrations: [mdx(), preact(), subsetFonts(), searchIndex(), siteIcons(), offlineCopy()],
   // Code samples carry no inline colours: the content security policy forbids style attributes.
   markdown: { syntaxHighlight: false },
   build: { assets: 'assets', inlineStylesheets: 'never' },

@@ -35,7 +35,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   ],
   // evaluate and pictures: the first render of a worksheet is made at build, with its picture.
   'src/components/': [
-    ...all('src/components/', 'src/ui/', 'src/schemas/', 'src/pictures/'),
+    ...all('src/components/', 'src/ui/', 'src/offline/', 'src/schemas/', 'src/pictures/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/evaluate.ts'),
     ...all('preact', 'astro', 'astro:content', 'katex'),
     types('src/worksheets/'),
@@ -49,9 +49,14 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     ...all('src/pages/', 'src/layouts/', 'src/components/', 'src/schemas/', 'src/styles/'),
     ...all('src/worksheets/registry.ts', 'astro', 'astro:content'),
   ],
+  // The copy of the site on the reader's device; knows files, not their content.
+  'src/offline/': all('src/offline/', 'serwist'),
   'src/schemas/': all('src/schemas/', 'astro/zod'),
   // Steps of the build itself, run by astro.config.mjs; nothing of them reaches a page.
-  'src/build/': all('src/build/', 'node:fs', 'node:path', 'node:url', 'subset-font'),
+  'src/build/': [
+    ...all('src/build/', 'node:crypto', 'node:fs', 'node:path', 'node:url'),
+    ...all('pagefind', 'sharp', 'subset-font', 'vite'),
+  ],
   // The loader of the examples reads its files at build.
   'src/content.config.ts': all('src/schemas/', 'astro', 'astro:content', 'node:fs', 'yaml'),
   // Chapters use components from one closed map, by name.

@@ -1,0 +1,134 @@
+import { getCollection } from 'astro:content';
+import { findWorksheet, worksheets } from '../worksheets/registry.ts';
+import type { AnyWorksheet, InputSpecs } from '../worksheets/types.ts';
+import type { Kind } from '../ui/search/kinds.ts';
+import { bookInOrder } from './book.ts';
+import { computedOutcome } from './computed.ts';
+import { allEntriesFromText } from './entries-from-text.ts';
+import { sweep } from './sweep.ts';
+
+/** One thing that a search can find, with the words it is found by. */
+export interface SearchRecord {
+  readonly kind: Kind;
+  /** Id of its element; empty for a chapter. */
+  readonly anchor: string;
+  /** Path of the page it belongs to; the anchor may stand on another page if not on this one. */
+  readonly page: string;
+  readonly title: string;
+  /** What is indexed besides the title; a chapter's text is taken from its page. */
+  readonly text: string;
+  /** Other words for it, searched but not shown. */
+  readonly words: readonly string[];
+}
+
+/** Everything that search can find: chapters in order, then all that stands in them. */
+export async function searchRecords(): Promise<readonly SearchRecord[]> {
+  const all = await Promise.all([
+    chapterRecords(),
+    worksheetRecords(),
+    exampleRecords(),
+    tableRecords(),
+    termRecords(),
+    sourceRecords(),
+  ]);
+  return all.flat();
+}
+
+async function chapterRecords(): Promise<readonly SearchRecord[]> {
+  const parts = await bookInOrder();
+  return parts
+    .flatMap((part) => part.chapters)
+    .map(({ entry, href }) => ({
+      kind: 'chapter',
+      anchor: '',
+      page: href,
+      title: entry.data.title,
+      text: entry.data.question,
+      words: entry.data.keywords,
+    }));
+}
+
+function worksheetRecords(): readonly SearchRecord[] {
+  return [...worksheets.values()].map((worksheet) => ({
+    kind: 'worksheet',
+    anchor: worksheet.id,
+    page: `/${worksheet.chapter}/`,
+    title: worksheet.title,
+    text: [
+      worksheet.question,
+      `You give: ${inputLabels(worksheet)}.`,
+      `It answers: ${answerLabels(worksheet)}.`,
+    ].join(' '),
+    words: [],
+  }));
+}
+
+function inputLabels(worksheet: AnyWorksheet): string {
+  const labels = Object.values(worksheet.inputs as InputSpecs).map(({ label }) => label);
+  return labels.join(', ').toLowerCase();
+}
+
+function answerLabels(worksheet: AnyWorksheet): string {
+  const { answers } = computedOutcome(worksheet, allEntriesFromText(worksheet, ''));
+  return Object.values(answers)
+    .map(({ label }) => label)
+    .join(', ')
+    .toLowerCase();
+}
+
+async function exampleRecords(): Promise<readonly SearchRecord[]> {
+  const examples = await getCollection('examples');
+  return examples.map(({ data }) => ({
+    kind: 'example',
+    anchor: `example-${data.id}`,
+    page: `/${findWorksheet(data.worksheet).chapter}/`,
+    title: data.title,
+    text: `${data.story} ${data.lesson}`,
+    words: [],
+  }));
+}
+
+async function tableRecords(): Promise<readonly SearchRecord[]> {
+  const tables = await getCollection('tables');
+  return tables.map(({ data }) => {
+    const { columns, rows, headCount } = sweep(data);
+    return {
+      kind: 'table',
+      anchor: `table-${data.id}`,
+      page: `/${findWorksheet(data.worksheet).chapter}/`,
+      title: data.caption,
+      text: [data.note ?? '', `Columns: ${columns.join(', ')}.`].join(' ').trim(),
+      words: [...new Set(rows.flatMap((cells) => cells.slice(0, headCount)))],
+    };
+  });
+}
+
+async function termRecords(): Promise<readonly SearchRecord[]> {
+  const terms = await getCollection('glossary');
+  return terms.map(({ data }) => ({
+    kind: 'term',
+    anchor: data.id,
+    page: '/trainee/glossary/',
+    title: data.term,
+    text:
+      data.otherWords.length === 0
+        ? data.definition
+        : `${data.definition} Also called: ${data.otherWords.join(', ')}.`,
+    words: data.otherWords,
+  }));
+}
+
+async function sourceRecords(): Promise<readonly SearchRecord[]> {
+  const sources = await getCollection('sources');
+  return sources.map(({ data }) => ({
+    kind: 'source',
+    anchor: data.id,
+    page: '/trainee/sources/',
+    title: data.title,
+    text: [
+      ...(data.publisher === 'none' ? [] : [`${data.publisher}, ${data.year}.`]),
+      data.note,
+    ].join(' '),
+    words: [data.id],
+  }));
+}

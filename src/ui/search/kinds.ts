@@ -1,0 +1,11 @@
+/** Kinds of results in the order they are shown, with the heading of their group. */
+export const KINDS = {
+  chapter: 'Chapters',
+  worksheet: 'Worksheets',
+  example: 'Worked examples',
+  table: 'Tables',
+  term: 'Glossary',
+  source: 'Sources',
+} as const;
+
+export type Kind = keyof typeof KINDS;

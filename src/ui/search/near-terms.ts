@@ -1,0 +1,88 @@
+/** The words of the book: `terms` may stand in for a mistyped word, `words` are known as they are. */
+export interface Vocabulary {
+  /** Words of titles, glossary and search keywords. */
+  readonly terms: readonly string[];
+  /** Every word of the index. */
+  readonly words: readonly string[];
+}
+
+/** Endings that an index by word stems treats as the same word. */
+const ENDINGS = ['s', 'es', 'd', 'ed', 'r', 'er', 'ing', 'ly'];
+
+/** Words of a query or a text: lower case, split at everything that is neither letter nor digit. */
+export function wordsOf(text: string): readonly string[] {
+  return text
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => word !== '');
+}
+
+/**
+ * Fewest single-letter changes that turn one word into the other: a letter put in, left out, changed,
+ * or two neighbours swapped.
+ *
+ * @returns the number of changes, or `limit + 1` as soon as it must be more than `limit`
+ */
+export function editDistance(from: string, to: string, limit: number): number {
+  if (Math.abs(from.length - to.length) > limit) return limit + 1;
+  let twoBack: readonly number[] = [];
+  let before: readonly number[] = Array.from({ length: to.length + 1 }, (_, column) => column);
+  for (let row = 1; row <= from.length; row += 1) {
+    const current = [row];
+    for (let column = 1; column <= to.length; column += 1) {
+      const same = from[row - 1] === to[column - 1];
+      let best = Math.min(
+        (before[column] ?? 0) + 1,
+        (current[column - 1] ?? 0) + 1,
+        (before[column - 1] ?? 0) + (same ? 0 : 1),
+      );
+      const swapped = from[row - 1] === to[column - 2] && from[row - 2] === to[column - 1];
+      if (row > 1 && column > 1 && swapped) best = Math.min(best, (twoBack[column - 2] ?? 0) + 1);
+      current.push(best);
+    }
+    if (Math.min(...current) > limit) return limit + 1;
+    twoBack = before;
+    before = current;
+  }
+  return Math.min(before[to.length] ?? 0, limit + 1);
+}
+
+/** Changes that a mistyped word of this length may need; short words have too many neighbours. */
+function allowedEdits(word: string): number {
+  if (word.length < 4) return 0;
+  return word.length < 6 ? 1 : 2;
+}
+
+function isKnown(word: string, vocabulary: Vocabulary): boolean {
+  if (/\d/u.test(word)) return true;
+  return vocabulary.words.some(
+    (known) => known.startsWith(word) || ENDINGS.some((ending) => known + ending === word),
+  );
+}
+
+/** The term nearest to a word, or undefined when none is near enough. */
+export function nearestTerm(word: string, vocabulary: Vocabulary): string | undefined {
+  const limit = allowedEdits(word);
+  let nearest: { readonly term: string; readonly rank: number } | undefined;
+  for (const term of vocabulary.terms) {
+    const distance = editDistance(word, term, limit);
+    if (distance > limit) continue;
+    // People seldom miss the first letter.
+    const rank = distance * 2 + (term[0] === word[0] ? 0 : 1);
+    if (nearest === undefined || rank < nearest.rank) nearest = { term, rank };
+  }
+  return nearest?.term;
+}
+
+/**
+ * The query with each word that the book does not know replaced by the nearest term.
+ *
+ * @returns undefined when every word is known, or nothing is near
+ */
+export function correctQuery(query: string, vocabulary: Vocabulary): string | undefined {
+  const words = wordsOf(query);
+  const corrected = words.map((word) =>
+    isKnown(word, vocabulary) ? word : (nearestTerm(word, vocabulary) ?? word),
+  );
+  return corrected.some((word, index) => word !== words[index]) ? corrected.join(' ') : undefined;
+}
