@@ -1,7 +1,6 @@
 import { readFiles } from '../walls/source-files.ts';
 import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
-import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
-import type { InputSpecs } from '../../src/worksheets/types.ts';
+import type { AnyWorksheet, InputSpecs } from '../../src/worksheets/types.ts';
 import type { BuiltPage } from './built-site.ts';
 
 const namesIn = (folder: string, ending: string): readonly string[] =>
@@ -21,17 +20,22 @@ export type Wanted = (name: string, importer: string) => boolean;
  * worksheets it names and of the pictures these draw, and everything that is no such choice. A page
  * that names none (practice) shows one worksheet at a time, so it has one case for each.
  */
-export function wantedChunks({ root }: BuiltPage): readonly Wanted[] {
+export function wantedChunks(
+  { root }: BuiltPage,
+  worksheets: ReadonlyMap<string, AnyWorksheet>,
+): readonly Wanted[] {
   const forms = root.querySelectorAll('worksheet-form[data-id]');
   const only =
     (shown: readonly string[]): Wanted =>
     (name) =>
       choices.has(name) ? shown.includes(name) : !APART.test(name);
-  if (forms.length === 0) return [...worksheets.keys()].map((id) => only(shownBy(id, {})));
+  if (forms.length === 0)
+    return [...worksheets.keys()].map((id) => only(shownBy(worksheets, id, {})));
   return [
     only(
       forms.flatMap((form) =>
         shownBy(
+          worksheets,
           form.getAttribute('data-id') ?? '',
           JSON.parse(form.getAttribute('data-entries') ?? '{}') as Entries,
         ),
@@ -40,8 +44,13 @@ export function wantedChunks({ root }: BuiltPage): readonly Wanted[] {
   ];
 }
 
-function shownBy(id: string, given: Entries): readonly string[] {
-  const worksheet = findWorksheet(id);
+function shownBy(
+  worksheets: ReadonlyMap<string, AnyWorksheet>,
+  id: string,
+  given: Entries,
+): readonly string[] {
+  const worksheet = worksheets.get(id);
+  if (worksheet === undefined) throw new Error(`a page shows “${id}”, which is no worksheet`);
   const { outcome } = evaluate(worksheet, fillEntries(worksheet.inputs as InputSpecs, given));
   return [id, ...(outcome?.pictures ?? []).map((picture) => picture.name)];
 }
