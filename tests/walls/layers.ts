@@ -54,7 +54,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/schemas/': all('src/schemas/', 'astro/zod'),
   // Steps of the build itself, run by astro.config.mjs; nothing of them reaches a page.
   'src/build/': [
-    ...all('src/build/', 'node:crypto', 'node:fs', 'node:path', 'node:url'),
+    ...all('src/build/', 'src/offline/', 'node:crypto', 'node:fs', 'node:path', 'node:url'),
     ...all('pagefind', 'sharp', 'subset-font', 'vite'),
   ],
   // The loader of the examples reads its files at build.

@@ -1,0 +1,107 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  correctQuery,
+  editDistance,
+  nearestTerm,
+  wordsOf,
+  type Vocabulary,
+} from '../../../src/ui/search/near-terms.ts';
+
+/** Fewest changes, by trying them all. */
+function changesByTrying(from: string, to: string): number {
+  if (from === '') return to.length;
+  if (to === '') return from.length;
+  const same = from[0] === to[0] ? 0 : 1;
+  const tries = [
+    changesByTrying(from.slice(1), to) + 1,
+    changesByTrying(from, to.slice(1)) + 1,
+    changesByTrying(from.slice(1), to.slice(1)) + same,
+  ];
+  if (from.length > 1 && to.length > 1 && from[0] === to[1] && from[1] === to[0]) {
+    tries.push(changesByTrying(from.slice(2), to.slice(2)) + 1);
+  }
+  return Math.min(...tries);
+}
+
+const shortWord = fc.string({ unit: fc.constantFrom('a', 'b', 'c'), maxLength: 6 });
+
+describe('the distance between two words', () => {
+  it('is the fewest changes that trying them all finds, up to its limit', () => {
+    fc.assert(
+      fc.property(shortWord, shortWord, fc.integer({ min: 0, max: 6 }), (from, to, limit) => {
+        expect(editDistance(from, to, limit)).toBe(Math.min(changesByTrying(from, to), limit + 1));
+      }),
+    );
+  });
+
+  it('is the same both ways', () => {
+    fc.assert(
+      fc.property(shortWord, shortWord, (from, to) => {
+        expect(editDistance(from, to, 6)).toBe(editDistance(to, from, 6));
+      }),
+    );
+  });
+
+  it.each([
+    ['shuttre', 'shutter', 1],
+    ['fliker', 'flicker', 1],
+    ['pulldwon', 'pulldown', 1],
+    ['gohst', 'ghost', 1],
+    ['beat', 'beat', 0],
+  ])('from “%s” to “%s” is %i', (from, to, distance) => {
+    expect(editDistance(from, to, 3)).toBe(distance);
+  });
+});
+
+const vocabulary: Vocabulary = {
+  terms: ['beat', 'double', 'flicker', 'ghost', 'image', 'shutter', 'whole'],
+  words: [
+    'beat',
+    'double',
+    'emulsion',
+    'flicker',
+    'ghost',
+    'image',
+    'matching',
+    'shutter',
+    'whole',
+  ],
+};
+
+describe('a mistyped query', () => {
+  it.each([
+    ['shuttre', 'shutter'],
+    ['Duble imgae', 'double image'],
+    ['gohst', 'ghost'],
+    ['fliker beat', 'flicker beat'],
+    ['xlicker', 'flicker'],
+  ])('“%s” is read as “%s”', (typed, meant) => {
+    expect(correctQuery(typed, vocabulary)).toBe(meant);
+  });
+
+  it.each([
+    ['a word of the index that is no title', 'emulsion'],
+    ['the start of a word', 'emul'],
+    ['another ending', 'flickers ghosting'],
+    ['numbers', '1/54 16 2/3'],
+    ['a short word', 'bet'],
+    ['a word that is near nothing', 'kaleidoscope'],
+    ['nothing', '  '],
+  ])('is left alone when it is %s', (_what, typed) => {
+    expect(correctQuery(typed, vocabulary)).toBeUndefined();
+  });
+
+  it('takes the term with the same first letter when two are equally near', () => {
+    expect(nearestTerm('boat', { terms: ['goat', 'beat'], words: [] })).toBe('beat');
+  });
+
+  it('never fails, whatever is typed', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme', maxLength: 40 }), (typed) => {
+        const corrected = correctQuery(typed, vocabulary);
+        if (corrected !== undefined) expect(wordsOf(corrected).length).toBeGreaterThan(0);
+      }),
+    );
+  });
+});
