@@ -1,0 +1,23 @@
+import { describe, expect, test } from 'vitest';
+import { convertUnit } from '../../src/core/quantity/units.ts';
+import { filmSpeedMillimetresPerSecond } from '../../src/core/film-length.ts';
+import { findSoundSystem } from '../../src/core/sound-separation.ts';
+
+// 16 mm film at 24 perforations a second.
+describe('SMPTE 41', () => {
+  const speed = filmSpeedMillimetresPerSecond(24, '16mm', 'long-pitch');
+
+  test('runs at 7.2 inches or 183 mm a second', () => {
+    expect(convertUnit(speed, 'mm', 'in')).toBeCloseTo(7.2, 9);
+    expect(Math.round(speed)).toBe(183);
+  });
+
+  test('runs at about 36 feet or 11 m a minute', () => {
+    expect(convertUnit(speed * 60, 'mm', 'ft')).toBeCloseTo(36, 9);
+    expect(Math.round(convertUnit(speed * 60, 'mm', 'm'))).toBe(11);
+  });
+
+  test('lets the sound precede its picture by 26 frames', () => {
+    expect(findSoundSystem('16mm-optical').framesAhead).toBe(26);
+  });
+});
