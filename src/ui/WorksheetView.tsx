@@ -1,10 +1,13 @@
 import type { ComponentChildren, ComponentType } from 'preact';
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { evaluate, fillEntries, type Entries } from '../worksheets/evaluate.ts';
 import type { PictureData } from '../worksheets/picture-data.ts';
 import type { AnyWorksheet, InputSpecs } from '../worksheets/types.ts';
 import { AnswerList } from './AnswerList.tsx';
+import type { BenchOverlay } from './bench/bench-entries.ts';
+import type { Units } from './bench/bench-state.ts';
 import { EntryField } from './EntryField.tsx';
+import { OriginBar, type Origin } from './OriginBar.tsx';
 import { ResultExtras } from './ResultExtras.tsx';
 import { VerdictLine } from './VerdictLine.tsx';
 import { WorksheetActions } from './WorksheetActions.tsx';
@@ -20,30 +23,48 @@ interface Props {
   readonly worksheet: AnyWorksheet;
   /** Prefix of element ids and the anchor of this form; unique on its page. */
   readonly instance: string;
-  /** Texts that differ from the worksheet's defaults. */
+  /** The chapter's own texts, where they differ from the worksheet's defaults. */
   readonly entries: Entries;
-  /** Where the entries came from, when not from the book. */
-  readonly origin?: 'bench' | 'link' | undefined;
+  /** Texts of a link to this form; they win over the bench. */
+  readonly linked?: Entries | undefined;
+  /** What the reader's bench says; it wins over the chapter's texts. */
+  readonly bench?: BenchOverlay | undefined;
+  /** Lengths among the answers; metric where the reader did not say. */
+  readonly units?: Units;
   readonly pictures: ReadonlyMap<string, PictureComponent>;
   /** Path of the page, for links to these numbers. */
   readonly path: string;
 }
 
 /**
- * The live form of any worksheet. State is the typed text alone; numbers are derived from it, so a
- * wrong entry can never leave an old answer standing.
+ * The live form of any worksheet. State is what the reader did: whose numbers they chose and the
+ * texts they changed. Everything else is derived from it, so a wrong entry can never leave an old
+ * answer standing, and a bench changed in another tab comes through.
  */
 export function WorksheetView(props: Props): ComponentChildren {
-  const { worksheet, instance, pictures, path } = props;
+  const { worksheet, instance, pictures, path, linked, bench, units = 'metric' } = props;
   const inputs = worksheet.inputs as InputSpecs;
-  const bookEntries = fillEntries(inputs, {});
-  const [entries, setEntries] = useState(() => fillEntries(inputs, props.entries));
-  const [origin, setOrigin] = useState(props.origin);
+  const [chosen, setChosen] = useState<Origin>();
+  const [changed, setChanged] = useState<Entries>({});
+  const [isLive, setIsLive] = useState(false);
+  // The first render repeats the static one; the reader's own numbers follow before it is painted.
+  useLayoutEffect(() => {
+    setIsLive(true);
+  }, []);
+
+  const own = linked !== undefined ? 'link' : bench !== undefined ? 'bench' : 'book';
+  const wanted = isLive ? (chosen ?? own) : 'book';
+  const origin = wanted === 'bench' && bench === undefined ? 'book' : wanted;
+  const overlay = { book: {}, bench: bench?.entries, link: linked }[origin];
+  const base = fillEntries(inputs, { ...props.entries, ...overlay });
+  const entries = { ...base, ...changed };
+  const isChanged = Object.entries(changed).some(([key, text]) => text !== base[key]);
   const evaluation = evaluate(worksheet, entries);
   const { outcome } = evaluation;
 
   const change = (key: string, text: string): void => {
-    setEntries((before) => ({ ...before, [key]: text }));
+    setChosen(origin);
+    setChanged((before) => ({ ...before, [key]: text }));
   };
 
   return (
@@ -62,13 +83,20 @@ export function WorksheetView(props: Props): ComponentChildren {
         <p class="sheet-question">{worksheet.question}</p>
       </header>
       <VerdictLine instance={instance} evaluation={evaluation} />
+      <OriginBar
+        origin={origin}
+        isChanged={isChanged}
+        isChapters={Object.keys(props.entries).length > 0}
+        benchName={isLive ? bench?.name : undefined}
+        leftOut={bench?.leftOut ?? []}
+        onChoose={(choice) => {
+          setChosen(choice);
+          setChanged({});
+        }}
+      />
       <div class="sheet-body">
         <fieldset class="sheet-inputs">
-          <legend>
-            What you set or know
-            {origin === 'bench' && <span class="sheet-origin"> · showing your bench</span>}
-            {origin === 'link' && <span class="sheet-origin"> · numbers from the link</span>}
-          </legend>
+          <legend>What you set or know</legend>
           {Object.entries(inputs).map(([key, spec]) => (
             <EntryField
               key={key}
@@ -83,7 +111,7 @@ export function WorksheetView(props: Props): ComponentChildren {
             />
           ))}
         </fieldset>
-        <AnswerList instance={instance} worksheet={worksheet} outcome={outcome} />
+        <AnswerList instance={instance} worksheet={worksheet} outcome={outcome} units={units} />
       </div>
       {outcome !== undefined && (
         <>
@@ -99,10 +127,6 @@ export function WorksheetView(props: Props): ComponentChildren {
         path={path}
         entries={entries}
         outcome={outcome}
-        onReset={() => {
-          setEntries(bookEntries);
-          setOrigin(undefined);
-        }}
       />
     </form>
   );
@@ -117,7 +141,7 @@ function PictureList(props: {
     const Picture = props.pictures.get(picture.name);
     return (
       Picture !== undefined && (
-        <div class="sheet-picture" key={picture.name}>
+        <div class="sheet-picture" key={`${picture.name}-${index}`}>
           <Picture picture={picture as never} instance={`${props.instance}-picture-${index}`} />
         </div>
       )

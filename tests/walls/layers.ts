@@ -37,6 +37,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/components/': [
     ...all('src/components/', 'src/ui/', 'src/offline/', 'src/schemas/', 'src/pictures/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/evaluate.ts'),
+    ...all('src/worksheets/entry-text.ts'),
+    ...all('src/worksheets/entry-text.ts'),
     ...all('preact', 'astro', 'astro:content', 'katex'),
     types('src/worksheets/'),
   ],
