@@ -34,19 +34,21 @@ export interface KeepBench {
  * How far, in camera frames, a film frame may really lie from where a keep list puts it so that the
  * nearest camera frame is still whole.
  *
- * Model: (window × f_c − 1) ÷ 2: half the window, less the half camera frame that rounding may take.
- * Exact for the worst phase.
+ * Model: window × f_c ÷ 2 − rounding: half the window in camera frames, less what the list itself is
+ * off by when it takes the nearest camera frame. Exact.
  *
- * @param bench  film rate, closed time, exposure time, readout time and camera rate
+ * @param bench           film rate, closed time, exposure time, readout time and camera rate
+ * @param roundingFrames  largest rounding of the list, camera frames; 0–½, ½ for any phase and ratio
  * @returns room, camera frames; negative when not even a perfect list finds a whole frame every time
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
  */
-export function roomCameraFrames(bench: KeepBench): number {
+export function roomCameraFrames(bench: KeepBench, roundingFrames = 0.5): number {
   const { filmFps, closedSeconds, exposureSeconds, readoutSeconds, cameraFps } = bench;
   requireInterval('cameraFps', cameraFps, { above: 0, maximum: 1000, unit: 'frames/s' });
+  requireInterval('roundingFrames', roundingFrames, { minimum: 0, maximum: 0.5 });
   const window = wholeFrameWindowSeconds(filmFps, closedSeconds, exposureSeconds, readoutSeconds);
-  return (window * cameraFps - 1) / 2;
+  return (window * cameraFps) / 2 - roundingFrames;
 }
 
 /**
@@ -84,19 +86,27 @@ export function rateTolerancePercent(
  *
  * @param bench             as assumed; the closed time scales with the film rate
  * @param rateErrorPercent  how far the film rate may be out, %; 0–20
+ * @param roundingFrames    largest rounding of the list, camera frames; 0–½
  * @returns film frames, counted from 0; 0 when there is no room; Infinity when the rate is exact
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
  */
-export function sureFilmFrames(bench: KeepBench, rateErrorPercent: number): number {
+export function sureFilmFrames(
+  bench: KeepBench,
+  rateErrorPercent: number,
+  roundingFrames = 0.5,
+): number {
   requireInterval('rateErrorPercent', rateErrorPercent, { minimum: 0, maximum: 20, unit: '%' });
   const error = rateErrorPercent / 100;
   const roomAt = (factor: number): number =>
-    roomCameraFrames({
-      ...bench,
-      filmFps: bench.filmFps * factor,
-      closedSeconds: bench.closedSeconds / factor,
-    });
+    roomCameraFrames(
+      {
+        ...bench,
+        filmFps: bench.filmFps * factor,
+        closedSeconds: bench.closedSeconds / factor,
+      },
+      roundingFrames,
+    );
   // Down to rounding: a camera rate of exactly what is needed leaves a room of exactly 0.
   const room = Math.min(roomAt(1 - error), roomAt(1 + error)) + 1e-9;
   if (room < 0) return 0;

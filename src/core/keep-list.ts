@@ -126,6 +126,21 @@ export function cameraFrameOf(list: KeepList, filmFrame: number): number {
 }
 
 /**
+ * Farthest that the kept camera frame can lie from the exact middle of its film frame, in camera
+ * frames. At a simple ratio such as 2 to 1 it is 0: there the phase at the start decides for good.
+ *
+ * Model: positions are whole multiples of 1/q, or half a camera frame beside them; so ⌊q ÷ 2⌋ ÷ q, or
+ * ½ when the list starts on a half. Exact for a list of q film frames or more.
+ *
+ * @param list  keep list
+ * @returns camera frames, 0 to ½
+ */
+export function largestRounding(list: KeepList): number {
+  if (list.halvesToFirst % 2 !== 0) return 0.5;
+  return Math.floor(list.bottom / 2) / list.bottom;
+}
+
+/**
  * The keep list as a test on the number n of a camera frame, for a tool that sees the recording go by:
  * keep n when first ≤ n ≤ last and (n·step + shift) mod cycle < step.
  *

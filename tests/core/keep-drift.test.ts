@@ -8,7 +8,7 @@ import {
   sureFilmFrames,
   type KeepBench,
 } from '../../src/core/keep-drift.ts';
-import { cameraFrameOf, makeKeepList } from '../../src/core/keep-list.ts';
+import { cameraFrameOf, largestRounding, makeKeepList } from '../../src/core/keep-list.ts';
 
 /**
  * Film frames with light in a camera frame, by laying the exposure over the lit stretches of a film
@@ -101,9 +101,9 @@ describe('drift of a keep list', () => {
             readoutSeconds,
             cameraFps,
           };
-          const sure = sureFilmFrames(bench, percent);
-          const trueFps = filmFps * (1 + (share * percent) / 100);
           const list = makeKeepList(new Fraction(filmFps), new Fraction(cameraFps), 40, 20_000);
+          const sure = sureFilmFrames(bench, percent, largestRounding(list));
+          const trueFps = filmFps * (1 + (share * percent) / 100);
           const last = Math.min(sure, 20_000);
           const stride = Math.max(1, Math.floor(last / 300));
           for (let filmFrame = 0; filmFrame < last; filmFrame += stride) {
@@ -114,6 +114,12 @@ describe('drift of a keep list', () => {
       ),
       { numRuns: 60 },
     );
+  });
+
+  test('at one camera frame for each film frame only the phase counts', () => {
+    const bench = { ...eighteenInFifty, cameraFps: 18 };
+    expect(roomCameraFrames(bench)).toBeLessThan(0);
+    expect(roomCameraFrames(bench, 0)).toBeCloseTo(0.0462963 * 9, 6);
   });
 
   test('beyond twice the sure stretch blends or wrong frames do appear', () => {

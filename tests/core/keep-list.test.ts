@@ -7,6 +7,7 @@ import {
   keepListCsv,
   keepRatio,
   keepRuleOf,
+  largestRounding,
   makeKeepList,
   makeTiedKeepList,
   type KeepList,
@@ -147,6 +148,28 @@ describe('keep list', () => {
       expect(isKept(rule, frame - 1)).toBe(false);
       expect(isKept(rule, frame + 1)).toBe(false);
     }
+  });
+
+  test('the largest rounding is the one found by going through the list', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 60 }),
+        fc.integer({ min: 1, max: 60 }),
+        rates.firstHalf,
+        (film, camera, firstHalf) => {
+          const list = makeKeepList(new Fraction(film), new Fraction(camera), firstHalf / 2, 200);
+          const distances = allKept(list).map((frame, filmFrame) =>
+            keepRatio(list)
+              .mul(filmFrame)
+              .add(new Fraction(firstHalf, 2))
+              .sub(frame)
+              .abs()
+              .valueOf(),
+          );
+          expect(Math.max(...distances)).toBeCloseTo(largestRounding(list), 12);
+        },
+      ),
+    );
   });
 
   test('a list tied at both ends starts and ends there', () => {

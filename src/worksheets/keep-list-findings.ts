@@ -1,0 +1,83 @@
+import Fraction from 'fraction.js';
+import { roomCameraFrames, sureFilmFrames, type KeepBench } from '../core/keep-drift.ts';
+import {
+  cameraFrameOf,
+  keepRatio,
+  keepRuleOf,
+  largestRounding,
+  makeKeepList,
+  makeTiedKeepList,
+  type KeepList,
+  type KeepRule,
+} from '../core/keep-list.ts';
+import { closedSeconds } from '../core/shutter.ts';
+
+/** Entries of the keep-list worksheet, as numbers in their units. */
+export interface KeepEntries {
+  readonly filmFps: number;
+  readonly cameraFps: number;
+  readonly filmFrames: number;
+  readonly firstCameraFrame: number;
+  readonly lastCameraFrame: number | undefined;
+  readonly rateErrorPercent: number;
+  readonly exposureSeconds: number;
+  readonly readoutSeconds: number;
+  readonly flashesPerFrame: number;
+  readonly openPercent: number;
+}
+
+/** What the keep-list worksheet finds; verdict, answers and working all read from here. */
+export interface KeepFindings {
+  readonly list: KeepList;
+  readonly ratio: Fraction;
+  /** Absent when the camera is slower than the film. */
+  readonly rule: KeepRule | undefined;
+  readonly firstKept: number;
+  readonly lastKept: number;
+  /** Film rate that the list stands for, frames/s. */
+  readonly listFps: number;
+  readonly roomFrames: number;
+  /** Film frames from the first on that are sure to be whole, at most all. */
+  readonly sureFrames: number;
+  readonly isTied: boolean;
+}
+
+/** Makes the keep list and finds how far it can be trusted. */
+export function findKeepList(
+  entries: KeepEntries,
+  exactFilmFps: Fraction,
+  exactCameraFps: Fraction,
+): KeepFindings {
+  const { cameraFps, filmFrames, firstCameraFrame, lastCameraFrame } = entries;
+  const list =
+    lastCameraFrame === undefined
+      ? makeKeepList(exactFilmFps, exactCameraFps, firstCameraFrame, filmFrames)
+      : makeTiedKeepList(firstCameraFrame, lastCameraFrame, filmFrames);
+  const ratio = keepRatio(list);
+  const rounding = largestRounding(list);
+  const bench: KeepBench = {
+    filmFps: entries.filmFps,
+    closedSeconds: closedSeconds(
+      entries.filmFps,
+      entries.flashesPerFrame,
+      entries.openPercent / 100,
+    ),
+    exposureSeconds: entries.exposureSeconds,
+    readoutSeconds: entries.readoutSeconds,
+    cameraFps,
+  };
+  const roomFrames = roomCameraFrames(bench, rounding);
+  const isTied = lastCameraFrame !== undefined;
+  const sure = sureFilmFrames(bench, isTied ? 0 : entries.rateErrorPercent, rounding);
+  return {
+    list,
+    ratio,
+    rule: keepRuleOf(list),
+    firstKept: cameraFrameOf(list, 0),
+    lastKept: cameraFrameOf(list, filmFrames - 1),
+    listFps: new Fraction(exactCameraFps).div(ratio).valueOf(),
+    roomFrames,
+    sureFrames: Math.min(sure, filmFrames),
+    isTied,
+  };
+}
