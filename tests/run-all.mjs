@@ -1,5 +1,6 @@
 // The one test command (npm test): every check in order, cheapest first, up to the first failure.
 // Ends with a table of the stages and one plain line, "N passed, N failed".
+// Stage names after -- run only those: npm test -- unit site
 import './guard-node.mjs';
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
@@ -103,11 +104,19 @@ function countTests({ report, count }, isGood) {
   }
 }
 
+const chosen = process.argv.slice(2);
+const unknown = chosen.filter((name) => stages.every((stage) => stage.name !== name));
+if (unknown.length > 0) {
+  const known = stages.map(({ name }) => name).join(', ');
+  console.error(`No stage ${unknown.join(', ')}. Known: ${known}`);
+  process.exit(2);
+}
+
 mkdirSync(output, { recursive: true });
 const rows = [];
 let isStopped = false;
 for (const stage of stages) {
-  if (isStopped) {
+  if (isStopped || (chosen.length > 0 && !chosen.includes(stage.name))) {
     rows.push({
       name: stage.name,
       result: 'not run',
