@@ -12,6 +12,7 @@ export interface PageWeight {
   readonly firstLoad: number;
   /** All scripts that have run once the reader has scrolled to the end. */
   readonly scripts: number;
+  readonly scriptPaths: readonly string[];
   /** The parts, heaviest first, for a message that helps. */
   readonly parts: readonly { readonly path: string; readonly bytes: number }[];
 }
@@ -111,6 +112,7 @@ export function weighPage(
   return {
     firstLoad: sum(first),
     scripts: sum(all),
+    scriptPaths: [...all].sort(),
     parts: [...new Set([...first, ...all])]
       .map((path) => ({ path, bytes: bytesOf(path) }))
       .sort((a, b) => b.bytes - a.bytes),

@@ -1,0 +1,133 @@
+import { expect, test, type Page } from '@playwright/test';
+
+const field = (page: Page) => page.getByRole('searchbox');
+const status = (page: Page) => page.locator('.search-status');
+
+/** Titles of the results of one kind. */
+async function found(page: Page, heading: string): Promise<readonly string[]> {
+  return page.locator('.hits', { hasText: heading }).locator('.hit-title a').allTextContents();
+}
+
+test('“/” leads from a chapter to the search field, but not while a number is typed', async ({
+  page,
+}) => {
+  await page.goto('/contents/');
+  await page.keyboard.press('/');
+  await expect(page).toHaveURL(/\/search\/$/u);
+  await expect(field(page)).toBeFocused();
+  await page.keyboard.type('1/54');
+  await expect(field(page)).toHaveValue('1/54');
+  await expect(page).toHaveURL(/\?q=1%2F54$/u);
+});
+
+for (const words of ['ghost', 'double image']) {
+  test(`“${words}” finds the matter of whole and blended frames @phone`, async ({ page }) => {
+    await page.goto(`/search/?q=${encodeURIComponent(words)}`);
+    await expect(status(page)).toContainText('Found');
+    expect(await found(page, 'Glossary')).toContain('blended frame');
+    expect((await found(page, 'Chapters')).length).toBeGreaterThan(0);
+  });
+}
+
+test('results are grouped by kind and each leads to its own place on a page', async ({ page }) => {
+  await page.goto('/search/?q=flash');
+  await expect(status(page)).toContainText('Found');
+  const headings = await page.locator('.hits h2').allTextContents();
+  const order = ['Chapters', 'Worksheets', 'Worked examples', 'Tables', 'Glossary', 'Sources'];
+  const shown = headings.map((heading) => heading.replace(/\s*\d+$/u, ''));
+  expect(shown.length).toBeGreaterThan(3);
+  expect(shown).toEqual(order.filter((kind) => shown.includes(kind)));
+
+  const addresses = await page
+    .locator('.hit-link')
+    .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+  expect(addresses.length).toBeGreaterThan(5);
+  for (const address of addresses) {
+    const [path = '', anchor = ''] = address.split('#');
+    const html = await (await page.request.get(path)).text();
+    if (anchor !== '') expect(html, address).toContain(`id="${anchor}"`);
+  }
+});
+
+test('the arrow keys move through the results, Enter opens and Escape clears', async ({ page }) => {
+  await page.goto('/search/');
+  await page.keyboard.type('shutter blades');
+  const links = page.locator('.hit-link');
+  await expect(links.first()).toBeVisible();
+  await page.keyboard.press('ArrowDown');
+  await expect(links.first()).toBeFocused();
+  await page.keyboard.press('ArrowDown');
+  await expect(links.nth(1)).toBeFocused();
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('ArrowUp');
+  await expect(field(page)).toBeFocused();
+
+  await page.keyboard.press('Escape');
+  await expect(field(page)).toHaveValue('');
+  await expect(links).toHaveCount(0);
+  await expect(page).toHaveURL(/\/search\/$/u);
+
+  await page.keyboard.type('shutter blades');
+  await expect(links.first()).toBeVisible();
+  const address = await links.first().getAttribute('href');
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(new RegExp(`${address ?? 'none'}$`, 'u'));
+});
+
+test('the way back leads to the same results', async ({ page }) => {
+  await page.goto('/search/?q=ripple');
+  await page.locator('.hit-link').first().click();
+  await expect(page).not.toHaveURL(/search/u);
+  await page.goBack();
+  await expect(field(page)).toHaveValue('ripple');
+  await expect(page.locator('.hit-link').first()).toBeVisible();
+});
+
+test('a slip of the pen is mended, and the page says so', async ({ page }) => {
+  await page.goto('/search/?q=shuttre');
+  await expect(status(page)).toContainText('Showing results for “shutter”');
+  expect(await page.locator('.hit-link').count()).toBeGreaterThan(2);
+});
+
+test('a word that the book does not know is left out, and the page says so', async ({ page }) => {
+  await page.goto('/search/?q=qqqzzz+shutter');
+  await expect(status(page)).toContainText('Nothing matches “qqqzzz shutter”');
+  await expect(status(page)).toContainText('Showing results for “shutter”');
+});
+
+test('nothing found is said plainly, with two ways on', async ({ page }) => {
+  await page.goto('/search/?q=qqqzzz');
+  await expect(status(page)).toHaveText('Nothing in the book matches “qqqzzz”.');
+  await expect(page.locator('main').getByRole('link', { name: 'Contents' })).toBeVisible();
+  await expect(page.locator('main').getByRole('link', { name: 'Glossary' })).toBeVisible();
+});
+
+test('a query that looks like markup stays text', async ({ page }) => {
+  await page.goto(`/search/?q=${encodeURIComponent('<img src=x onerror=alert(1)> shutter')}`);
+  await expect(status(page)).not.toBeEmpty();
+  await expect(page.locator('main img')).toHaveCount(0);
+});
+
+test('an index that cannot be loaded is owned up to, and the next try may succeed', async ({
+  page,
+}) => {
+  await page.route('**/pagefind/**', (route) => route.abort());
+  await page.goto('/search/?q=shutter');
+  await expect(status(page)).toContainText('could not be loaded');
+  await page.unroute('**/pagefind/**');
+  await field(page).fill('shutters');
+  await expect(page.locator('.hit-link').first()).toBeVisible();
+});
+
+test.describe('without scripts', () => {
+  test.use({ javaScriptEnabled: false });
+
+  test('the page says that search needs them and where else to look', async ({ page }) => {
+    await page.goto('/search/');
+    await expect(page.locator('main')).toContainText('Search needs scripts', {
+      useInnerText: true,
+    });
+    await expect(page.locator('main').getByRole('link', { name: 'contents' })).toBeVisible();
+    await expect(page.locator('main').getByRole('link', { name: 'glossary' })).toBeVisible();
+  });
+});
