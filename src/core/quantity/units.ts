@@ -78,6 +78,10 @@ export const UNITS = {
   density: unit('D', 'plain', 1, ['d']),
   lpPerMm: unit('lp/mm', 'plain', 1, []),
   semitone: unit('semitone', 'plain', 1, ['semitones']),
+  ppm: unit('ppm', 'plain', 1, []),
+  mgPerCubicMetre: unit('mg/m³', 'plain', 1, ['mg/m3']),
+  cubicMetre: unit('m³', 'plain', 1, ['m3']),
+  millilitre: unit('mL', 'plain', 1, ['ml']),
   money: unit('', 'plain', 1, []),
 } as const satisfies Record<string, Unit>;
 
