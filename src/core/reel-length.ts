@@ -20,7 +20,7 @@ export type FilmKind =
  * Wound thickness by kind of film. The lower end is the thickness of the film, the upper end that of
  * a loose winding: full reels of 35 mm film come out 9 to 11 % thicker than the film itself.
  *
- * @source international-projectionist-1958, theatre-catalog-1953
+ * @source international-projectionist-1958, theatre-catalog-1953, data-sheet-h-1-5242-2008
  */
 export const WOUND_THICKNESS: Readonly<Record<FilmKind, WoundThickness>> = {
   'acetate-black-and-white': {
@@ -59,9 +59,9 @@ export const WOUND_THICKNESS: Readonly<Record<FilmKind, WoundThickness>> = {
     name: 'Polyester, print film',
     minimumMillimetres: 0.133,
     maximumMillimetres: 0.161,
-    source: 'international-projectionist-1958',
+    source: 'data-sheet-h-1-5242-2008',
     status: 'derived',
-    note: 'Base of 0.120 mm from a maker’s sheet plus an emulsion of 0.013–0.025 mm, and 11 % for a loose winding',
+    note: 'Base of 0.120 mm plus an emulsion of 0.013–0.025 mm, and 11 % for a loose winding',
   },
   'polyester-thin': {
     name: 'Polyester, thin 8 mm film',

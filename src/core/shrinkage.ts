@@ -133,11 +133,10 @@ function newLength(hundredMillimetres: number, pitchCount: number): number {
  *
  * @param gauge                    id of a gauge
  * @param pitchCount               pitches measured (one less than the holes counted); whole, 1–1000
- * @param measuredMillimetres      measured length, mm; within 10 % of new
+ * @param measuredMillimetres      measured length, mm; 0.4 to 2.5 times new
  * @param readingErrorMillimetres  how far the reading may be off, mm; 0–5
  * @returns shrinkage against both pitches, %, and the range
- * @throws {OutOfRangeError} for a value outside its range; a length more than 10 % from new is a
- * miscount or another gauge
+ * @throws {OutOfRangeError} for a value outside its range; see also {@link isLikelyMiscount}
  * @source smpte-149-2004, smpte-239-2004, asa-z22-5-1947
  */
 export function readShrinkage(
@@ -154,11 +153,11 @@ export function readShrinkage(
     maximum: 5,
     unit: 'mm',
   });
-  if (!(Math.abs(measuredMillimetres / longNew - 1) <= 0.1)) {
+  if (!(measuredMillimetres >= 0.4 * longNew && measuredMillimetres <= 2.5 * longNew)) {
     throw new OutOfRangeError(
       'measuredMillimetres',
       measuredMillimetres,
-      `a length within 10 % of ${longNew.toFixed(1)} mm for ${pitchCount} pitches; check the count of pitches and the gauge`,
+      `${(0.4 * longNew).toFixed(1)} to ${(2.5 * longNew).toFixed(1)} mm for ${pitchCount} pitches; check the count of pitches and the gauge`,
     );
   }
   if (readingErrorMillimetres > measuredMillimetres / 10) {
@@ -189,6 +188,24 @@ export function readShrinkage(
     toleranceMillimetres,
     pitchDifferencePercent: shrinkagePercent(longNew, shortNew),
   };
+}
+
+/** No film was found to stretch more, or to shrink more and still be measured, %; common practice. */
+const MOST_STRETCH_PERCENT = 1.5;
+const MOST_SHRINKAGE_PERCENT = 5;
+
+/**
+ * Whether a shrinkage is so far from what film does that the count or the gauge must be wrong.
+ *
+ * Model: more than 5 % shrunk or 1.5 % stretched. One pitch missed in fewer than 20 does that.
+ *
+ * @param percent  shrinkage, %
+ * @returns true when the measurement should be repeated
+ * @source common practice, no source
+ * @example isLikelyMiscount(10) // true
+ */
+export function isLikelyMiscount(percent: number): boolean {
+  return percent > MOST_SHRINKAGE_PERCENT || percent < -MOST_STRETCH_PERCENT;
 }
 
 /** A class of shrinkage and what it means for a claw projector. */
@@ -262,7 +279,7 @@ const CLASSES: readonly (ShrinkageClass & { readonly below: number })[] = [
  * practice; 35 mm theatre sprockets are published at 0.75 % and 0.96 %); from 1 % the cataloguing
  * classes of the film archives, in steps of half a percent.
  *
- * @param percent  shrinkage, %; −50 to 50
+ * @param percent  shrinkage, %; −200 to 100
  * @returns class with meaning and sources
  * @throws {OutOfRangeError} for a value outside the range
  * @source fiaf-cataloguing-manual
@@ -270,7 +287,7 @@ const CLASSES: readonly (ShrinkageClass & { readonly below: number })[] = [
  * @source common practice, no source
  */
 export function shrinkageClass(percent: number): ShrinkageClass {
-  requireInterval('shrinkagePercent', percent, { minimum: -50, maximum: 50, unit: '%' });
+  requireInterval('shrinkagePercent', percent, { minimum: -200, maximum: 100, unit: '%' });
   const found = CLASSES.find(({ below }) => percent < below);
   if (found === undefined) throw new OutOfRangeError('shrinkagePercent', percent, 'a percentage');
   const { id, meaning, sources } = found;

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { OutOfRangeError } from '../../src/core/errors.ts';
 import { GAUGE_IDS, GAUGES } from '../../src/core/gauges.ts';
 import {
+  isLikelyMiscount,
   pitchToleranceMillimetres,
   readShrinkage,
   shrinkageByCounting,
@@ -149,10 +150,26 @@ describe('a shrinkage reading', () => {
   });
 
   test('refuses a miscount and a reading that is all error', () => {
-    expect(() => readShrinkage('16mm', 100, 381, 0.5)).toThrow(/check the count/u);
+    expect(() => readShrinkage('16mm', 100, 300, 0.5)).toThrow(/check the count/u);
     expect(() => readShrinkage('16mm', 1, 7.62, 1)).toThrow(/more pitches/u);
     expect(() => readShrinkage('16mm', 0, 7.62, 0)).toThrow(OutOfRangeError);
     expect(() => readShrinkage('16mm', 100, Number.NaN, 0)).toThrow(OutOfRangeError);
+  });
+});
+
+describe('a likely miscount', () => {
+  test('is another gauge or a dropped pitch, never a film that only shrank', () => {
+    expect(isLikelyMiscount(readShrinkage('16mm', 100, 381, 0.5).againstLong.percent)).toBe(true);
+    expect(isLikelyMiscount(readShrinkage('super-8', 10, 38.1, 0.5).againstLong.percent)).toBe(
+      true,
+    );
+    expect(isLikelyMiscount(readShrinkage('8mm-type-r', 10, 42.3, 0.5).againstLong.percent)).toBe(
+      true,
+    );
+    expect(isLikelyMiscount(readShrinkage('16mm', 10, 9 * 7.62, 0.5).againstLong.percent)).toBe(
+      true,
+    );
+    for (const percent of [-1, 0, 0.5, 2.5, 4]) expect(isLikelyMiscount(percent)).toBe(false);
   });
 });
 

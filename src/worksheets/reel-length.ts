@@ -1,0 +1,213 @@
+import { framesOnLength, runningSeconds } from '../core/film-length.ts';
+import { GAUGE_NAMES } from '../core/gauges.ts';
+import { formatDuration, formatNumber, formatQuantity } from '../core/quantity/format.ts';
+import {
+  outerDiameterMillimetres,
+  woundLengthRange,
+  WOUND_THICKNESS,
+  type FilmKind,
+} from '../core/reel-length.ts';
+import { durationAnswer, quantityAnswer } from './answers.ts';
+import { STATUS_WORDS } from './provenance-words.ts';
+import { defineWorksheet, type Outcome } from './types.ts';
+
+const KINDS = Object.fromEntries(
+  Object.entries(WOUND_THICKNESS).map(([id, { name }]) => [id, name]),
+) as Readonly<Record<FilmKind, string>>;
+
+const metres = (millimetres: number, digits = 3): string =>
+  formatQuantity(millimetres / 1000, 'm', digits);
+
+function memoryCautions(filmKind: FilmKind): readonly string[] {
+  const { status, note } = WOUND_THICKNESS[filmKind];
+  return status === 'memory'
+    ? [`The thickness of this film is ${STATUS_WORDS.memory}. ${note ?? ''}.`]
+    : [];
+}
+
+export const worksheet = defineWorksheet({
+  id: 'reel-length',
+  title: 'Length from the reel',
+  question: 'How much film is on this reel, without unwinding it?',
+  chapter: 'reel/length',
+  inputs: {
+    known: {
+      kind: 'choice',
+      label: 'What you know',
+      options: { diameter: 'the diameter of the film pack', length: 'the length of the film' },
+      default: 'diameter',
+      help: 'With the length known, the answer is the diameter: will it fit the other reel?',
+    },
+    outerDiameterMillimetres: {
+      kind: 'quantity',
+      label: 'Outer diameter of the film',
+      unit: 'mm',
+      minimum: 20,
+      maximum: 800,
+      default: '116',
+      accepted: '116, 11.6 cm or 4 1/2 in',
+      help: 'Across the wound film, not the reel. Lay the rule across the middle of the flange.',
+    },
+    lengthMetres: {
+      kind: 'quantity',
+      label: 'Length',
+      unit: 'm',
+      minimum: 0.5,
+      maximum: 2000,
+      default: '60',
+      accepted: '60 m or 200 ft',
+      help: 'Used when the length is known.',
+      bench: 'reel.lengthMetres',
+    },
+    coreDiameterMillimetres: {
+      kind: 'quantity',
+      label: 'Diameter of the core',
+      unit: 'mm',
+      minimum: 10,
+      maximum: 250,
+      default: '32',
+      accepted: '32, 3.2 cm or 1 1/4 in',
+      help: 'Where the first turn of film lies. Look through the flange, or measure an empty reel of the same kind.',
+    },
+    diameterErrorMillimetres: {
+      kind: 'quantity',
+      label: 'Reading error of a diameter',
+      unit: 'mm',
+      minimum: 0,
+      maximum: 10,
+      default: '1',
+      accepted: '1 or 0.5 mm',
+      help: 'How far the rule may be off. One millimetre is usual.',
+    },
+    filmKind: {
+      kind: 'choice',
+      label: 'Film',
+      options: KINDS,
+      default: 'acetate-unsure',
+      help: 'Its thickness is the largest unknown, and loose winding adds air.',
+    },
+    gauge: {
+      kind: 'choice',
+      label: 'Gauge',
+      options: GAUGE_NAMES,
+      default: 'super-8',
+      help: 'Turns the length into frames and minutes, by the pitch of new film.',
+      bench: 'reel.gauge',
+    },
+    filmFps: {
+      kind: 'quantity',
+      label: 'Film rate',
+      unit: 'fps',
+      minimum: 0.5,
+      maximum: 60,
+      default: '18',
+      accepted: '18, 16 2/3 or 16,67',
+      help: 'Frames per second of the film as it runs.',
+      bench: 'projector.filmFps',
+    },
+  },
+  model:
+    'The side of the wound film is a ring, and the film covers it: length = π × (outer² − core²) ÷ (4 × thickness of a turn). The thickness runs from that of the film to that of a loose winding. Least and most are worst cases, with both diameters misread the unlucky way.',
+  compute(inputs) {
+    const { known, coreDiameterMillimetres, diameterErrorMillimetres, filmKind, gauge, filmFps } =
+      inputs;
+    const thickness = WOUND_THICKNESS[filmKind];
+    const secondsOf = (millimetres: number): number =>
+      runningSeconds(framesOnLength(millimetres, gauge, 'long-pitch'), filmFps);
+    const cautions = memoryCautions(filmKind);
+    if (known === 'length') {
+      const length = inputs.lengthMetres * 1000;
+      const { minimumMillimetres: thin, maximumMillimetres: thick } = thickness;
+      const diameterAt = (t: number): number =>
+        outerDiameterMillimetres(length, coreDiameterMillimetres, t);
+      const likely = diameterAt((thin + thick) / 2);
+      return {
+        verdict: {
+          level: 'note',
+          sentence: `${metres(length)} of film on a core of ${formatQuantity(coreDiameterMillimetres, 'mm', 3)} reach ${formatQuantity(diameterAt(thin), 'mm', 3)} to ${formatQuantity(diameterAt(thick), 'mm', 3)} across.`,
+        },
+        answers: {
+          outerDiameterMillimetres: quantityAnswer('Outer diameter, likely', likely, 'mm', 3),
+          leastDiameterMillimetres: quantityAnswer('At least', diameterAt(thin), 'mm', 3),
+          mostDiameterMillimetres: quantityAnswer('At most', diameterAt(thick), 'mm', 3),
+          runningSeconds: durationAnswer('Running time', secondsOf(length)),
+        },
+        cautions,
+      };
+    }
+    const range = woundLengthRange(
+      inputs.outerDiameterMillimetres,
+      coreDiameterMillimetres,
+      diameterErrorMillimetres,
+      thickness,
+    );
+    const { leastMillimetres: least, likelyMillimetres: likely, mostMillimetres: most } = range;
+    const offPercent = likely === 0 ? 0 : (Math.max(most - likely, likely - least) / likely) * 100;
+    const outcome: Outcome = {
+      verdict: {
+        level: offPercent > 15 ? 'care' : 'note',
+        sentence: `The reel holds about ${metres(likely)}, surely between ${metres(least)} and ${metres(most)}; that is ${formatDuration(secondsOf(likely))} at ${formatQuantity(filmFps, 'fps', 4)}.`,
+      },
+      answers: {
+        lengthMetres: quantityAnswer('Length, likely', likely / 1000, 'm', 3),
+        leastMetres: quantityAnswer('At least', least / 1000, 'm', 3),
+        mostMetres: quantityAnswer('At most', most / 1000, 'm', 3),
+        errorPercent: quantityAnswer('Give or take', offPercent, 'percent', 2),
+        frames: quantityAnswer(
+          'Frames, likely',
+          framesOnLength(likely, gauge, 'long-pitch'),
+          'frames',
+          2,
+        ),
+        runningSeconds: durationAnswer('Running time, likely', secondsOf(likely)),
+        leastSeconds: durationAnswer('At least', secondsOf(least)),
+        mostSeconds: durationAnswer('At most', secondsOf(most)),
+      },
+      cautions,
+    };
+    return outcome;
+  },
+  working(inputs, { answers }) {
+    const { known, coreDiameterMillimetres: core, filmKind } = inputs;
+    const { minimumMillimetres: thin, maximumMillimetres: thick, note } = WOUND_THICKNESS[filmKind];
+    const mean = formatNumber((thin + thick) / 2, 4);
+    const text = (key: string): string => answers[key]?.text ?? '';
+    const thicknessStep = {
+      words: `A turn of this film is ${formatNumber(thin, 3)} to ${formatNumber(thick, 3)} mm thick; the middle is used. ${note ?? ''}.`,
+      sum: `(${formatNumber(thin, 4)} + ${formatNumber(thick, 4)}) ÷ 2 = ${mean} mm`,
+    };
+    if (known === 'length') {
+      return [
+        thicknessStep,
+        {
+          words: 'The same ring formula, solved for the outer diameter.',
+          sum: `√(${formatNumber(core, 4)}² + 4 × ${mean} × ${formatNumber(inputs.lengthMetres * 1000, 5)} ÷ π) = ${text('outerDiameterMillimetres')}`,
+        },
+      ];
+    }
+    return [
+      thicknessStep,
+      {
+        words: 'The area of the ring divided by the thickness gives the length.',
+        sum: `π × (${formatNumber(inputs.outerDiameterMillimetres, 4)}² − ${formatNumber(core, 4)}²) ÷ (4 × ${mean}) = ${text('lengthMetres')}`,
+      },
+      {
+        words:
+          'Smallest outer, largest core and thickest winding give the least; the other way round the most.',
+        sum: `${text('leastMetres')} to ${text('mostMetres')}`,
+      },
+    ];
+  },
+  cautions: [
+    'Measure the film, not the reel: a reel is seldom full.',
+    'Do not squeeze or pull a loose winding tight to measure it; layers that rub scratch the film.',
+  ],
+  sources: [
+    'arithmetic',
+    'international-projectionist-1958',
+    'theatre-catalog-1953',
+    'data-sheet-h-1-5242-2008',
+    'from-memory',
+    'common-practice',
+  ],
+});
