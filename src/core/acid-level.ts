@@ -19,32 +19,32 @@ export interface AcidLevel {
 export const ACID_LEVELS: readonly AcidLevel[] = [
   {
     level: 0,
-    condition: 'Good: no decay found',
+    condition: 'Good, no decay found',
     action: 'Keep it cool or cold',
     status: 'seen',
   },
   {
     level: 1,
-    condition: 'Fair to good: decay is starting',
+    condition: 'Fair to good, decay is starting',
     action: 'Keep it cold and test again',
     status: 'seen',
   },
   {
     level: 1.5,
-    condition: 'Fast decay begins: from here it feeds itself',
+    condition: 'Fast decay begins, and from here it feeds itself',
     action: 'Keep it cold or frozen, copy it soon',
     status: 'seen',
     note: 'Free acidity 0.5; the advice to copy soon is common practice',
   },
   {
     level: 2,
-    condition: 'Poor: decaying now',
+    condition: 'Poor, decaying now',
     action: 'Freeze it, copying is advised',
     status: 'seen',
   },
   {
     level: 3,
-    condition: 'Critical: shrunk, close to warping and unsafe to handle',
+    condition: 'Critical, shrunk, close to warping and unsafe to handle',
     action: 'Freeze it at once and have it copied by a specialist',
     status: 'memory',
     note: 'Only the words critical and shrinkage were read; the rest is from memory',

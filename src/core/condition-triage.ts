@@ -48,22 +48,22 @@ type Rule = readonly [TriageVerdict, string, ...string[]];
 const PRACTICE = 'common-practice';
 
 const ACID: Readonly<Partial<Record<AcidFinding, Rule>>> = {
-  '1': ['run-slowly', 'Acid level 1: decay is starting', 'ipi-acid-user-guide-2001'],
+  '1': ['run-slowly', 'Acid level 1; decay is starting', 'ipi-acid-user-guide-2001'],
   '1.5': [
     'run-slowly',
-    'Acid level 1.5: decay feeds itself from here, so copy it now and keep it apart',
+    'Acid level 1.5; decay feeds itself from here, so copy it now and keep it apart',
     'ipi-acid-user-guide-2001',
     'ipi-filmcare',
   ],
   '2': [
     'no-claw',
-    'Acid level 2: the film is decaying; shrinkage and brittleness go with it',
+    'Acid level 2; the film is decaying; shrinkage and brittleness go with it',
     'ipi-acid-user-guide-2001',
     PRACTICE,
   ],
   '3': [
     'do-not-open',
-    'Acid level 3: critical, shrunk and close to unsafe handling',
+    'Acid level 3; critical, shrunk and close to unsafe handling',
     'ipi-acid-user-guide-2001',
     'from-memory',
   ],
@@ -72,7 +72,7 @@ const ACID: Readonly<Partial<Record<AcidFinding, Rule>>> = {
 const SMELL: Readonly<Partial<Record<Smell, Rule>>> = {
   vinegar: [
     'run-slowly',
-    'Smell of vinegar: acetate is decaying; test the acid level and air the room',
+    'Smell of vinegar; acetate is decaying; test the acid level and air the room',
     'nishimura-1993',
     'acetic-acid-guideline',
   ],
@@ -87,7 +87,7 @@ const BRITTLENESS: Readonly<Partial<Record<Brittleness, Rule>>> = {
 const MOULD: Readonly<Partial<Record<Mould, Rule>>> = {
   'dry-traces': [
     'run-slowly',
-    'Dry traces of mould: have them cleaned off outdoors or under extraction first, with gloves and mask',
+    'Dry traces of mould; have them cleaned off outdoors or under extraction first, with gloves and mask',
     'national-archives-mould',
     PRACTICE,
   ],
@@ -100,33 +100,33 @@ const MOULD: Readonly<Partial<Record<Mould, Rule>>> = {
 };
 
 const PERFORATIONS: Readonly<Partial<Record<PerforationDamage, Rule>>> = {
-  few: ['run-slowly', 'A few torn perforations: mend them first', PRACTICE],
-  many: ['no-claw', 'Many torn perforations: the claw would tear on', PRACTICE],
+  few: ['run-slowly', 'A few torn perforations; mend them first', PRACTICE],
+  many: ['no-claw', 'Many torn perforations; the claw would tear on', PRACTICE],
   'not-noted': ['run-slowly', 'Perforations not looked at', PRACTICE],
 };
 
 const SPLICES: Readonly<Partial<Record<SpliceState, Rule>>> = {
-  doubtful: ['run-slowly', 'Doubtful splices: remake them first', PRACTICE],
-  open: ['no-claw', 'Splices are coming apart: not before they are remade', PRACTICE],
+  doubtful: ['run-slowly', 'Doubtful splices; remake them first', PRACTICE],
+  open: ['no-claw', 'Splices are coming apart; not before they are remade', PRACTICE],
   'not-noted': ['run-slowly', 'Splices not looked at', PRACTICE],
 };
 
 const WARP: Readonly<Partial<Record<Warp, Rule>>> = {
-  slight: ['run-slowly', 'Slightly warped: focus will breathe', PRACTICE],
-  strong: ['no-claw', 'Strongly warped or curled: it will not lie in a gate', PRACTICE],
+  slight: ['run-slowly', 'Slightly warped; focus will breathe', PRACTICE],
+  strong: ['no-claw', 'Strongly warped or curled; it will not lie in a gate', PRACTICE],
   'not-noted': ['run-slowly', 'Not looked at for warp', PRACTICE],
 };
 
 const DEPOSIT: Readonly<Partial<Record<Deposit, Rule>>> = {
   'white-powder': [
     'no-claw',
-    'White powder on the edges: softener leaves the base, a late stage of decay',
+    'White powder on the edges; softener leaves the base, a late stage of decay',
     PRACTICE,
     'from-memory',
   ],
   sticky: [
     'do-not-open',
-    'Layers stick together: unwinding would tear the picture off',
+    'Layers stick together; unwinding would tear the picture off',
     'h-182-nitrate-2003',
     PRACTICE,
   ],
@@ -138,7 +138,7 @@ function shrinkageRule(findings: ReelFindings): Rule | undefined {
   if (shrinkagePercent === undefined) {
     return base === 'polyester'
       ? undefined
-      : ['run-slowly', 'Shrinkage not measured: measure over 100 pitches first', PRACTICE];
+      : ['run-slowly', 'Shrinkage not measured; measure over 100 pitches first', PRACTICE];
   }
   requireInterval('shrinkagePercent', shrinkagePercent, { minimum: -5, maximum: 15, unit: '%' });
   if (shrinkagePercent < LEAST_MEANINGFUL_SHRINKAGE_PERCENT) return undefined;
@@ -158,7 +158,7 @@ function decayUnknownRule({ base, acidLevel, smell }: ReelFindings): Rule | unde
 
 function baseRule({ base }: ReelFindings): Rule | undefined {
   return base === 'unknown'
-    ? ['run-slowly', 'The base is unknown: it is treated as old acetate', PRACTICE]
+    ? ['run-slowly', 'The base is unknown; it is treated as old acetate', PRACTICE]
     : undefined;
 }
 

@@ -233,13 +233,13 @@ const CLASSES: readonly (ShrinkageClass & { readonly below: number })[] = [
   {
     below: CLAW_LIMIT_SHRINKAGE_PERCENT,
     id: 'slight',
-    meaning: 'Slightly shrunk: run it slowly, watch the loops, stop at any chatter',
+    meaning: 'Slightly shrunk; run it slowly, watch the loops, stop at any chatter',
     sources: ['common-practice'],
   },
   {
     below: 1,
     id: 'at-limit',
-    meaning: 'At the limit of claws and sprockets: do not run it on them',
+    meaning: 'At the limit of claws and sprockets; do not run it on them',
     sources: [
       'common-practice',
       'nfpf-film-preservation-guide',
@@ -249,25 +249,25 @@ const CLASSES: readonly (ShrinkageClass & { readonly below: number })[] = [
   {
     below: 1.5,
     id: 'one',
-    meaning: 'Archive class 1–1.5 %: only for a machine without claw and sprockets',
+    meaning: 'Archive class 1–1.5 %; only for a machine without claw and sprockets',
     sources: ARCHIVE,
   },
   {
     below: 2,
     id: 'one-and-a-half',
-    meaning: 'Archive class 1.5–2 %: only for a machine without claw and sprockets',
+    meaning: 'Archive class 1.5–2 %; only for a machine without claw and sprockets',
     sources: ARCHIVE,
   },
   {
     below: 2.5,
     id: 'two',
-    meaning: 'Archive class 2–2.5 %: only for a machine without claw and sprockets',
+    meaning: 'Archive class 2–2.5 %; only for a machine without claw and sprockets',
     sources: ARCHIVE,
   },
   {
     below: Number.POSITIVE_INFINITY,
     id: 'beyond',
-    meaning: 'Beyond the highest archive class: ask a specialist before you wind it',
+    meaning: 'Beyond the highest archive class; ask a specialist before you wind it',
     sources: ARCHIVE,
   },
 ];

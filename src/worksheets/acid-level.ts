@@ -27,6 +27,11 @@ function verdictLevel(level: number): VerdictLevel {
   return level >= 2 ? 'stop' : 'care';
 }
 
+/** First letter small, to go on within a sentence. */
+function withSmallInitial(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
 function runText(level: number): string {
   if (level === 0) return 'nothing speaks against it';
   if (level < 2) return 'slowly and with care, and soon';
@@ -56,7 +61,7 @@ export const worksheet = defineWorksheet({
     return {
       verdict: {
         level: verdictLevel(level),
-        sentence: `${isBetween ? 'Take it as level' : 'Level'} ${formatNumber(level)}. ${entry.condition}.`,
+        sentence: `${isBetween ? 'Take it as level' : 'Level'} ${formatNumber(level)}: ${withSmallInitial(entry.condition)}.`,
       },
       answers: {
         acidLevel: quantityAnswer('Counts as level', level, 'one'),

@@ -38,7 +38,8 @@ function sentenceOf({ verdict, isNitrateSuspected, reasons }: Triage): string {
     return 'This may be nitrate: leave it closed, keep it cool and away from any flame or lamp, and call an archive or the fire service.';
   }
   const [gravest] = reasons;
-  const because = gravest === undefined ? '' : ` ${gravest.reason}.`;
+  const text = gravest?.reason ?? '';
+  const because = text.charAt(0).toLowerCase() + text.slice(1);
   if (verdict === 'run') return 'Run it: everything was looked at and nothing speaks against it.';
   const count = reasons.length === 1 ? 'for one reason' : `for ${reasons.length} reasons`;
   const head = {
@@ -46,7 +47,7 @@ function sentenceOf({ verdict, isNitrateSuspected, reasons }: Triage): string {
     'no-claw': 'Keep it off claws and sprockets',
     'do-not-open': 'Do not open or run it; refer it to a specialist',
   }[verdict];
-  return `${head}, ${count}, first of all:${because}`;
+  return `${head}, ${count}, first of all: ${because}.`;
 }
 
 function cautionsOf(entries: Entries, { isNitrateSuspected }: Triage): readonly string[] {

@@ -120,7 +120,6 @@ export const worksheet = defineWorksheet({
     const { long, short } = entry.pitch;
     const { width, height, positions } = entry.perforation;
     const step = frameStepMillimetres(gauge, 'long');
-    const [rate, otherRate] = entry.nativeRates;
     return {
       verdict: {
         level: 'note',
@@ -152,14 +151,15 @@ export const worksheet = defineWorksheet({
           'frames',
           5,
         ),
-        hole: wordsAnswer('Hole, width and height', `${lengthText(width)}, ${lengthText(height)}`),
+        hole: wordsAnswer(
+          'Hole, width × height',
+          `${hedge(width)}${formatNumber(width.millimetres, 4)} × ${formatNumber(height.millimetres, 4)}\u00a0mm`,
+        ),
         cameraPicture: wordsAnswer('Camera picture', pictureText(entry.cameraPicture[0])),
         projectedPicture: wordsAnswer('Projected picture', pictureText(entry.projectedPicture[0])),
         nativeRates: wordsAnswer(
           'Native rates',
-          [rate, otherRate]
-            .flatMap((each) => (each === undefined ? [] : [`${each.filmFps} (${each.use})`]))
-            .join(', '),
+          entry.nativeRates.map((rate) => `${rate.filmFps} (${rate.use})`).join('; '),
         ),
         soundAhead: wordsAnswer(
           'Sound ahead of picture',

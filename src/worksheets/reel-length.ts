@@ -146,7 +146,7 @@ export const worksheet = defineWorksheet({
     const outcome: Outcome = {
       verdict: {
         level: offPercent > 15 ? 'care' : 'note',
-        sentence: `The reel holds about ${metres(likely)}, surely between ${metres(least)} and ${metres(most)}; that is ${formatDuration(secondsOf(likely))} at ${formatQuantity(filmFps, 'fps', 4)}.`,
+        sentence: `The reel holds about ${metres(likely)}, between ${metres(least)} and ${metres(most)}; that is ${formatDuration(secondsOf(likely))} at ${formatQuantity(filmFps, 'fps', 4)}.`,
       },
       answers: {
         lengthMetres: quantityAnswer('Length, likely', likely / 1000, 'm', 3),

@@ -26,9 +26,9 @@ const TERM_NAMES: Readonly<Record<StorageTerm, string>> = {
 const celsius = (value: number): string => formatQuantity(value, 'celsius', 3);
 
 function limitText({ warmestCelsius, driestPercent, dampestPercent, term }: ClimateRow): string {
-  const humidity =
-    term === 'medium' ? `at most ${dampestPercent} %` : `${driestPercent} to ${dampestPercent} %`;
-  return `at most ${celsius(warmestCelsius)} at ${humidity}`;
+  return term === 'medium'
+    ? `at most ${celsius(warmestCelsius)} and ${dampestPercent} %`
+    : `at most ${celsius(warmestCelsius)} at ${driestPercent} to ${dampestPercent} %`;
 }
 
 function whyNot({ isCoolEnough, isHumidityRight }: ClimateCheck): string {
