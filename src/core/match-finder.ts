@@ -1,0 +1,258 @@
+import { largestRippleShare, rippleShare } from './equal-blade-ripple.ts';
+import { OutOfRangeError, requireInterval } from './errors.ts';
+import { MOST_FLASHES_PER_FRAME } from './flash-rate.ts';
+import {
+  compareFailures,
+  compareMatches,
+  Shortlist,
+  type FailedMatch,
+  type FailureRank,
+  type Match,
+  type MatchFault,
+} from './match-ranking.ts';
+import { wholeFrameWindowSeconds } from './whole-frames.ts';
+
+/** What the bench can set, and what the worker asks for. */
+export interface FinderBench {
+  /** Film rates that the projector can run at, frames/s. */
+  readonly filmRates: readonly number[];
+  readonly flashesPerFrame: number;
+  readonly openFraction: number;
+  /** Camera rates on offer, frames/s. */
+  readonly cameraRates: readonly number[];
+  /** Exposure times on offer, s; `free` when any time can be set. */
+  readonly exposureTimes: readonly number[] | 'free';
+  readonly readoutSeconds: number;
+  readonly nativeFps: number;
+  readonly rippleLimitPercent: number;
+  /** How far the projector's speed may be off, either way, %. */
+  readonly speedErrorPercent: number;
+}
+
+/** Outcome of a search. */
+export interface FinderResult {
+  /** Combinations looked at. */
+  readonly combinations: number;
+  /** Combinations without a fault. */
+  readonly usable: number;
+  /** The best of them, best first. */
+  readonly best: readonly Match[];
+  /** Combinations by their first fault. */
+  readonly failed: Readonly<Record<MatchFault, number>>;
+  /** For each fault the combinations that come nearest to what is wanted. */
+  readonly nearMisses: readonly FailedMatch[];
+}
+
+export interface FinderProgress {
+  readonly done: number;
+}
+
+/** Slack for comparing numbers that are equal but for rounding. */
+const ROUNDING = 1e-9;
+
+/** With a free exposure time, so many flashes are tried at most in one exposure. */
+const MOST_FLASHES_PER_EXPOSURE = 12;
+
+const MOST_OF_EACH = 1000;
+
+const NEAR_MISSES_OF_EACH = 2;
+
+function requireList(
+  argument: string,
+  list: readonly number[],
+  minimum: number,
+  maximum: number,
+): void {
+  if (list.length === 0 || list.length > MOST_OF_EACH) {
+    throw new OutOfRangeError(argument, `${list.length} entries`, `1 to ${MOST_OF_EACH} entries`);
+  }
+  for (const item of list) requireInterval(argument, item, { minimum, maximum });
+}
+
+function requireBench(bench: FinderBench): void {
+  requireList('filmRates', bench.filmRates, 0.5, 200);
+  requireList('cameraRates', bench.cameraRates, 0.5, 1000);
+  if (bench.exposureTimes !== 'free') requireList('exposureTimes', bench.exposureTimes, 1e-6, 60);
+  requireInterval('flashesPerFrame', bench.flashesPerFrame, {
+    minimum: 1,
+    maximum: MOST_FLASHES_PER_FRAME,
+    whole: true,
+  });
+  requireInterval('openFraction', bench.openFraction, { minimum: 0.01, maximum: 0.99 });
+  requireInterval('readoutSeconds', bench.readoutSeconds, { minimum: 0, maximum: 60, unit: 's' });
+  requireInterval('nativeFps', bench.nativeFps, { above: 0, maximum: 240, unit: 'frames/s' });
+  requireInterval('rippleLimitPercent', bench.rippleLimitPercent, {
+    above: 0,
+    maximum: 1000,
+    unit: '%',
+  });
+  requireInterval('speedErrorPercent', bench.speedErrorPercent, {
+    minimum: 0,
+    maximum: 20,
+    unit: '%',
+  });
+}
+
+/**
+ * Film rates of a speed knob: from the slowest to the fastest in equal steps, the fastest included
+ * when a step meets it.
+ *
+ * @param fromFps  slowest rate, frames/s; > 0
+ * @param toFps    fastest rate, frames/s; not less than the slowest
+ * @param stepFps  step, frames/s; > 0 and large enough for at most 400 rates
+ * @returns film rates, slowest first
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ */
+export function filmRateSteps(fromFps: number, toFps: number, stepFps: number): readonly number[] {
+  requireInterval('fromFps', fromFps, { above: 0, maximum: 240, unit: 'frames/s' });
+  requireInterval('toFps', toFps, { minimum: fromFps, maximum: 240, unit: 'frames/s' });
+  requireInterval('stepFps', stepFps, { above: 0, unit: 'frames/s' });
+  requireInterval('stepFps', stepFps, { minimum: (toFps - fromFps) / 399, unit: 'frames/s' });
+  const steps = Math.floor((toFps - fromFps) / stepFps + ROUNDING);
+  return Array.from({ length: steps + 1 }, (_, index) =>
+    // Twelve digits take off the rounding of the sum, so that 16 + 10 × 0.2 is 18 flat.
+    Number((fromFps + index * stepFps).toPrecision(12)),
+  );
+}
+
+/** Exposure times worth trying when any can be set: those of whole flashes, as far as they fit. */
+function matchedExposures(flashRateHz: number, cameraFps: number): readonly number[] {
+  const fitting = Math.floor(flashRateHz / cameraFps + ROUNDING);
+  // One flash is kept even where it does not fit, so that the failure is counted and explained.
+  const most = Math.min(MOST_FLASHES_PER_EXPOSURE, Math.max(1, fitting));
+  return Array.from({ length: most }, (_, index) => (index + 1) / flashRateHz);
+}
+
+/**
+ * Camera rate that the whole-frame guarantee needs at the fast end of the projector's speed, frames/s;
+ * Infinity when no camera rate will do. The window is smallest there, since film-frame period and
+ * closed time both shrink.
+ */
+export function neededCameraFps(
+  filmFps: number,
+  exposureSeconds: number,
+  bench: Pick<
+    FinderBench,
+    'flashesPerFrame' | 'openFraction' | 'readoutSeconds' | 'speedErrorPercent'
+  >,
+): number {
+  const fastest = filmFps * (1 + bench.speedErrorPercent / 100);
+  const closed = (1 - bench.openFraction) / (fastest * bench.flashesPerFrame);
+  const window = wholeFrameWindowSeconds(fastest, closed, exposureSeconds, bench.readoutSeconds);
+  return window > ROUNDING / filmFps ? 1 / window : Infinity;
+}
+
+/**
+ * Goes through every combination of film rate, camera rate and exposure time, and pauses after about
+ * every `sliceSize` of them so that a page can answer a key press in between.
+ *
+ * Model: a combination is usable when the exposure fits into a camera frame, the largest ripple within
+ * the speed error stays within the limit, and every film frame is sure of a whole camera frame at the
+ * fast end of the speed. Equal blades with hard edges; exact for those.
+ *
+ * @param bench      what can be set and what is asked for
+ * @param longest    matches to give back at most
+ * @param sliceSize  combinations between two pauses, about
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ */
+export function* searchMatches(
+  bench: FinderBench,
+  longest: number,
+  sliceSize: number,
+): Generator<FinderProgress, FinderResult, void> {
+  requireBench(bench);
+  const { flashesPerFrame, openFraction, nativeFps, rippleLimitPercent } = bench;
+  const { exposureTimes } = bench;
+  const narrow = Math.min(openFraction, 1 - openFraction);
+  const error = bench.speedErrorPercent / 100;
+  const limitShare = (rippleLimitPercent / 100) * (1 + ROUNDING);
+  const best = new Shortlist<Match, Match>(longest, compareMatches);
+  const failed: Record<MatchFault, number> = { 'exposure-too-long': 0, ripple: 0, blended: 0 };
+  const nearMisses = (): Shortlist<FailureRank, FailedMatch> =>
+    new Shortlist(NEAR_MISSES_OF_EACH, compareFailures);
+  const misses: Readonly<Record<MatchFault, Shortlist<FailureRank, FailedMatch>>> = {
+    'exposure-too-long': nearMisses(),
+    ripple: nearMisses(),
+    blended: nearMisses(),
+  };
+  let done = 0;
+  let usable = 0;
+  let pauseAt = sliceSize;
+
+  for (const filmFps of bench.filmRates) {
+    const flashRateHz = filmFps * flashesPerFrame;
+    const gapPercent = Math.abs(filmFps / nativeFps - 1) * 100;
+    for (const cameraFps of bench.cameraRates) {
+      const times =
+        exposureTimes === 'free' ? matchedExposures(flashRateHz, cameraFps) : exposureTimes;
+      for (const exposureSeconds of times) {
+        done += 1;
+        const flashPeriods = flashRateHz * exposureSeconds;
+        const worst = largestRippleShare(
+          flashPeriods * (1 - error),
+          flashPeriods * (1 + error),
+          openFraction,
+          narrow,
+        );
+        let fault: MatchFault | undefined;
+        let excess = exposureSeconds * cameraFps;
+        if (excess > 1 + ROUNDING) {
+          fault = 'exposure-too-long';
+        } else if (worst > limitShare) {
+          fault = 'ripple';
+          excess = (worst * 100) / rippleLimitPercent;
+        } else {
+          excess = neededCameraFps(filmFps, exposureSeconds, bench) / cameraFps;
+          if (excess > 1 + ROUNDING) fault = 'blended';
+        }
+        if (fault === undefined) usable += 1;
+        else failed[fault] += 1;
+        if (fault !== undefined && misses[fault].refuses({ gapPercent, excess })) continue;
+        const match: Match = {
+          filmFps,
+          cameraFps,
+          exposureSeconds,
+          ripplePercent: 100 * rippleShare(flashPeriods, openFraction, narrow),
+          worstRipplePercent: 100 * worst,
+          gapPercent,
+          lightSeconds: exposureSeconds * openFraction,
+        };
+        if (fault === undefined) best.add(match);
+        else misses[fault].add({ ...match, fault, excess });
+      }
+      if (done >= pauseAt) {
+        pauseAt = done + sliceSize;
+        yield { done };
+      }
+    }
+  }
+  return {
+    combinations: done,
+    usable,
+    best: best.items,
+    failed,
+    nearMisses: [
+      ...misses['exposure-too-long'].items,
+      ...misses.ripple.items,
+      ...misses.blended.items,
+    ],
+  };
+}
+
+/**
+ * Every usable combination of what the bench can set, the best first, in one go; the sliced form is
+ * {@link searchMatches}.
+ *
+ * @param bench    what can be set and what is asked for
+ * @param longest  matches to give back at most
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ */
+export function findMatches(bench: FinderBench, longest: number): FinderResult {
+  const search = searchMatches(bench, longest, Infinity);
+  for (;;) {
+    const step = search.next();
+    if (step.done === true) return step.value;
+  }
+}
