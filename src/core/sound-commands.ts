@@ -48,7 +48,7 @@ function tempoSteps(factor: number): readonly string[] {
 
 /**
  * Commands that change the length and keep the pitch, for a film that is shown faster than it was
- * shot but whose voices shall sound as they did.
+ * shot but whose voices shall sound as they did. They take up where respeedCommands ends.
  *
  * Model: the tools cut the sound into short pieces and overlap them; pitch is kept, quality is not
  * perfect, least of all for music. The length is right to a few hundredths of a second.
@@ -62,7 +62,7 @@ function tempoSteps(factor: number): readonly string[] {
 export function retempoCommands(ratio: Fraction): SoundCommands {
   const factor = requireInterval('ratio', ratio.valueOf(), { minimum: 1 / 16, maximum: 16 });
   return {
-    ffmpeg: `ffmpeg -i taken.wav -af "${tempoSteps(factor).join(',')}" corrected.wav`,
-    sox: `sox taken.wav corrected.wav tempo ${decimalFactor(ratio)}`,
+    ffmpeg: `ffmpeg -i corrected.wav -af "${tempoSteps(factor).join(',')}" shown.wav`,
+    sox: `sox corrected.wav shown.wav tempo ${decimalFactor(ratio)}`,
   };
 }
