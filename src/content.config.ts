@@ -3,6 +3,7 @@ import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { parse } from 'yaml';
+import { benchSchema } from './schemas/bench.ts';
 import { chapterSchema } from './schemas/chapter.ts';
 import { exampleFileSchema, exampleSchema } from './schemas/example.ts';
 import { glossarySchema } from './schemas/glossary.ts';
@@ -36,6 +37,10 @@ export const collections = {
   chapters: defineCollection({
     loader: glob({ pattern: '**/*.mdx', base: './content/chapters', generateId: withoutNumbers }),
     schema: chapterSchema,
+  }),
+  benches: defineCollection({
+    loader: glob({ pattern: '*.yaml', base: './content/bench' }),
+    schema: benchSchema,
   }),
   sources: defineCollection({ loader: file('content/sources.yaml'), schema: sourceSchema }),
   glossary: defineCollection({ loader: file('content/glossary.yaml'), schema: glossarySchema }),

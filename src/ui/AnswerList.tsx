@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { evaluate, fillEntries } from '../worksheets/evaluate.ts';
 import type { Answer, AnyWorksheet, InputSpecs, Outcome } from '../worksheets/types.ts';
+import type { Units } from './bench/bench-state.ts';
 import { LEVEL_SIGNS } from './VerdictLine.tsx';
 
 /**
@@ -11,6 +12,7 @@ export function AnswerList(props: {
   readonly instance: string;
   readonly worksheet: AnyWorksheet;
   readonly outcome: Outcome | undefined;
+  readonly units: Units;
 }): ComponentChildren {
   const isBlank = props.outcome === undefined;
   const shown = props.outcome ?? blankOutcome(props.worksheet);
@@ -21,7 +23,13 @@ export function AnswerList(props: {
         {Object.entries(shown?.answers ?? {}).map(([key, answer]) => (
           <div class="answer" key={key} id={`${props.instance}-answer-${key}`}>
             <dt>{answer.label}</dt>
-            <dd>{isBlank ? <span class="answer-blank">–</span> : <AnswerText answer={answer} />}</dd>
+            <dd>
+              {isBlank ? (
+                <span class="answer-blank">–</span>
+              ) : (
+                <AnswerText answer={answer} units={props.units} />
+              )}
+            </dd>
           </div>
         ))}
       </dl>
@@ -29,7 +37,9 @@ export function AnswerList(props: {
   );
 }
 
-function AnswerText({ answer }: { readonly answer: Answer }): ComponentChildren {
+function AnswerText(props: { readonly answer: Answer; readonly units: Units }): ComponentChildren {
+  const { answer, units } = props;
+  const imperial = units === 'imperial' ? answer.imperial : undefined;
   return (
     <>
       {answer.level !== undefined && (
@@ -38,7 +48,8 @@ function AnswerText({ answer }: { readonly answer: Answer }): ComponentChildren 
           <span class="visually-hidden"> {LEVEL_SIGNS[answer.level].word}: </span>
         </span>
       )}
-      <output>{answer.text}</output>
+      <output>{imperial?.text ?? answer.text}</output>
+      {imperial !== undefined && <span class="answer-other-unit"> ({answer.text})</span>}
       {answer.note !== undefined && <span class="answer-note">{answer.note}</span>}
     </>
   );

@@ -8,7 +8,9 @@ import { offerDownload } from './offer-download.ts';
 export function ResultExtras({ outcome }: { readonly outcome: Outcome }): ComponentChildren {
   return (
     <>
-      {outcome.tables?.map((table) => <ResultTableView key={table.caption} table={table} />)}
+      {outcome.tables?.map((table) => (
+        <ResultTableView key={table.caption} table={table} />
+      ))}
       {outcome.commands?.map((command) => (
         <div class="sheet-command" key={command.label}>
           <p class="sheet-legend">{command.label}</p>

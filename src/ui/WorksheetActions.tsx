@@ -12,21 +12,17 @@ interface Props {
   readonly path: string;
   readonly entries: Entries;
   readonly outcome: Outcome | undefined;
-  readonly onReset: () => void;
 }
 
 /** What can be done with a filled-in sheet. Hidden in print and until the page script runs. */
 export function WorksheetActions(props: Props): ComponentChildren {
-  const { worksheet, instance, path, entries, outcome, onReset } = props;
+  const { worksheet, instance, path, entries, outcome } = props;
   const link = permalink(path, instance, entries);
   return (
     <footer class="sheet-actions">
       <a class="sheet-link" href={link}>
         Link to these numbers
       </a>
-      <button type="button" onClick={onReset}>
-        Book’s numbers
-      </button>
       {outcome !== undefined && (
         <>
           <CopyButton text={answersAsText(worksheet, entries, outcome)} label="Copy as text" />

@@ -1,29 +1,32 @@
-import { hydrate, render } from 'preact';
+import { hydrate, render, type ComponentChildren } from 'preact';
 import { evaluate, fillEntries, type Entries } from '../worksheets/evaluate.ts';
 import type { AnyWorksheet, InputSpecs } from '../worksheets/types.ts';
+import { benchOverlay } from './bench/bench-entries.ts';
+import { pageBench } from './bench/page-bench.ts';
 import { entriesFromQuery } from './permalink.ts';
 import { WorksheetView, type PictureComponent } from './WorksheetView.tsx';
 
 // One chunk per worksheet and per picture: a page loads only those it shows.
 const worksheetModules = import.meta.glob<{ readonly worksheet: AnyWorksheet }>([
   '../worksheets/*.ts',
-  '!../worksheets/{answers,entry-text,evaluate,picture-data,registry,types}.ts',
+  '!../worksheets/{answers,bench-fields,bench-inputs,entry-text,evaluate,picture-data,registry,types}.ts',
 ]);
 const pictureModules = import.meta.glob<{ readonly Picture: PictureComponent }>(
   '../pictures/*.tsx',
 );
 
+/** The pictures that the sheet draws with any of these entries. */
 async function loadPictures(
   worksheet: AnyWorksheet,
-  entries: Entries,
+  openings: readonly Entries[],
 ): Promise<ReadonlyMap<string, PictureComponent>> {
   const inputs = worksheet.inputs as InputSpecs;
-  // A wrong entry has no outcome; the defaults then tell which pictures the sheet draws.
-  const { outcome = evaluate(worksheet, fillEntries(inputs, {})).outcome } = evaluate(
-    worksheet,
-    fillEntries(inputs, entries),
+  const names = new Set(
+    openings.flatMap((entries) => {
+      const { outcome } = evaluate(worksheet, fillEntries(inputs, entries));
+      return (outcome?.pictures ?? []).map((picture) => picture.name);
+    }),
   );
-  const names = new Set((outcome?.pictures ?? []).map((picture) => picture.name));
   const loaded = await Promise.all(
     [...names].map(async (name) => {
       const module = await pictureModules[`../pictures/${name}.tsx`]?.();
@@ -42,26 +45,29 @@ export async function hydrateWorksheet(element: HTMLElement): Promise<void> {
   const module = await worksheetModules[`../worksheets/${id}.ts`]?.();
   if (module === undefined) throw new Error(`no worksheet ${id}`);
   const { worksheet } = module;
-  const inputs = worksheet.inputs as InputSpecs;
-  const chapterEntries = JSON.parse(given) as Entries;
-  const fromLink = entriesFromQuery(location.search, instance, inputs);
-  const entries = { ...chapterEntries, ...fromLink };
-  const pictures = await loadPictures(worksheet, entries);
-  const view = (
+  const entries = JSON.parse(given) as Entries;
+  const linked = entriesFromQuery(location.search, instance, worksheet.inputs as InputSpecs);
+  const overlay = () => benchOverlay(worksheet, entries, pageBench.read().state);
+  const others = [overlay()?.entries, linked].filter((texts) => texts !== undefined);
+  const openings = [entries, ...others.map((texts) => ({ ...entries, ...texts }))];
+  const pictures = await loadPictures(worksheet, openings);
+  const view = (): ComponentChildren => (
     <WorksheetView
       worksheet={worksheet}
       instance={instance}
       entries={entries}
-      origin={fromLink === undefined ? undefined : 'link'}
+      linked={linked}
+      bench={overlay()}
+      units={pageBench.read().state.units}
       pictures={pictures}
       path={location.pathname}
     />
   );
-  // Static markup shows the chapter's numbers; where others apply, hydration would keep stale text.
-  if (fromLink === undefined) hydrate(view, element);
-  else {
-    element.replaceChildren();
-    render(view, element);
-  }
+  hydrate(view(), element);
+  pageBench.subscribe(() => {
+    render(view(), element);
+  });
+  // The render with the reader's own numbers is queued; this comes after it.
+  await Promise.resolve();
   element.dataset['ready'] = 'true';
 }

@@ -6,7 +6,7 @@ import {
   formatQuantity,
   formatRate,
 } from '../core/quantity/format.ts';
-import { UNITS, type UnitName } from '../core/quantity/units.ts';
+import { convertUnit, UNITS, type UnitName } from '../core/quantity/units.ts';
 import type { Answer, VerdictLevel } from './types.ts';
 
 interface AnswerExtras {
@@ -14,7 +14,26 @@ interface AnswerExtras {
   readonly note?: string;
 }
 
-/** A number with a unit, rounded to significant digits. */
+/** Unit that a reader who asked for feet and inches sees instead. */
+const IMPERIAL_UNITS: Partial<Readonly<Record<UnitName, UnitName>>> = {
+  m: 'ft',
+  cm: 'in',
+  mm: 'in',
+};
+
+function imperialOf(
+  value: number,
+  unit: UnitName,
+  significantDigits: number,
+): Pick<Answer, 'imperial'> {
+  const to = IMPERIAL_UNITS[unit];
+  if (to === undefined) return {};
+  const converted = convertUnit(value, unit, to);
+  const text = formatQuantity(converted, to, significantDigits);
+  return { imperial: { text, value: converted, unit: UNITS[to].symbol } };
+}
+
+/** A number with a unit, rounded to significant digits; a length also in feet or inches. */
 export function quantityAnswer(
   label: string,
   value: number,
@@ -23,7 +42,8 @@ export function quantityAnswer(
   extras: AnswerExtras = {},
 ): Answer {
   const text = formatQuantity(value, unit, significantDigits);
-  return { label, text, value, unit: UNITS[unit].symbol, ...extras };
+  const imperial = imperialOf(value, unit, significantDigits);
+  return { label, text, value, unit: UNITS[unit].symbol, ...imperial, ...extras };
 }
 
 /** An exposure time, s, printed as 1/x s. */

@@ -102,7 +102,11 @@ function readList(spec: ListInput, text: string): Read {
   };
 }
 
-function readInput(spec: InputSpec, text: string, angleFps: number | undefined): Read {
+/**
+ * Reads one entry the way a worksheet does: the value, or the message for its field. Never throws.
+ * `angleFps` turns a shutter angle into a time; without it angles are refused.
+ */
+export function readInput(spec: InputSpec, text: string, angleFps?: number): Read {
   switch (spec.kind) {
     case 'quantity':
     case 'optional-quantity':

@@ -4,13 +4,16 @@ import type { PictureData } from './picture-data.ts';
 
 /** Places in the description of a reader's bench that an input can open with. */
 export type BenchField =
+  | 'projector.gauge'
   | 'projector.filmFps'
+  | 'projector.fixedSpeeds'
   | 'projector.flashesPerFrame'
   | 'projector.openFraction'
   | 'projector.turnsPerFrame'
   | 'camera.cameraFps'
   | 'camera.cameraRates'
   | 'camera.exposureTimes'
+  | 'camera.exposureChoice'
   | 'camera.readoutSeconds'
   | 'camera.sensorWidthMillimetres'
   | 'camera.pixelsAcross'
@@ -115,6 +118,8 @@ export interface Answer {
   readonly value?: number;
   /** Symbol of the unit of `value`. */
   readonly unit?: string;
+  /** The same in feet or inches, for a reader who asked for them. */
+  readonly imperial?: { readonly text: string; readonly value: number; readonly unit: string };
   readonly level?: VerdictLevel;
   /** A few words on how to read it. */
   readonly note?: string;

@@ -1,0 +1,68 @@
+import type { ComponentChildren } from 'preact';
+
+/** Whose numbers a sheet opens with. */
+export type Origin = 'book' | 'bench' | 'link';
+
+interface Props {
+  readonly origin: Origin;
+  /** The reader has changed an entry since. */
+  readonly isChanged: boolean;
+  /** The chapter gives this sheet numbers of its own, which the bench stands in for. */
+  readonly isChapters: boolean;
+  /** Name of the bench in use; undefined when it says nothing about this sheet. */
+  readonly benchName: string | undefined;
+  /** Labels of the inputs whose entry from the bench this sheet cannot use. */
+  readonly leftOut: readonly string[];
+  readonly onChoose: (origin: 'book' | 'bench') => void;
+}
+
+function statusWords({ origin, isChanged, isChapters }: Props): string {
+  const book = isChapters ? 'this chapter’s numbers' : 'the book’s numbers';
+  if (origin === 'link') return `Showing the numbers of the link${isChanged ? ', changed' : ''}`;
+  if (origin === 'book') return `Showing ${book}${isChanged ? ', changed' : ''}`;
+  if (isChanged) return 'Showing your bench, changed';
+  return isChapters ? `Showing your bench in place of ${book}` : 'Showing your bench';
+}
+
+/**
+ * Says whose numbers the sheet shows, with one press from the bench to the book's and back. Its
+ * height does not depend on what it says: the page must not move when the bench comes in.
+ */
+export function OriginBar(props: Props): ComponentChildren {
+  const { origin, isChanged, benchName, leftOut, onChoose } = props;
+  return (
+    <div class="origin">
+      <p class="origin-status">
+        {statusWords(props)}
+        {origin === 'bench' && leftOut.length > 0 && (
+          <span class="origin-left-out">; it cannot use: {leftOut.join(', ')}</span>
+        )}
+      </p>
+      <div class="origin-choice">
+        <button
+          type="button"
+          aria-pressed={origin === 'book' && !isChanged}
+          onClick={() => {
+            onChoose('book');
+          }}
+        >
+          Book’s numbers
+        </button>
+        {benchName === undefined ? (
+          <a href="/bench/">Describe your bench</a>
+        ) : (
+          <button
+            type="button"
+            aria-pressed={origin === 'bench' && !isChanged}
+            title={benchName === '' ? undefined : benchName}
+            onClick={() => {
+              onChoose('bench');
+            }}
+          >
+            Your bench
+          </button>
+        )}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,231 @@
+import type { ComponentChildren } from 'preact';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { StoredField } from '../../worksheets/bench-fields.ts';
+import { REGION_INPUT, UNITS_INPUT } from '../../worksheets/bench-inputs.ts';
+import { EntryField } from '../EntryField.tsx';
+import { setText, takeOffer, type BenchOffer } from './bench-edits.ts';
+import { BenchFields } from './BenchFields.tsx';
+import { BenchKeeping } from './BenchKeeping.tsx';
+import { readBenchLink } from './bench-link.ts';
+import { current, EMPTY_BENCH, type BenchState } from './bench-state.ts';
+import type { AsideText, BenchSnapshot, BenchStore } from './bench-store.ts';
+import { BenchStatus, type Said } from './BenchStatus.tsx';
+import { LARGEST_FILE_BYTES, readFileText } from './bench-text.ts';
+import { OfferDialog, type Offered } from './OfferDialog.tsx';
+import { ShelfPicker } from './ShelfPicker.tsx';
+
+/** A ready-made bench of the book. */
+export interface BenchExample {
+  readonly id: string;
+  readonly story: string;
+  readonly offer: BenchOffer;
+}
+
+interface Props {
+  readonly examples: readonly BenchExample[];
+  /** The reader's store; none in the static page, which shows the empty form. */
+  readonly store?: BenchStore;
+}
+
+const PROJECTOR = {
+  first: ['projector.gauge', 'projector.filmFps', 'projector.flashesPerFrame'],
+  more: ['projector.fixedSpeeds', 'projector.openFraction', 'projector.turnsPerFrame'],
+} as const;
+const CAMERA = {
+  first: [
+    'camera.cameraFps',
+    'camera.cameraRates',
+    'camera.exposureTimes',
+    'camera.readoutSeconds',
+  ],
+  more: ['camera.exposureChoice', 'camera.sensorWidthMillimetres', 'camera.pixelsAcross'],
+} as const;
+const REEL = ['reel.gauge', 'reel.nativeFps', 'reel.lengthMetres'] as const;
+
+const asRegion = (text: string): BenchState['region'] =>
+  text === '25/50' || text === '30/60' ? text : '';
+
+/** The whole bench page below its heading: describe, keep, share, start from an example. */
+export function BenchForm({ examples, store }: Props): ComponentChildren {
+  // The first live render repeats the static one; what is kept follows before it is painted.
+  const [snapshot, setSnapshot] = useState<BenchSnapshot>({ state: EMPTY_BENCH });
+  const [aside, setAside] = useState<readonly AsideText[]>([]);
+  const [site, setSite] = useState('');
+  const [said, setSaid] = useState<Said>();
+  const [offered, setOffered] = useState<Offered>();
+  const form = useRef<HTMLFormElement>(null);
+  const { state } = snapshot;
+
+  useLayoutEffect(() => {
+    if (store === undefined) return undefined;
+    const refresh = (): void => {
+      setSnapshot(store.read());
+      setAside(store.aside());
+    };
+    const openLink = (): void => {
+      const reading = readBenchLink(location.hash);
+      if (reading === undefined) return;
+      if (reading.ok) setOffered({ from: 'link', offer: reading.offer, faults: reading.faults });
+      else setSaid({ isRefusal: true, words: `${reading.reason} Nothing is changed.` });
+      // A reload must not ask again.
+      history.replaceState(null, '', location.pathname);
+    };
+    setSite(location.origin);
+    refresh();
+    openLink();
+    addEventListener('hashchange', openLink);
+    const unsubscribe = store.subscribe(refresh);
+    return () => {
+      removeEventListener('hashchange', openLink);
+      unsubscribe();
+    };
+  }, [store]);
+
+  const edit = (change: (before: BenchState) => BenchState, words?: string): void => {
+    const before = state;
+    store?.update(change);
+    setSaid(words === undefined ? undefined : { words, undo: before });
+  };
+  const onText = (field: StoredField, text: string): void => {
+    edit((before) => setText(before, field, text));
+  };
+  const openFile = async (file: File): Promise<void> => {
+    const reading =
+      file.size > LARGEST_FILE_BYTES
+        ? ({ ok: false, reason: 'It is larger than 1 MB.' } as const)
+        : readFileText(await file.text());
+    if (!reading.ok) {
+      const words = `“${file.name}” was not opened. ${reading.reason} Nothing is changed.`;
+      setSaid({ isRefusal: true, words });
+      return;
+    }
+    const { state: whole, faults } = reading;
+    setSaid(undefined);
+    setOffered({ from: 'file', offer: whole, whole, faults });
+  };
+  const take = (offer: BenchOffer): void => {
+    const name = offer.benches[0]?.name ?? offer.reels[0]?.name ?? '';
+    edit((before) => takeOffer(before, offer), `“${name}” is added and in use.`);
+    setOffered(undefined);
+    form.current?.scrollIntoView();
+  };
+
+  return (
+    <>
+      <form
+        class="sheet bench"
+        ref={form}
+        aria-label="Your bench"
+        onSubmit={(event) => {
+          event.preventDefault();
+        }}
+      >
+        <BenchStatus
+          snapshot={snapshot}
+          hasAside={aside.length > 0}
+          said={said}
+          onUndo={(before) => {
+            edit(() => before);
+          }}
+        />
+        <ShelfPicker shelf="benches" state={state} onEdit={edit} />
+        <div class="bench-columns">
+          <BenchFields
+            legend="Projector"
+            fields={PROJECTOR.first}
+            more={PROJECTOR.more}
+            texts={current(state, 'benches')?.entries ?? {}}
+            onText={onText}
+          />
+          <BenchFields
+            legend="Camera"
+            fields={CAMERA.first}
+            more={CAMERA.more}
+            texts={current(state, 'benches')?.entries ?? {}}
+            onText={onText}
+          />
+        </div>
+        <ShelfPicker shelf="reels" state={state} onEdit={edit} />
+        <div class="bench-columns">
+          <BenchFields
+            legend="Reel"
+            fields={REEL}
+            texts={current(state, 'reels')?.entries ?? {}}
+            onText={onText}
+          />
+          <fieldset class="bench-group">
+            <legend>Region and units</legend>
+            <EntryField
+              id="region"
+              name="region"
+              spec={REGION_INPUT}
+              text={state.region}
+              message={undefined}
+              onChange={(text) => {
+                edit((before) => ({ ...before, region: asRegion(text) }));
+              }}
+            />
+            <EntryField
+              id="units"
+              name="units"
+              spec={UNITS_INPUT}
+              text={state.units}
+              message={undefined}
+              onChange={(text) => {
+                const units = text === 'imperial' ? 'imperial' : 'metric';
+                edit((before) => ({ ...before, units }));
+              }}
+            />
+          </fieldset>
+        </div>
+        <BenchKeeping
+          state={state}
+          aside={aside}
+          site={site}
+          onFile={(file) => {
+            void openFile(file);
+          }}
+          onClear={() => {
+            const before = state;
+            store?.clear();
+            setSaid({ words: 'Everything is cleared.', undo: before });
+          }}
+          onDropAside={() => store?.dropAside()}
+        />
+      </form>
+      <section class="bench-examples" aria-labelledby="examples">
+        <h2 id="examples">Start from a bench of the book</h2>
+        <ul>
+          {examples.map((example) => (
+            <li key={example.id}>
+              <h3>{example.offer.benches[0]?.name}</h3>
+              <p>{example.story}</p>
+              <button
+                type="button"
+                class="button"
+                onClick={() => {
+                  take(example.offer);
+                }}
+              >
+                Start from this
+                <span class="visually-hidden">: {example.offer.benches[0]?.name}</span>
+              </button>
+            </li>
+          ))}
+        </ul>
+      </section>
+      <OfferDialog
+        offered={offered}
+        state={state}
+        onAdd={take}
+        onReplace={(whole) => {
+          edit(() => whole, 'Your benches are replaced by those of the file.');
+          setOffered(undefined);
+        }}
+        onLeave={() => {
+          setOffered(undefined);
+        }}
+      />
+    </>
+  );
+}

@@ -1,0 +1,164 @@
+import { parseLeadingNumber } from '../../core/quantity/parse-number.ts';
+import { parseQuantity, parseQuantityList } from '../../core/quantity/parse-quantity.ts';
+import { UNITS, type UnitName } from '../../core/quantity/units.ts';
+import { BENCH_READINGS, STAND_INS, type BenchReading } from '../../worksheets/bench-fields.ts';
+import { evaluate, fillEntries, readInput, type Entries } from '../../worksheets/evaluate.ts';
+import type {
+  AnyWorksheet,
+  BenchField,
+  ChoiceInput,
+  InputSpec,
+  InputSpecs,
+} from '../../worksheets/types.ts';
+import { current, currentTexts, type BenchState } from './bench-state.ts';
+
+/** What the reader's bench says to one worksheet. */
+export interface BenchOverlay {
+  /** Name of the bench, or of the reel where only that one speaks. */
+  readonly name: string;
+  /** Entries of the bench that the worksheet accepts. */
+  readonly entries: Entries;
+  /** Labels of the inputs whose entry from the bench was refused. */
+  readonly leftOut: readonly string[];
+}
+
+type QuantityReading = Extract<BenchReading, { readonly unit: UnitName }>;
+type QuantitySpec = Exclude<InputSpec, { readonly kind: 'choice' | 'count' }>;
+
+function numbers(text: string, unit: UnitName, entryUnit: UnitName): readonly number[] | undefined {
+  const parsed = parseQuantityList(text, { unit, entryUnit });
+  return parsed.ok ? parsed.value.map(({ value }) => value) : undefined;
+}
+
+function areSame(some: readonly number[], others: readonly number[] | undefined): boolean {
+  return (
+    some.length === others?.length &&
+    some.every((value, index) => {
+      const other = others[index] ?? Number.NaN;
+      return Math.abs(value - other) <= 1e-9 * Math.max(Math.abs(value), Math.abs(other));
+    })
+  );
+}
+
+/** The text with the unit that the bench means, where the worksheet would mean another one. */
+function quantityText(
+  text: string,
+  reading: QuantityReading,
+  spec: QuantitySpec,
+): string | undefined {
+  const benchUnit = reading.entryUnit ?? reading.unit;
+  const sheetUnit = spec.entryUnit ?? spec.unit;
+  const isShare = UNITS[benchUnit].dimension === 'percent' && spec.unit === 'one';
+  if (isShare) {
+    const percent = parseQuantity(text, { unit: 'percent' });
+    return percent.ok ? String(Number((percent.value.value / 100).toPrecision(12))) : undefined;
+  }
+  if (UNITS[benchUnit].dimension !== UNITS[spec.unit].dimension) return undefined;
+  const meant = numbers(text, spec.unit, benchUnit);
+  if (meant === undefined) return undefined;
+  if (areSame(meant, numbers(text, spec.unit, sheetUnit))) return text;
+  const withUnit = text
+    .split(/;|\n|,\s+/u)
+    .filter((part) => part.trim() !== '')
+    .map((part) => {
+      const number = parseLeadingNumber(part);
+      const isBare = number.ok && number.value.rest === '';
+      return isBare ? `${part.trim()} ${UNITS[benchUnit].symbol}` : part.trim();
+    })
+    .join('; ');
+  return areSame(meant, numbers(withUnit, spec.unit, sheetUnit)) ? withUnit : undefined;
+}
+
+/** The option that means the same: by its key, or by its number where the bench holds a number. */
+function optionKey(text: string, reading: BenchReading, spec: ChoiceInput): string | undefined {
+  if (Object.hasOwn(spec.options, text)) return text;
+  if (reading.kind === 'choice') return undefined;
+  const wanted = parseLeadingNumber(text);
+  return Object.keys(spec.options).find((key) => {
+    const number = parseLeadingNumber(key);
+    return wanted.ok && number.ok && number.value.exact.equals(wanted.value.exact);
+  });
+}
+
+/** Text of a bench field as this input takes it; undefined where it says nothing that fits. */
+export function convertBenchText(
+  field: BenchField,
+  text: string,
+  spec: InputSpec,
+): string | undefined {
+  const reading: BenchReading = BENCH_READINGS[field];
+  if (spec.kind === 'choice') return optionKey(text, reading, spec);
+  if ('unit' in reading && spec.kind !== 'count') return quantityText(text, reading, spec);
+  return reading.kind === 'choice' ? undefined : text;
+}
+
+/** Text of the field that says the same where the reader left this one empty, if it fits the input. */
+function standInText(
+  field: BenchField,
+  texts: ReturnType<typeof currentTexts>,
+  spec: InputSpec,
+): string | undefined {
+  const standIn = STAND_INS[field];
+  const text = standIn === undefined ? undefined : texts[standIn];
+  if (standIn === undefined || text === undefined) return undefined;
+  const converted = convertBenchText(standIn, text, spec);
+  // Several fixed speeds do not say which one is in use.
+  return converted !== undefined && readInput(spec, converted).ok ? converted : undefined;
+}
+
+function without(entries: Entries, keys: readonly string[]): Entries {
+  return Object.fromEntries(Object.entries(entries).filter(([key]) => !keys.includes(key)));
+}
+
+/** The entries that the worksheet computes with, beside the book's: as many of these as it can take. */
+function accepted(worksheet: AnyWorksheet, book: Entries, offered: Entries): Entries {
+  let kept = offered;
+  while (Object.keys(kept).length > 0) {
+    const { messages, outcome } = evaluate(worksheet, { ...book, ...kept });
+    if (outcome !== undefined) return kept;
+    const refused = Object.keys(kept).filter((key) => messages[key] !== undefined);
+    if (refused.length === 0) break;
+    kept = without(kept, refused);
+  }
+  // Each alone is in order, yet not together with the book's numbers: try to give up just one.
+  const culprit = Object.keys(kept).find(
+    (key) => evaluate(worksheet, { ...book, ...without(kept, [key]) }).outcome !== undefined,
+  );
+  return culprit === undefined ? {} : without(kept, [culprit]);
+}
+
+/**
+ * What the bench in use says to a worksheet, over the entries the book gives it. An entry that the
+ * worksheet refuses is left out and named, so that it opens with answers.
+ *
+ * @returns undefined when the bench says nothing about any input of the worksheet
+ */
+export function benchOverlay(
+  worksheet: AnyWorksheet,
+  bookEntries: Entries,
+  state: BenchState,
+): BenchOverlay | undefined {
+  const inputs = worksheet.inputs as InputSpecs;
+  const texts = currentTexts(state);
+  const offered: Record<string, string> = {};
+  const unfit: string[] = [];
+  for (const [key, spec] of Object.entries(inputs)) {
+    if (spec.bench === undefined) continue;
+    const text = texts[spec.bench]?.trim() ?? '';
+    const converted =
+      text === '' ? standInText(spec.bench, texts, spec) : convertBenchText(spec.bench, text, spec);
+    if (converted !== undefined) offered[key] = converted;
+    else if (text !== '') unfit.push(key);
+  }
+  const entries = accepted(worksheet, fillEntries(inputs, bookEntries), offered);
+  const refused = Object.keys(offered).filter((key) => !Object.hasOwn(entries, key));
+  const leftOut = [...unfit, ...refused].map((key) => inputs[key]?.label ?? key);
+  if (Object.keys(entries).length + leftOut.length === 0) return undefined;
+  const named = current(state, 'benches') ?? current(state, 'reels');
+  return { name: named?.name ?? '', entries, leftOut };
+}
+
+/** Entries of the bench in use that the worksheet accepts, over its defaults. */
+export function benchEntries(worksheet: AnyWorksheet, state: BenchState): Entries {
+  return benchOverlay(worksheet, {}, state)?.entries ?? {};
+}

@@ -1,0 +1,108 @@
+import { STORED_FIELDS, type StoredField } from '../../worksheets/bench-fields.ts';
+import type { BenchOffer } from './bench-edits.ts';
+import { tidyName } from './bench-schema.ts';
+import {
+  current,
+  isOnShelf,
+  MOST,
+  type BenchState,
+  type BenchTexts,
+  type Region,
+  type Shelf,
+} from './bench-state.ts';
+
+/**
+ * Contract of the bench link, version 1: `/bench/#b=1&n=<bench name>&<code>=<text>…&q=<reel name>…&
+ * m=<25 or 30>`. It holds the bench, reel and region in use; the units are each reader's own. It
+ * stands in the fragment, which is never sent to a server. Example: `/bench/#b=1&n=Club&pf=18&pn=3`.
+ * A reader passes over a code it does not know and says so; a code never changes its meaning. A link
+ * of a later version is refused whole.
+ */
+const LINK_VERSION = '1';
+
+const CODES: Readonly<Record<StoredField, string>> = {
+  'projector.gauge': 'pg',
+  'projector.filmFps': 'pf',
+  'projector.fixedSpeeds': 'ps',
+  'projector.flashesPerFrame': 'pn',
+  'projector.openFraction': 'po',
+  'projector.turnsPerFrame': 'pt',
+  'camera.cameraFps': 'cf',
+  'camera.cameraRates': 'cr',
+  'camera.exposureTimes': 'ce',
+  'camera.exposureChoice': 'cx',
+  'camera.readoutSeconds': 'ct',
+  'camera.sensorWidthMillimetres': 'cw',
+  'camera.pixelsAcross': 'cp',
+  'reel.gauge': 'rg',
+  'reel.nativeFps': 'rf',
+  'reel.lengthMetres': 'rl',
+};
+
+const REGION_CODES: Readonly<Record<string, Region>> = { '25': '25/50', '30': '30/60' };
+const LONGEST_FRAGMENT = 20_000;
+
+export type LinkReading =
+  | { readonly ok: true; readonly offer: BenchOffer; readonly faults: readonly string[] }
+  | { readonly ok: false; readonly reason: string };
+
+/** Address of the bench page with the bench in use in its fragment. */
+export function benchLink(state: BenchState): string {
+  const parts = new URLSearchParams({ b: LINK_VERSION });
+  const shelves = [
+    ['benches', 'n'],
+    ['reels', 'q'],
+  ] as const;
+  for (const [shelf, nameCode] of shelves) {
+    const chosen = current(state, shelf);
+    if (chosen === undefined) continue;
+    parts.set(nameCode, chosen.name);
+    for (const field of STORED_FIELDS) {
+      const text = chosen.entries[field];
+      if (text !== undefined) parts.set(CODES[field], text);
+    }
+  }
+  if (state.region !== '') parts.set('m', state.region.slice(0, 2));
+  return `/bench/#${parts.toString()}`;
+}
+
+/** The bench in the fragment of an address; undefined when the fragment is about something else. */
+export function readBenchLink(fragment: string): LinkReading | undefined {
+  const parts = new URLSearchParams(fragment.slice(0, LONGEST_FRAGMENT + 1).replace(/^#/u, ''));
+  const version = parts.get('b');
+  if (version === null) return undefined;
+  if (fragment.length > LONGEST_FRAGMENT) {
+    return { ok: false, reason: 'This link is too long to be a bench.' };
+  }
+  if (version !== LINK_VERSION) {
+    return {
+      ok: false,
+      reason: 'This link is from a later edition of this book, or was damaged on its way.',
+    };
+  }
+  const known = new Set(['b', 'n', 'q', 'm', ...Object.values(CODES)]);
+  const faults = [...new Set(parts.keys())]
+    .filter((code) => !known.has(code))
+    .map((code) => `“${code.slice(0, 40)}” is not known here`);
+  const readShelf = (shelf: Shelf, nameCode: string, otherwise: string) => {
+    const texts: Partial<Record<StoredField, string>> = {};
+    for (const field of STORED_FIELDS) {
+      const text = isOnShelf(field, shelf) ? parts.get(CODES[field]) : null;
+      if (text === null || text === '') continue;
+      if (text.length > MOST.textLength) faults.push(`${field} is too long`);
+      else texts[field] = text;
+    }
+    const entries: BenchTexts = texts;
+    const isThere = parts.has(nameCode) || Object.keys(texts).length > 0;
+    return isThere ? [{ name: tidyName(parts.get(nameCode) ?? '', otherwise), entries }] : [];
+  };
+  const benches = readShelf('benches', 'n', 'Bench from a link');
+  const reels = readShelf('reels', 'q', 'Reel from a link');
+  const mains = parts.get('m') ?? '';
+  const region = Object.hasOwn(REGION_CODES, mains) ? REGION_CODES[mains] : '';
+  if (mains !== '' && region === '') faults.push('the region is not one of the choices');
+  if (benches.length + reels.length === 0) {
+    return { ok: false, reason: 'This link holds no bench.' };
+  }
+  return { ok: true, offer: { benches, reels, region: region ?? '' }, faults };
+}

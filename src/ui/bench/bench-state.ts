@@ -1,0 +1,66 @@
+import type { StoredField } from '../../worksheets/bench-fields.ts';
+import type { BenchField } from '../../worksheets/types.ts';
+
+/** Texts as typed. A field that is absent was left empty. */
+export type BenchTexts = Partial<Readonly<Record<StoredField, string>>>;
+
+/** A described bench or reel. */
+export interface NamedTexts {
+  readonly name: string;
+  readonly entries: BenchTexts;
+}
+
+export type Region = '' | '25/50' | '30/60';
+export type Units = 'metric' | 'imperial';
+
+/** Everything the reader said about their bench. */
+export interface BenchState {
+  readonly benches: readonly NamedTexts[];
+  /** Place of the one in use; 0 while there is none. */
+  readonly currentBench: number;
+  readonly reels: readonly NamedTexts[];
+  readonly currentReel: number;
+  readonly region: Region;
+  readonly units: Units;
+}
+
+/** The two shelves of the state. */
+export type Shelf = 'benches' | 'reels';
+
+export const CURRENT = { benches: 'currentBench', reels: 'currentReel' } as const;
+
+/** Fields of a bench and of a reel, told apart by the start of their key. */
+export function isOnShelf(field: StoredField, shelf: Shelf): boolean {
+  return field.startsWith('reel.') === (shelf === 'reels');
+}
+
+/** How many benches and reels are kept, and how long their texts may be. */
+export const MOST = { benches: 50, reels: 200, nameLength: 60, textLength: 2000 } as const;
+
+export const EMPTY_BENCH: BenchState = {
+  benches: [],
+  currentBench: 0,
+  reels: [],
+  currentReel: 0,
+  region: '',
+  units: 'metric',
+};
+
+/** The bench or reel in use. */
+export function current(state: BenchState, shelf: Shelf): NamedTexts | undefined {
+  return state[shelf][state[CURRENT[shelf]]];
+}
+
+const REGIONS = {
+  '25/50': { 'region.mainsHz': '50', 'region.deliveryFps': '25' },
+  '30/60': { 'region.mainsHz': '60', 'region.deliveryFps': '30000/1001' },
+} as const;
+
+/** Texts of the bench, reel and region in use, by field. */
+export function currentTexts(state: BenchState): Partial<Readonly<Record<BenchField, string>>> {
+  return {
+    ...current(state, 'benches')?.entries,
+    ...current(state, 'reels')?.entries,
+    ...(state.region === '' ? {} : REGIONS[state.region]),
+  };
+}

@@ -1,0 +1,50 @@
+import type { UnitName } from '../core/quantity/units.ts';
+import type { BenchField } from './types.ts';
+
+/** How the text in a field of the bench is read. */
+export type BenchReading =
+  | {
+      readonly kind: 'quantity' | 'list';
+      readonly unit: UnitName;
+      /** Unit meant by a bare number, when it differs from `unit`. */
+      readonly entryUnit?: UnitName;
+    }
+  | { readonly kind: 'count' | 'choice' };
+
+/** The reading of every field; apart from labels and ranges, which only the bench page needs. */
+export const BENCH_READINGS = {
+  'projector.gauge': { kind: 'choice' },
+  'projector.filmFps': { kind: 'quantity', unit: 'fps' },
+  'projector.fixedSpeeds': { kind: 'list', unit: 'fps' },
+  'projector.flashesPerFrame': { kind: 'count' },
+  'projector.openFraction': { kind: 'quantity', unit: 'percent' },
+  'projector.turnsPerFrame': { kind: 'quantity', unit: 'one' },
+  'camera.cameraFps': { kind: 'quantity', unit: 'fps' },
+  'camera.cameraRates': { kind: 'list', unit: 'fps' },
+  'camera.exposureTimes': { kind: 'list', unit: 's' },
+  'camera.exposureChoice': { kind: 'choice' },
+  'camera.readoutSeconds': { kind: 'quantity', unit: 's', entryUnit: 'ms' },
+  'camera.sensorWidthMillimetres': { kind: 'quantity', unit: 'mm' },
+  'camera.pixelsAcross': { kind: 'count' },
+  'reel.gauge': { kind: 'choice' },
+  'reel.nativeFps': { kind: 'quantity', unit: 'fps' },
+  'reel.lengthMetres': { kind: 'quantity', unit: 'm' },
+  'region.mainsHz': { kind: 'quantity', unit: 'Hz' },
+  'region.deliveryFps': { kind: 'quantity', unit: 'fps' },
+} as const satisfies Readonly<Record<BenchField, BenchReading>>;
+
+/** A field that the reader fills in; the region's two follow from one choice. */
+export type StoredField = Exclude<BenchField, `region.${string}`>;
+
+/** Every field that is kept as typed text, in the order of the bench page. */
+export const STORED_FIELDS = (Object.keys(BENCH_READINGS) as BenchField[]).filter(
+  (field): field is StoredField => !field.startsWith('region.'),
+);
+
+/** Where the reader left a field empty, another one that says the same. */
+export const STAND_INS: Partial<Readonly<Record<BenchField, StoredField>>> = {
+  // A machine with one speed, a camera with one rate.
+  'projector.filmFps': 'projector.fixedSpeeds',
+  'camera.cameraFps': 'camera.cameraRates',
+  'reel.gauge': 'projector.gauge',
+};
