@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readFile, readdir } from 'node:fs/promises';
+import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 
@@ -12,12 +13,12 @@ async function precachedFiles(folder) {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   const names = entries
     .filter((entry) => entry.isFile() && entry.name !== WORKER)
-    .map((entry) => `${entry.parentPath}/${entry.name}`.slice(folder.length).replaceAll('\\', '/'))
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
     .sort();
   let bytes = 0;
   const files = [];
   for (const name of names) {
-    const content = await readFile(`${folder}${name}`);
+    const content = await readFile(join(folder, name));
     bytes += content.length;
     files.push({
       url: `/${name.replace(/(^|\/)index\.html$/, '$1')}`,

@@ -40,12 +40,14 @@ async function pagesByAnchor(folder) {
 function vocabularyOf(records, texts) {
   const words = (parts) =>
     [...new Set(parts.flatMap((part) => part.toLowerCase().split(/[^\p{L}\p{N}]+/u)))]
-      .filter((word) => word.length > 2 && !/\d/u.test(word))
+      .filter((word) => word !== '')
       .sort();
   // Titles of publications hold words of other trades.
   const named = records.filter(({ kind }) => kind !== 'source' && kind !== 'example');
   return {
-    terms: words(named.flatMap(({ title, words: others }) => [title, ...others])),
+    terms: words(named.flatMap(({ title, words: others }) => [title, ...others])).filter(
+      (word) => word.length > 2 && !/\d/u.test(word),
+    ),
     words: words([...records.flatMap((record) => [record.title, ...record.words]), ...texts]),
   };
 }

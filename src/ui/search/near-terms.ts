@@ -54,7 +54,6 @@ function allowedEdits(word: string): number {
 }
 
 function isKnown(word: string, vocabulary: Vocabulary): boolean {
-  if (/\d/u.test(word)) return true;
   return vocabulary.words.some(
     (known) => known.startsWith(word) || ENDINGS.some((ending) => known + ending === word),
   );
@@ -75,14 +74,18 @@ export function nearestTerm(word: string, vocabulary: Vocabulary): string | unde
 }
 
 /**
- * The query with each word that the book does not know replaced by the nearest term.
+ * The query as the book can answer it. A word that the book does not know gives way to the nearest
+ * term, and is left out where none is near. A number is never bent: with one that the book does not
+ * know there is nothing to find.
  *
- * @returns undefined when every word is known, or nothing is near
+ * @returns the query as typed where every word is known; empty where nothing can be found
  */
-export function correctQuery(query: string, vocabulary: Vocabulary): string | undefined {
+export function readQuery(query: string, vocabulary: Vocabulary): string {
   const words = wordsOf(query);
-  const corrected = words.map((word) =>
-    isKnown(word, vocabulary) ? word : (nearestTerm(word, vocabulary) ?? word),
-  );
-  return corrected.some((word, index) => word !== words[index]) ? corrected.join(' ') : undefined;
+  const unknown = new Set(words.filter((word) => !isKnown(word, vocabulary)));
+  if (unknown.size === 0) return query;
+  if ([...unknown].some((word) => /\d/u.test(word))) return '';
+  return words
+    .flatMap((word) => (unknown.has(word) ? (nearestTerm(word, vocabulary) ?? []) : word))
+    .join(' ');
 }

@@ -1,5 +1,5 @@
 import { KINDS, type Kind } from './kinds.ts';
-import { correctQuery, type Vocabulary } from './near-terms.ts';
+import { readQuery, type Vocabulary } from './near-terms.ts';
 
 /** A stretch of text; `marked` where it matches the query. */
 export interface Stretch {
@@ -76,11 +76,11 @@ export async function openSearchIndex(): Promise<SearchIndex> {
   await pagefind.init();
   return {
     async find(query, most) {
-      const corrected = correctQuery(query, vocabulary);
-      const groups = await findGroups(pagefind, corrected ?? query, most);
+      const asked = readQuery(query, vocabulary);
+      const groups = asked === '' ? [] : await findGroups(pagefind, asked, most);
       return {
-        ...(corrected === undefined ? {} : { insteadOf: query }),
-        query: corrected ?? query,
+        ...(asked === query ? {} : { insteadOf: query }),
+        query: asked,
         total: groups.reduce((sum, group) => sum + group.total, 0),
         groups,
       };
