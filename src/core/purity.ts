@@ -1,0 +1,171 @@
+import type Fraction from 'fraction.js';
+import { requireInterval } from './errors.ts';
+import { commonCycle } from './frame-ratio.ts';
+import { lightBetween, makeGateLight, type GateLight } from './gate-light.ts';
+import { rollingLight } from './rolling-light.ts';
+import type { Shutter } from './shutter.ts';
+
+/** Camera frames examined at most; a longer common cycle is cut off here. */
+export const MOST_CAMERA_FRAMES = 500;
+
+/** Light of a neighbour below this share is rounding. */
+const ROUNDING = 1e-9;
+
+/** What one camera frame holds. */
+export interface CameraFramePurity {
+  /** Main film frame, the one that gives the most light; counted from 0 at the start of the cycle. */
+  readonly filmFrame: number;
+  /** Film frame that gives the rest of the light; undefined when there is none. */
+  readonly otherFilmFrame: number | undefined;
+  /** Share of the light that belongs to the main film frame, 0–1: averaged over the picture, … */
+  readonly pictureShare: number;
+  /** … in the first row and in the last row; 1 for a row without any light. */
+  readonly firstRowShare: number;
+  readonly lastRowShare: number;
+  /** Light of one film frame only, and some of it. */
+  readonly isWhole: boolean;
+}
+
+/** A run of camera frames over one common cycle of film and camera. */
+export interface PurityCycle {
+  readonly frames: readonly CameraFramePurity[];
+  readonly cameraFramesInCycle: number;
+  readonly filmFramesInCycle: number;
+  /** True when the cycle is longer than {@link MOST_CAMERA_FRAMES} and only its start is given. */
+  readonly isCut: boolean;
+}
+
+/** Projector and camera for {@link purityCycle}. */
+export interface PurityQuestion {
+  readonly filmRate: Fraction;
+  readonly cameraRate: Fraction;
+  readonly shutter: Shutter;
+  readonly exposureSeconds: number;
+  readonly readoutSeconds: number;
+  /** Start of the first exposure after the middle of the pulldown blade, in film frames; 0–1. */
+  readonly phase: number;
+}
+
+function rowShare(
+  light: GateLight,
+  startSeconds: number,
+  exposureSeconds: number,
+  filmFrame: number,
+): number {
+  const end = startSeconds + exposureSeconds;
+  const all = lightBetween(light, startSeconds, end);
+  if (all <= ROUNDING * exposureSeconds) return 1;
+  const from = Math.max(startSeconds, filmFrame * light.periodSeconds);
+  const to = Math.min(end, (filmFrame + 1) * light.periodSeconds);
+  return to <= from ? 0 : Math.min(1, lightBetween(light, from, to) / all);
+}
+
+/** Purity of one camera frame whose first row starts at a time of the light. */
+export function cameraFramePurity(
+  light: GateLight,
+  startSeconds: number,
+  exposureSeconds: number,
+  readoutSeconds: number,
+): CameraFramePurity {
+  const period = light.periodSeconds;
+  const end = startSeconds + exposureSeconds + readoutSeconds;
+  const shares: { readonly filmFrame: number; readonly collected: number }[] = [];
+  for (
+    let frame = Math.floor(startSeconds / period);
+    frame === Math.floor(startSeconds / period) || frame * period < end;
+    frame += 1
+  ) {
+    const collected = rollingLight(
+      light,
+      startSeconds,
+      exposureSeconds,
+      readoutSeconds,
+      frame * period,
+      (frame + 1) * period,
+    );
+    shares.push({ filmFrame: frame, collected });
+  }
+  const all = shares.reduce((sum, { collected }) => sum + collected, 0);
+  const isLit = all > ROUNDING * exposureSeconds;
+  const ordered = [...shares].sort((a, b) => b.collected - a.collected);
+  const filmFrame = ordered[0]?.filmFrame ?? 0;
+  const main = ordered[0]?.collected ?? 0;
+  const other = ordered[1];
+  const isBlended = isLit && other !== undefined && other.collected > ROUNDING * all;
+  const lastRowStart = startSeconds + readoutSeconds;
+  return {
+    filmFrame,
+    otherFilmFrame: isBlended ? other.filmFrame : undefined,
+    pictureShare: isBlended ? main / all : 1,
+    firstRowShare: rowShare(light, startSeconds, exposureSeconds, filmFrame),
+    lastRowShare: rowShare(light, lastRowStart, exposureSeconds, filmFrame),
+    isWhole: isLit && !isBlended,
+  };
+}
+
+/**
+ * Purity of every camera frame over one common cycle of film and camera: how much of its light belongs
+ * to one film frame, which film frame that is, and which frames blend two.
+ *
+ * Model: the light between two middles of the pulldown blade belongs to one film frame; starts are
+ * exact fractions of a film frame, and the light is integrated exactly. A cycle of more than 500
+ * camera frames is cut off and says so.
+ *
+ * @param question  projector and camera
+ * @returns the camera frames in order
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ */
+export function purityCycle(question: PurityQuestion): PurityCycle {
+  const { filmRate, cameraRate, exposureSeconds, readoutSeconds, phase } = question;
+  requireInterval('phase', phase, { minimum: 0, maximum: 1 });
+  requireInterval('exposureSeconds', exposureSeconds, { above: 0, maximum: 60, unit: 's' });
+  requireInterval('readoutSeconds', readoutSeconds, { minimum: 0, maximum: 60, unit: 's' });
+  const light = makeGateLight(filmRate.valueOf(), question.shutter);
+  const { filmFrames, cameraFrames } = commonCycle(filmRate, cameraRate);
+  const count = Number(
+    cameraFrames > BigInt(MOST_CAMERA_FRAMES) ? BigInt(MOST_CAMERA_FRAMES) : cameraFrames,
+  );
+  const frames = Array.from({ length: count }, (_, index): CameraFramePurity => {
+    // Whole film frames gone by are split off exactly, so that rounding does not grow along the reel.
+    const gone = BigInt(index) * filmFrames;
+    const whole = Number(gone / cameraFrames);
+    const start = Number(gone % cameraFrames) / Number(cameraFrames) + phase;
+    const purity = cameraFramePurity(
+      light,
+      start * light.periodSeconds,
+      exposureSeconds,
+      readoutSeconds,
+    );
+    const { otherFilmFrame } = purity;
+    return {
+      ...purity,
+      filmFrame: purity.filmFrame + whole,
+      otherFilmFrame: otherFilmFrame === undefined ? undefined : otherFilmFrame + whole,
+    };
+  });
+  return {
+    frames,
+    cameraFramesInCycle: Number(cameraFrames),
+    filmFramesInCycle: Number(filmFrames),
+    isCut: count < Number(cameraFrames),
+  };
+}
+
+/**
+ * Share of camera frames that are whole in the long run, when projector and camera run free.
+ *
+ * Model: window × film rate: each film frame offers one window for starts, and the starts fall evenly
+ * over the film frame. Exact.
+ *
+ * @param windowSeconds  window in which an exposure must start to be whole, s; may be negative
+ * @param filmFps        film rate, frames/s; > 0, at most 240
+ * @returns share, 0–1
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ * @example wholeFrameShare(0.0462963, 18) // ≈ 0.833333
+ */
+export function wholeFrameShare(windowSeconds: number, filmFps: number): number {
+  requireInterval('filmFps', filmFps, { above: 0, maximum: 240, unit: 'frames/s' });
+  return Math.min(1, Math.max(0, windowSeconds * filmFps));
+}
