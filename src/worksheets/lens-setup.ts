@@ -1,0 +1,259 @@
+import { GAUGE_NAMES } from '../core/gauges.ts';
+import type { GaugeId } from '../core/gauges/gauge.ts';
+import {
+  airyDiameterMicrometres,
+  depthOfFieldMillimetres,
+  effectiveFNumber,
+  extensionLossStops,
+  filmDistanceMillimetres,
+  largestSharpFNumber,
+  lensExtensionMillimetres,
+  magnification,
+  waveDepthOfFieldMillimetres,
+} from '../core/lens.ts';
+import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
+import { quantityAnswer } from './answers.ts';
+import { gatePictureWidth, widthStep } from './gate-picture-width.ts';
+import { defineWorksheet, type Outcome } from './types.ts';
+
+interface Entries {
+  readonly gauge: GaugeId;
+  readonly pictureWidthMillimetres: number | undefined;
+  readonly sensorWidthMillimetres: number;
+  readonly fillPercent: number;
+  readonly focalLengthMillimetres: number;
+  readonly fNumber: number;
+  readonly pupilRatio: number;
+  readonly pixelsAcross: number;
+  readonly blurPixels: number;
+}
+
+function setupOf(entries: Entries) {
+  const { gauge, pictureWidthMillimetres, sensorWidthMillimetres, fNumber, pupilRatio } = entries;
+  const width = gatePictureWidth(gauge, pictureWidthMillimetres);
+  const imageWidth = (sensorWidthMillimetres * entries.fillPercent) / 100;
+  const scale = magnification(imageWidth, width.millimetres);
+  const effective = effectiveFNumber(fNumber, scale, pupilRatio);
+  const pixelMillimetres = sensorWidthMillimetres / entries.pixelsAcross;
+  const blurMillimetres = entries.blurPixels * pixelMillimetres;
+  return {
+    width,
+    imageWidth,
+    scale,
+    effective,
+    pixelMillimetres,
+    blurMillimetres,
+    airyMicrometres: airyDiameterMicrometres(effective),
+    depth: depthOfFieldMillimetres(effective, blurMillimetres, scale),
+    largestSharp: largestSharpFNumber(blurMillimetres, scale, pupilRatio),
+  };
+}
+
+function verdictFor(fNumber: number, setup: ReturnType<typeof setupOf>): Outcome['verdict'] {
+  const { depth, largestSharp } = setup;
+  const flat = `the film must stay flat within ${formatQuantity(depth, 'mm', 2)}`;
+  return fNumber <= largestSharp
+    ? {
+        level: 'good',
+        sentence: `At f/${formatNumber(fNumber, 2)} diffraction stays below the blur you accept; ${flat}.`,
+      }
+    : {
+        level: 'care',
+        sentence: `f/${formatNumber(fNumber, 2)} is stopped down too far: diffraction alone blurs more than you accept; open to f/${formatNumber(largestSharp, 2)} or wider.`,
+      };
+}
+
+export const worksheet = defineWorksheet({
+  id: 'lens-setup',
+  title: 'Lens set-up',
+  question: 'How far out must the lens go, and what do light, sharpness and depth become?',
+  chapter: 'gate/lens',
+  inputs: {
+    gauge: {
+      kind: 'choice',
+      label: 'Gauge',
+      options: GAUGE_NAMES,
+      default: 'super-8',
+      help: 'Gives the width of the picture, unless you enter it below.',
+      bench: 'reel.gauge',
+    },
+    pictureWidthMillimetres: {
+      kind: 'optional-quantity',
+      label: 'Width of the film picture',
+      unit: 'mm',
+      minimum: 2,
+      maximum: 60,
+      default: '',
+      accepted: '5.31 or 0.21 in',
+      help: 'Empty: the picture that a projector of this gauge shows. Measure your gate to be sure.',
+    },
+    sensorWidthMillimetres: {
+      kind: 'quantity',
+      label: 'Sensor width',
+      unit: 'mm',
+      minimum: 1,
+      maximum: 100,
+      default: '13.2',
+      accepted: '13.2 or 0.52 in',
+      help: 'Width of the part that records, from the camera’s data sheet.',
+      bench: 'camera.sensorWidthMillimetres',
+    },
+    fillPercent: {
+      kind: 'quantity',
+      label: 'Share of the sensor width that the picture fills',
+      unit: 'percent',
+      minimum: 5,
+      maximum: 100,
+      default: '95',
+      accepted: '95 or 70 %',
+      help: 'Leave a margin, so that frame edges and a gate that breathes stay in view. A picture of 4 : 3 on a 16 : 9 sensor fills at most 75 %.',
+    },
+    focalLengthMillimetres: {
+      kind: 'quantity',
+      label: 'Focal length',
+      unit: 'mm',
+      minimum: 3,
+      maximum: 400,
+      default: '50',
+      accepted: '50 or 2 in',
+      help: 'As marked on the lens.',
+    },
+    fNumber: {
+      kind: 'quantity',
+      label: 'f-number on the ring',
+      unit: 'one',
+      minimum: 0.7,
+      maximum: 64,
+      default: '4',
+      accepted: '4 or 5.6',
+      help: 'As set. Some lenses show the effective number when close: then enter the one for far away.',
+    },
+    pupilRatio: {
+      kind: 'quantity',
+      label: 'Pupil ratio',
+      unit: 'one',
+      minimum: 0.1,
+      maximum: 10,
+      default: '1',
+      accepted: '1 or 1.4',
+      help: 'Width of the opening seen from behind ÷ seen from the front. 1 for plain lenses; measure it when you look through.',
+    },
+    pixelsAcross: {
+      kind: 'count',
+      label: 'Pixels across the sensor',
+      minimum: 100,
+      maximum: 20_000,
+      default: '1920',
+      accepted: '1920 or 3840',
+      help: 'Width of the recorded picture in pixels.',
+      bench: 'camera.pixelsAcross',
+    },
+    blurPixels: {
+      kind: 'quantity',
+      label: 'Blur you accept',
+      unit: 'px',
+      minimum: 0.5,
+      maximum: 20,
+      default: '2',
+      accepted: '2 or 3',
+      help: 'Diameter of a point that still counts as sharp, in pixels. Two is strict, three is usual.',
+    },
+  },
+  model:
+    'Thin lens focused by extension; a lens that focuses inside shortens its focal length and needs less. Diffraction is that of a perfect lens in green light (0.55 µm). Depth is counted twice: by the blur you accept, and by a quarter wave of light; the truth lies nearer the larger one for coarse pixels, the smaller one for fine ones.',
+  compute(entries) {
+    const setup = setupOf(entries);
+    const { focalLengthMillimetres, pupilRatio } = entries;
+    const { scale, effective, airyMicrometres, pixelMillimetres } = setup;
+    return {
+      verdict: verdictFor(entries.fNumber, setup),
+      answers: {
+        magnification: quantityAnswer('Magnification', scale, 'one', 3, {
+          note: 'Above 1 the image is larger than the film.',
+        }),
+        extensionMillimetres: quantityAnswer(
+          'Extension from the infinity setting',
+          lensExtensionMillimetres(focalLengthMillimetres, scale),
+          'mm',
+        ),
+        filmDistanceMillimetres: quantityAnswer(
+          'Film to lens',
+          filmDistanceMillimetres(focalLengthMillimetres, scale),
+          'mm',
+          3,
+          { note: 'To the middle of the lens; the free space before it is smaller.' },
+        ),
+        effectiveFNumber: quantityAnswer('Effective f-number', effective, 'one'),
+        lossStops: quantityAnswer(
+          'Light lost by the extension',
+          extensionLossStops(scale, pupilRatio),
+          'stop',
+        ),
+        airyMicrometres: quantityAnswer('Diffraction disc on the sensor', airyMicrometres, 'um'),
+        airyPixels: quantityAnswer(
+          'The same in pixels',
+          airyMicrometres / (1000 * pixelMillimetres),
+          'px',
+        ),
+        depthMillimetres: quantityAnswer('Depth at the film, by blur', setup.depth, 'mm'),
+        waveDepthMillimetres: quantityAnswer(
+          'Depth at the film, by waves',
+          waveDepthOfFieldMillimetres(effective, scale),
+          'mm',
+        ),
+        largestSharpFNumber: quantityAnswer(
+          'Largest f-number before diffraction shows',
+          setup.largestSharp,
+          'one',
+          2,
+        ),
+      },
+    };
+  },
+  working(entries, { answers }) {
+    const text = (key: string): string => answers[key]?.text ?? '';
+    const { width, imageWidth, blurMillimetres } = setupOf(entries);
+    const scale = text('magnification');
+    const bellows =
+      entries.pupilRatio === 1 ? scale : `${scale} ÷ ${formatNumber(entries.pupilRatio)}`;
+    return [
+      widthStep(width),
+      {
+        words: 'Width on the sensor divided by width in the gate is the magnification.',
+        sum: `${formatQuantity(imageWidth, 'mm')} ÷ ${formatQuantity(width.millimetres, 'mm')} = ${scale}`,
+      },
+      {
+        words: 'Focal length times magnification is the extension.',
+        sum: `${formatQuantity(entries.focalLengthMillimetres, 'mm')} × ${scale} = ${text('extensionMillimetres')}`,
+      },
+      {
+        words: 'The f-number grows by the extension.',
+        sum: `${formatNumber(entries.fNumber)} × (1 + ${bellows}) = ${text('effectiveFNumber')}`,
+      },
+      {
+        words: 'The diffraction disc goes with the effective f-number.',
+        sum: `2.44 × 0.55 µm × ${text('effectiveFNumber')} = ${text('airyMicrometres')}`,
+      },
+      {
+        words:
+          'Depth by blur: twice the effective f-number times the blur, by magnification squared.',
+        sum: `2 × ${text('effectiveFNumber')} × ${formatQuantity(blurMillimetres, 'mm')} ÷ ${scale}² = ${text('depthMillimetres')}`,
+      },
+    ];
+  },
+  cautions: [
+    'Never look through a lens into a burning lamp, and keep the lens clear of the lamp’s heat.',
+    'Focus on the grain or on a scratch in the middle of the picture with the film running: a film that stands still in the light bends, and may burn.',
+  ],
+  sources: [
+    'arithmetic',
+    'savazzi-depth-of-field-table',
+    'photomacrography-effective-aperture',
+    'photomacrography-wave-depth',
+    'macro-depth-calculator',
+    'grayheron-macro',
+    'smpte-154-157',
+    'from-memory',
+    'common-practice',
+  ],
+});

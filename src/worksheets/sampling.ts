@@ -1,0 +1,217 @@
+import { GAUGE_NAMES } from '../core/gauges.ts';
+import type { GaugeId } from '../core/gauges/gauge.ts';
+import { effectiveFNumber, magnification } from '../core/lens.ts';
+import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
+import {
+  diffractionLimitPerMillimetre,
+  filmPixelMicrometres,
+  pixelsForDetail,
+  pixelsOnPicture,
+  resolutionLimit,
+  samplingLimitPerMillimetre,
+  type ResolutionLimit,
+} from '../core/sampling.ts';
+import { quantityAnswer, wordsAnswer } from './answers.ts';
+import { gatePictureWidth, widthStep } from './gate-picture-width.ts';
+import { defineWorksheet, type Outcome } from './types.ts';
+
+interface Entries {
+  readonly gauge: GaugeId;
+  readonly pictureWidthMillimetres: number | undefined;
+  readonly sensorWidthMillimetres: number;
+  readonly pixelsAcross: number;
+  readonly fillPercent: number;
+  readonly fNumber: number;
+  readonly filmLinePairs: number;
+}
+
+function limitsOf(entries: Entries) {
+  const { gauge, pictureWidthMillimetres, sensorWidthMillimetres, fillPercent } = entries;
+  const width = gatePictureWidth(gauge, pictureWidthMillimetres);
+  const pixels = pixelsOnPicture(entries.pixelsAcross, fillPercent / 100);
+  const scale = magnification((sensorWidthMillimetres * fillPercent) / 100, width.millimetres);
+  const effective = effectiveFNumber(entries.fNumber, scale);
+  const samplingLimit = samplingLimitPerMillimetre(width.millimetres, pixels);
+  const diffractionLimit = diffractionLimitPerMillimetre(effective, scale);
+  return {
+    width,
+    pixels,
+    scale,
+    effective,
+    samplingLimit,
+    diffractionLimit,
+    limit: resolutionLimit(samplingLimit, diffractionLimit, entries.filmLinePairs),
+  };
+}
+
+const LIMIT_WORDS: Readonly<Record<ResolutionLimit, string>> = {
+  film: 'the film',
+  pixels: 'the pixels',
+  diffraction: 'the lens opening',
+};
+
+function verdictFor(
+  limit: ResolutionLimit,
+  film: number,
+  needed: number,
+  isEnough: boolean,
+): Outcome['verdict'] {
+  const detail = formatQuantity(film, 'lpPerMm');
+  if (limit === 'film') {
+    return {
+      level: 'good',
+      sentence: `The set-up carries everything that ${detail} of film detail needs.`,
+    };
+  }
+  if (limit === 'pixels') {
+    return {
+      level: 'care',
+      sentence: `The pixels set the limit: ${detail} of film detail ask for ${formatNumber(needed)} pixels across the picture.`,
+    };
+  }
+  return {
+    level: 'care',
+    sentence: `The lens opening sets the limit: open the lens${isEnough ? '' : ', though the pixels would come next'}.`,
+  };
+}
+
+export const worksheet = defineWorksheet({
+  id: 'sampling',
+  title: 'Pixels and detail',
+  question: 'Do the pixels and the lens carry the detail that is on the film?',
+  chapter: 'gate/lens',
+  inputs: {
+    gauge: {
+      kind: 'choice',
+      label: 'Gauge',
+      options: GAUGE_NAMES,
+      default: 'super-8',
+      help: 'Gives the width of the picture, unless you enter it below.',
+      bench: 'reel.gauge',
+    },
+    pictureWidthMillimetres: {
+      kind: 'optional-quantity',
+      label: 'Width of the film picture',
+      unit: 'mm',
+      minimum: 2,
+      maximum: 60,
+      default: '',
+      accepted: '5.31 or 0.21 in',
+      help: 'Empty: the picture that a projector of this gauge shows.',
+    },
+    sensorWidthMillimetres: {
+      kind: 'quantity',
+      label: 'Sensor width',
+      unit: 'mm',
+      minimum: 1,
+      maximum: 100,
+      default: '13.2',
+      accepted: '13.2 or 0.52 in',
+      help: 'Width of the part that records, from the camera’s data sheet.',
+      bench: 'camera.sensorWidthMillimetres',
+    },
+    pixelsAcross: {
+      kind: 'count',
+      label: 'Pixels across the sensor',
+      minimum: 100,
+      maximum: 20_000,
+      default: '1920',
+      accepted: '1920 or 3840',
+      help: 'Width of the recorded picture in pixels.',
+      bench: 'camera.pixelsAcross',
+    },
+    fillPercent: {
+      kind: 'quantity',
+      label: 'Share of the sensor width that the picture fills',
+      unit: 'percent',
+      minimum: 5,
+      maximum: 100,
+      default: '75',
+      accepted: '75 or 95 %',
+      help: 'A picture of 4 : 3 on a 16 : 9 sensor fills at most 75 %.',
+    },
+    fNumber: {
+      kind: 'quantity',
+      label: 'f-number on the ring',
+      unit: 'one',
+      minimum: 0.7,
+      maximum: 64,
+      default: '5.6',
+      accepted: '5.6 or 4',
+      help: 'As set. Pupil ratio 1 is assumed.',
+    },
+    filmLinePairs: {
+      kind: 'quantity',
+      label: 'Detail on the film',
+      unit: 'lpPerMm',
+      minimum: 5,
+      maximum: 400,
+      default: '60',
+      accepted: '60 or 100 lp/mm',
+      help: 'Line pairs per millimetre. From memory: amateur reversal film about 50 to 60 for faint detail, 100 for strong; most home films hold less.',
+    },
+  },
+  model:
+    'Two pixels for each line pair, at least. A camera with a colour mosaic stays some way below that, so treat the figure as a ceiling. The limit of the lens is Rayleigh’s for a perfect lens in green light; a tenth of the contrast is left there. The lowest of the three sets the limit; near equality they add up to less than the lowest.',
+  compute(entries) {
+    const { filmLinePairs } = entries;
+    const { width, pixels, samplingLimit, diffractionLimit, limit } = limitsOf(entries);
+    const needed = pixelsForDetail(width.millimetres, filmLinePairs);
+    return {
+      verdict: verdictFor(limit, filmLinePairs, needed, pixels >= needed),
+      answers: {
+        picturePixels: quantityAnswer('Pixels across the picture', pixels, 'px', 4),
+        filmPixelMicrometres: quantityAnswer(
+          'One pixel on the film',
+          filmPixelMicrometres(width.millimetres, pixels),
+          'um',
+        ),
+        samplingLimit: quantityAnswer('The pixels carry up to', samplingLimit, 'lpPerMm'),
+        diffractionLimit: quantityAnswer('The lens shows up to', diffractionLimit, 'lpPerMm'),
+        pixelsNeeded: quantityAnswer('Pixels that the film detail asks for', needed, 'px', 4),
+        limitedBy: wordsAnswer('The limit is set by', LIMIT_WORDS[limit], {
+          level: limit === 'film' ? 'good' : 'care',
+        }),
+        pixelsPerInch: quantityAnswer(
+          'Pixels per inch of film',
+          (25.4 * pixels) / width.millimetres,
+          'px',
+        ),
+      },
+    };
+  },
+  working(entries, { answers }) {
+    const text = (key: string): string => answers[key]?.text ?? '';
+    const { width, scale, effective } = limitsOf(entries);
+    const millimetres = formatQuantity(width.millimetres, 'mm', 4);
+    return [
+      widthStep(width),
+      {
+        words: 'The picture gets its share of the pixels.',
+        sum: `${formatNumber(entries.pixelsAcross)} × ${formatNumber(entries.fillPercent)} % = ${text('picturePixels')}`,
+      },
+      {
+        words: 'Half as many line pairs lie on its width.',
+        sum: `${text('picturePixels')} ÷ (2 × ${millimetres}) = ${text('samplingLimit')}`,
+      },
+      {
+        words: 'The lens: magnification and effective f-number first, then Rayleigh’s rule.',
+        sum: `${formatNumber(scale)} ÷ (1.22 × 0.00055 mm × ${formatNumber(effective)}) = ${text('diffractionLimit')}`,
+      },
+      {
+        words: 'What the film asks for: two pixels for each line pair.',
+        sum: `2 × ${formatQuantity(entries.filmLinePairs, 'lpPerMm')} × ${millimetres}, rounded up = ${text('pixelsNeeded')}`,
+      },
+    ];
+  },
+  cautions: [
+    'More pixels show the grain better, not the garden. Judge on your own film, at the size it will be seen.',
+  ],
+  sources: [
+    'arithmetic',
+    'video-compression-guide',
+    'fiaf-choosing-a-film-scanner',
+    'smpte-154-157',
+    'from-memory',
+  ],
+});
