@@ -73,3 +73,20 @@ export function nitrateReasons(
   }
   return reasons;
 }
+
+/**
+ * Weight of a length of 35 mm nitrate film, lb. A finder who calls for help is asked how much it is.
+ *
+ * Model: 5 lb to 1,000 ft, from a cabinet limit of 750 lb that is given as 150 rolls of 1,000 ft.
+ * Approximate: film alone, without cans and reels.
+ *
+ * @param feet  length, ft; 0 to 1e6
+ * @returns weight, lb
+ * @throws {OutOfRangeError} for a length outside the range
+ * @source h-182-nitrate-2003
+ * @example nitratePounds(1000) // 5
+ */
+export function nitratePounds(feet: number): number {
+  requireInterval('feet', feet, { minimum: 0, maximum: 1e6, unit: 'ft' });
+  return (feet * 750) / (150 * 1000);
+}

@@ -1,6 +1,7 @@
 import { triageReel, type Triage, type TriageVerdict } from '../core/condition-triage.ts';
 import { GAUGE_NAMES } from '../core/gauges.ts';
-import { formatQuantity } from '../core/quantity/format.ts';
+import { nitratePounds } from '../core/nitrate-suspicion.ts';
+import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import type { ReelFindings } from '../core/reel-findings.ts';
 import { wordsAnswer } from './answers.ts';
 import { defineWorksheet, type Outcome, type VerdictLevel } from './types.ts';
@@ -18,6 +19,8 @@ const VERDICT_LEVELS: Readonly<Record<TriageVerdict, VerdictLevel>> = {
   'no-claw': 'stop',
   'do-not-open': 'stop',
 };
+
+const KILOGRAMS_PER_POUND = 0.453_592_37;
 
 type Entries = Omit<ReelFindings, 'year' | 'shrinkagePercent'> & {
   readonly year: number | undefined;
@@ -55,6 +58,7 @@ function cautionsOf(entries: Entries, { isNitrateSuspected }: Triage): readonly 
   if (isNitrateSuspected) {
     cautions.push(
       'Never project, heat, post or burn-test a film that may be nitrate. Badly decayed nitrate has caught fire by itself at about 40 °C, and its fumes are poisonous.',
+      `Say on the telephone how much there is: 1,000 ft of 35 mm film weigh about ${nitratePounds(1000)} lb, ${formatNumber(nitratePounds(1000) * KILOGRAMS_PER_POUND, 2)} kg.`,
     );
   }
   if (entries.mould === 'active' || entries.mould === 'dry-traces') {

@@ -1,0 +1,48 @@
+import { describe, expect, test } from 'vitest';
+import { GAUGES } from '../../src/core/gauges.ts';
+import { convertUnit } from '../../src/core/quantity/units.ts';
+
+// Table 1, 8 mm type S perforated along one edge: inches and millimetres as printed.
+const film = GAUGES['super-8'];
+const inches = (value: number): number => convertUnit(value, 'in', 'mm');
+
+describe('SMPTE 149, Table 1', () => {
+  test.each([
+    ['film width', 0.314, 7.976, 3],
+    ['tolerance of the width', 0.0015, 0.038, 3],
+    ['perforation pitch, long', 0.1667, 4.234, 3],
+    ['perforation pitch, short', 0.1664, 4.227, 3],
+    ['tolerance of the pitch', 0.0004, 0.01, 3],
+    ['perforation width', 0.036, 0.914, 3],
+    ['perforation height', 0.045, 1.143, 3],
+    ['edge to perforation', 0.02, 0.51, 2],
+    ['tolerance of the edge distance', 0.002, 0.05, 2],
+    ['radius of the perforation', 0.005, 0.13, 2],
+    ['100 pitches, long', 16.67, 423.42, 2],
+    ['100 pitches, short', 16.64, 422.66, 2],
+    ['tolerance of 100 pitches', 0.017, 0.43, 2],
+  ])('%s: %d in are %d mm', (_name, inch, millimetre, decimals) => {
+    expect(inches(inch).toFixed(decimals)).toBe(millimetre.toFixed(decimals));
+  });
+
+  test('a hundred times 0.1667 in is 16.670 in, a hundred times 0.1664 in is 16.640 in', () => {
+    expect((film.pitch.long.inches ?? 0) * 100).toBeCloseTo(16.67, 9);
+    expect((film.pitch.short?.inches ?? 0) * 100).toBeCloseTo(16.64, 9);
+  });
+
+  test('a hundred times the rounded pitch in mm is 0.02 mm short of the printed 423.42 mm', () => {
+    const { long } = film.pitch;
+    expect(long.hundredPitches.millimetres - 100 * long.millimetres).toBeCloseTo(0.02, 9);
+  });
+
+  test('the gauge table holds the printed values', () => {
+    expect(film.filmWidth).toMatchObject({ millimetres: 7.976, toleranceMillimetres: 0.038 });
+    expect(film.pitch.long).toMatchObject({ millimetres: 4.234, toleranceMillimetres: 0.01 });
+    expect(film.pitch.short).toMatchObject({ millimetres: 4.227, toleranceMillimetres: 0.01 });
+    expect(film.pitch.long.hundredPitches).toMatchObject({ millimetres: 423.42 });
+    expect(film.pitch.short?.hundredPitches).toMatchObject({ millimetres: 422.66 });
+    expect(film.perforation.width.millimetres).toBe(0.914);
+    expect(film.perforation.height.millimetres).toBe(1.143);
+    expect(film.perforation.edgeDistance?.millimetres).toBe(0.51);
+  });
+});

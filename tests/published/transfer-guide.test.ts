@@ -1,0 +1,13 @@
+import { expect, test } from 'vitest';
+import { readShrinkage, shrinkageByCounting } from '../../src/core/shrinkage.ts';
+
+// One perforation shrunken at the 100th perforation is 1 % shrunken.
+test('a film one perforation short at the hundredth is one percent shrunk', () => {
+  expect(shrinkageByCounting(100, 99)).toBeCloseTo(1, 9);
+  expect(readShrinkage('16mm', 100, 99 * 7.62, 0).againstLong.percent).toBeCloseTo(1, 9);
+});
+
+test('one more film perforation in the length of a hundred is a hundredth of a percent less', () => {
+  expect(shrinkageByCounting(101, 100)).toBeCloseTo(0.99, 3);
+  expect(1 - shrinkageByCounting(101, 100)).toBeCloseTo(0.0099, 4);
+});
