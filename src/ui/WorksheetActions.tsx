@@ -23,6 +23,11 @@ export function WorksheetActions(props: Props): ComponentChildren {
       <a class="sheet-link" href={link}>
         Link to these numbers
       </a>
+      {/* For paper: short enough to type; in a file it opens these numbers. The page script puts the
+          name of the site in front before it is printed. */}
+      <a class="sheet-address" href={link}>
+        {`${path}#${instance}`}
+      </a>
       {outcome !== undefined && (
         <>
           <CopyButton text={answersAsText(worksheet, entries, outcome)} label="Copy as text" />

@@ -33,7 +33,29 @@ for (const form of forms) {
   }
 }
 
-// A sheet must print with the reader's numbers even if it was never scrolled to.
+// A sheet must print with the reader's numbers even if it was never scrolled to. Printing does not
+// wait, so where a bench is kept all sheets come to life in a quiet moment after loading.
+async function fillForPrint(): Promise<void> {
+  for (const form of forms) await bringToLife(form);
+}
+
+function hasBench(): boolean {
+  try {
+    return localStorage.getItem('bench') !== null;
+  } catch {
+    return false;
+  }
+}
+
+if (hasBench()) {
+  addEventListener('load', () => {
+    setTimeout(() => void fillForPrint(), 1500);
+  });
+}
+
 addEventListener('beforeprint', () => {
-  for (const form of forms) void bringToLife(form);
+  void fillForPrint();
+  for (const link of document.querySelectorAll<HTMLAnchorElement>('.sheet-address')) {
+    link.textContent = `${location.origin}${link.pathname}${link.hash}`;
+  }
 });
