@@ -25,6 +25,24 @@ export function shrinkagePercent(newMillimetres: number, measuredMillimetres: nu
 }
 
 /**
+ * Length to which film has come down at a given shrinkage: a mark to hold a film against.
+ *
+ * Model: new × (1 − S/100), exact.
+ *
+ * @param newMillimetres  length of the same number of pitches of new film, mm; > 0, at most 1e6
+ * @param percent         shrinkage, %; −100 to 100, negative for a stretched film
+ * @returns length, mm; ≥ 0
+ * @throws {OutOfRangeError} for a value outside its range
+ * @source arithmetic
+ * @example shrunkLengthMillimetres(762, 0.8) // ≈ 755.904
+ */
+export function shrunkLengthMillimetres(newMillimetres: number, percent: number): number {
+  requireInterval('newMillimetres', newMillimetres, { above: 0, maximum: 1e6, unit: 'mm' });
+  requireInterval('shrinkagePercent', percent, { minimum: -100, maximum: 100, unit: '%' });
+  return newMillimetres * (1 - percent / 100);
+}
+
+/**
  * Shrinkage from laying the film beside new leader and counting: so many pitches of the film end
  * level with so many pitches of the leader.
  *

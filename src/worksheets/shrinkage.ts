@@ -9,6 +9,7 @@ import {
   readShrinkage,
   shrinkageByCounting,
   shrinkageClass,
+  shrunkLengthMillimetres,
   type ShrinkageReading,
 } from '../core/shrinkage.ts';
 import { quantityAnswer, wordsAnswer } from './answers.ts';
@@ -171,6 +172,13 @@ export const worksheet = defineWorksheet({
       againstLong.newMillimetres,
       'mm',
       5,
+    );
+    answers['limitMillimetres'] = quantityAnswer(
+      `At ${percent(CLAW_LIMIT_SHRINKAGE_PERCENT)} it would measure`,
+      shrunkLengthMillimetres(againstLong.newMillimetres, CLAW_LIMIT_SHRINKAGE_PERCENT),
+      'mm',
+      5,
+      { note: 'Shorter than this, by the long pitch: past the limit of claws.' },
     );
     answers['toleranceMillimetres'] = quantityAnswer(
       'New film may be off by',

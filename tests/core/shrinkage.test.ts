@@ -9,6 +9,7 @@ import {
   shrinkageByCounting,
   shrinkageClass,
   shrinkagePercent,
+  shrunkLengthMillimetres,
 } from '../../src/core/shrinkage.ts';
 import { readSources } from '../content/read-content.ts';
 
@@ -39,6 +40,25 @@ describe('shrinkage', () => {
       const measured = shrunkLength(7.62, 100, percent);
       expect(shrinkagePercent(762, measured)).toBeCloseTo(percent, 9);
     }
+  });
+
+  test('gives the length of a film shrunk hole by hole, and is undone by it', () => {
+    for (const percent of [-0.5, 0, 0.8, 2.5]) {
+      const counted = shrunkLength(4.234, 100, percent);
+      expect(shrunkLengthMillimetres(423.4, percent)).toBeCloseTo(counted, 9);
+    }
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 2000, noNaN: true }),
+        fc.double({ min: -5, max: 15, noNaN: true }),
+        (fresh, percent) => {
+          const shrunk = shrunkLengthMillimetres(fresh, percent);
+          expect(shrinkagePercent(fresh, shrunk)).toBeCloseTo(percent, 9);
+        },
+      ),
+    );
+    expect(() => shrunkLengthMillimetres(0, 1)).toThrow(OutOfRangeError);
+    expect(() => shrunkLengthMillimetres(423, 101)).toThrow(OutOfRangeError);
   });
 
   test('is positive for a short film, negative for a long one, and rises as the film shortens', () => {
