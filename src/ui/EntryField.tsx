@@ -18,7 +18,7 @@ export function EntryField(props: Props): ComponentChildren {
   const described = isWrong ? `${id}-message ${id}-help` : `${id}-help`;
   const symbol = entryUnitSymbol(spec);
   return (
-    <div class={isWrong ? 'entry entry-wrong' : 'entry'}>
+    <div class={`entry entry-${spec.kind}${isWrong ? ' entry-wrong' : ''}`}>
       <label for={id}>
         {spec.label}
         {spec.kind === 'optional-quantity' && <span class="entry-optional"> (may be empty)</span>}

@@ -16,12 +16,15 @@ interface Props {
   readonly onChoose: (origin: 'book' | 'bench') => void;
 }
 
-function statusWords({ origin, isChanged, isChapters }: Props): string {
-  const book = isChapters ? 'this chapter’s numbers' : 'the book’s numbers';
-  if (origin === 'link') return `Showing the numbers of the link${isChanged ? ', changed' : ''}`;
-  if (origin === 'book') return `Showing ${book}${isChanged ? ', changed' : ''}`;
+function statusWords({ origin, isChanged, isChapters, benchName }: Props): string {
+  const changed = isChanged ? ', changed' : '';
+  if (origin === 'link') return `Showing the numbers of the link${changed}`;
+  if (origin === 'book') {
+    return `Showing ${isChapters ? 'this chapter’s numbers' : 'the book’s numbers'}${changed}`;
+  }
   if (isChanged) return 'Showing your bench, changed';
-  return isChapters ? `Showing your bench in place of ${book}` : 'Showing your bench';
+  if (isChapters) return 'Showing your bench, not the chapter’s numbers';
+  return `Showing your bench${benchName === '' ? '' : `: ${benchName ?? ''}`}`;
 }
 
 /**
@@ -32,12 +35,7 @@ export function OriginBar(props: Props): ComponentChildren {
   const { origin, isChanged, benchName, leftOut, onChoose } = props;
   return (
     <div class="origin">
-      <p class="origin-status">
-        {statusWords(props)}
-        {origin === 'bench' && leftOut.length > 0 && (
-          <span class="origin-left-out">; it cannot use: {leftOut.join(', ')}</span>
-        )}
-      </p>
+      <p class="origin-status">{statusWords(props)}</p>
       <div class="origin-choice">
         <button
           type="button"
@@ -63,6 +61,11 @@ export function OriginBar(props: Props): ComponentChildren {
           </button>
         )}
       </div>
+      {origin === 'bench' && leftOut.length > 0 && (
+        <p class="origin-left-out">
+          This sheet cannot use your bench’s {leftOut.join(', ')}; the book’s number stands there.
+        </p>
+      )}
     </div>
   );
 }

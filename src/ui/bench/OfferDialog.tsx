@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { BENCH_INPUTS } from '../../worksheets/bench-inputs.ts';
+import { BENCH_INPUTS, REGION_INPUT } from '../../worksheets/bench-inputs.ts';
 import { entryText } from '../../worksheets/entry-text.ts';
 import { STORED_FIELDS } from '../../worksheets/bench-fields.ts';
 import { hasRoomFor, type BenchOffer } from './bench-edits.ts';
@@ -50,8 +50,8 @@ export function OfferDialog(props: Props): ComponentChildren {
             <OfferedItem key={index} item={item} />
           ))}
           {offered.offer.region !== '' && (
-            <p>
-              Region: {offered.offer.region}
+            <p class="offer-region">
+              Region: {REGION_INPUT.options[offered.offer.region]}
               {state.region !== '' &&
                 state.region !== offered.offer.region &&
                 ', in place of yours'}

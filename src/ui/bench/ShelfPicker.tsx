@@ -11,7 +11,7 @@ interface Props {
 }
 
 const WORDS = {
-  benches: { one: 'bench', title: 'Bench in use', none: 'My bench (not described yet)' },
+  benches: { one: 'bench', title: 'Bench in use', none: 'none yet' },
   reels: { one: 'reel', title: 'Reel on the table', none: 'none yet' },
 } as const;
 
@@ -86,12 +86,13 @@ function NameField(props: {
   const id = `name-${props.shelf}`;
   return (
     <div class="shelf-name">
-      <label for={id}>Name</label>
+      <label for={id}>Its name</label>
       <input
         id={id}
         type="text"
         maxLength={MOST.nameLength}
         autocomplete="off"
+        placeholder={props.shelf === 'benches' ? 'My bench' : 'Reel on the table'}
         value={draft ?? props.name ?? ''}
         onInput={(event) => {
           const typed = event.currentTarget.value;
