@@ -30,25 +30,69 @@ export interface KeepBench {
   readonly cameraFps: number;
 }
 
+/** The bench with the projector at another speed; the blade stays as wide as it is. */
+function atSpeed(bench: KeepBench, factor: number): KeepBench {
+  return {
+    ...bench,
+    filmFps: bench.filmFps * factor,
+    closedSeconds: bench.closedSeconds / factor,
+  };
+}
+
 /**
  * How far, in camera frames, a film frame may really lie from where a keep list puts it so that the
  * nearest camera frame is still whole.
  *
- * Model: window × f_c ÷ 2 − rounding: half the window in camera frames, less what the list itself is
- * off by when it takes the nearest camera frame. Exact.
+ * Model: window × f_c ÷ 2 − offset: half the window in camera frames, less what the list itself is off
+ * by when it takes the nearest camera frame, and less the error of its start. Exact.
  *
- * @param bench           film rate, closed time, exposure time, readout time and camera rate
- * @param roundingFrames  largest rounding of the list, camera frames; 0–½, ½ for any phase and ratio
+ * @param bench         film rate, closed time, exposure time, readout time and camera rate
+ * @param offsetFrames  largest rounding of the list plus error of its start, camera frames; 0–1; ½ is
+ *                      the rounding for any ratio
  * @returns room, camera frames; negative when not even a perfect list finds a whole frame every time
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
  */
-export function roomCameraFrames(bench: KeepBench, roundingFrames = 0.5): number {
+export function roomCameraFrames(bench: KeepBench, offsetFrames = 0.5): number {
   const { filmFps, closedSeconds, exposureSeconds, readoutSeconds, cameraFps } = bench;
   requireInterval('cameraFps', cameraFps, { above: 0, maximum: 1000, unit: 'frames/s' });
-  requireInterval('roundingFrames', roundingFrames, { minimum: 0, maximum: 0.5 });
+  requireInterval('offsetFrames', offsetFrames, { minimum: 0, maximum: 1 });
   const window = wholeFrameWindowSeconds(filmFps, closedSeconds, exposureSeconds, readoutSeconds);
-  return (window * cameraFps) / 2 - roundingFrames;
+  return (window * cameraFps) / 2 - offsetFrames;
+}
+
+/**
+ * Largest error of the start of a keep list, camera frames, when it was read off by stepping through
+ * the recording: the middle of m clean camera frames. The count of clean frames hems the true middle in:
+ * one more would be clean if it lay farther to that side.
+ *
+ * Model: W = window × f_c; m is the count next to W that is odd for a whole start and even for a half
+ * one; error (1 − |W − m|) ÷ 2, the largest within the error of the film rate. A start in other tenths
+ * was found by trial and counts as known to a twentieth.
+ *
+ * @param bench             as assumed; the closed time scales with the film rate
+ * @param rateErrorPercent  how far the film rate may be out, %; 0–20
+ * @param firstCameraFrame  start of the list, camera frames
+ * @returns error, camera frames; 0–½
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ */
+export function startErrorFrames(
+  bench: KeepBench,
+  rateErrorPercent: number,
+  firstCameraFrame: number,
+): number {
+  requireInterval('rateErrorPercent', rateErrorPercent, { minimum: 0, maximum: 20, unit: '%' });
+  const halves = firstCameraFrame * 2;
+  if (Math.abs(halves - Math.round(halves)) > 1e-6) return 0.05;
+  const parity = Math.round(halves) % 2 === 0 ? 1 : 0;
+  const error = rateErrorPercent / 100;
+  const [narrow, wide] = [1 + error, 1 - error].map(
+    (factor) => 2 * roomCameraFrames(atSpeed(bench, factor), 0),
+  ) as [number, number];
+  const clean = Math.max(2 - parity, 2 * Math.round(((narrow + wide) / 2 - parity) / 2) + parity);
+  const nearest = Math.min(Math.max(clean, Math.min(narrow, wide)), Math.max(narrow, wide));
+  return Math.max(0, (1 - Math.abs(nearest - clean)) / 2);
 }
 
 /**
@@ -82,11 +126,11 @@ export function rateTolerancePercent(
  *
  * Model: largest whole N whose drift, N × (f_c ÷ f) × e ÷ (1 − e) camera frames with e = percent ÷ 100,
  * stays within the room; the room is taken at the slow and the fast end of the film rate, whichever is
- * less. Sure, for a film frame 0 that lies exactly where the list puts it.
+ * less. Sure, for a film frame 0 that lies where the list puts it, within the error in the offset.
  *
  * @param bench             as assumed; the closed time scales with the film rate
  * @param rateErrorPercent  how far the film rate may be out, %; 0–20
- * @param roundingFrames    largest rounding of the list, camera frames; 0–½
+ * @param offsetFrames      largest rounding of the list plus error of its start, camera frames; 0–1
  * @returns film frames, counted from 0; 0 when there is no room; Infinity when the rate is exact
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
@@ -94,19 +138,11 @@ export function rateTolerancePercent(
 export function sureFilmFrames(
   bench: KeepBench,
   rateErrorPercent: number,
-  roundingFrames = 0.5,
+  offsetFrames = 0.5,
 ): number {
   requireInterval('rateErrorPercent', rateErrorPercent, { minimum: 0, maximum: 20, unit: '%' });
   const error = rateErrorPercent / 100;
-  const roomAt = (factor: number): number =>
-    roomCameraFrames(
-      {
-        ...bench,
-        filmFps: bench.filmFps * factor,
-        closedSeconds: bench.closedSeconds / factor,
-      },
-      roundingFrames,
-    );
+  const roomAt = (factor: number): number => roomCameraFrames(atSpeed(bench, factor), offsetFrames);
   // Down to rounding: a camera rate of exactly what is needed leaves a room of exactly 0.
   const room = Math.min(roomAt(1 - error), roomAt(1 + error)) + 1e-9;
   if (room < 0) return 0;

@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { requireInterval } from './errors.ts';
+import { OutOfRangeError, requireInterval } from './errors.ts';
 import { nearestSimpleRatio } from './simple-ratio.ts';
 
 /**
@@ -14,8 +14,8 @@ export interface KeepList {
   /** Camera frames per film frame as a ratio p ÷ q of whole numbers. */
   readonly top: number;
   readonly bottom: number;
-  /** Twice the position of film frame 0 in camera frames; whole. */
-  readonly halvesToFirst: number;
+  /** Ten times the position of film frame 0 in camera frames; whole. */
+  readonly tenthsToFirst: number;
   readonly filmFrames: number;
 }
 
@@ -25,11 +25,14 @@ const LARGEST_BOTTOM = 1_000_000;
 export const MOST_FILM_FRAMES = 200_000;
 export const LAST_CAMERA_FRAME = 10_000_000;
 
-function halves(argument: string, cameraFrame: number): number {
+/** Position in tenths of a camera frame; nothing finer can be found at the bench. */
+function tenths(argument: string, cameraFrame: number): number {
   requireInterval(argument, cameraFrame, { minimum: 0, maximum: LAST_CAMERA_FRAME });
-  // Half frames only: two clean camera frames are centred half way, nothing finer can be seen.
-  requireInterval(argument, cameraFrame * 2, { whole: true, unit: 'half frames' });
-  return cameraFrame * 2;
+  const position = Math.round(cameraFrame * 10);
+  if (Math.abs(position - cameraFrame * 10) > 1e-6) {
+    throw new OutOfRangeError(argument, cameraFrame, 'tenths of a camera frame at the finest');
+  }
+  return position;
 }
 
 function fromRatio(exactRatio: Fraction, firstCameraFrame: number, filmFrames: number): KeepList {
@@ -38,7 +41,7 @@ function fromRatio(exactRatio: Fraction, firstCameraFrame: number, filmFrames: n
   return {
     top: Number(ratio.n),
     bottom: Number(ratio.d),
-    halvesToFirst: halves('firstCameraFrame', firstCameraFrame),
+    tenthsToFirst: tenths('firstCameraFrame', firstCameraFrame),
     filmFrames,
   };
 }
@@ -51,7 +54,7 @@ function fromRatio(exactRatio: Fraction, firstCameraFrame: number, filmFrames: n
  * @param filmFps           film rate, frames/s; 1–240
  * @param cameraFps         camera rate, frames/s; 1–1000
  * @param firstCameraFrame  middle of the camera frames that show film frame 0 clean, counted from 0;
- *                          whole or half, 0–10 000 000
+ *                          in tenths at the finest, 0–10 000 000
  * @param filmFrames        film frames wanted; whole, 1–200 000
  * @returns the keep list
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
@@ -77,8 +80,8 @@ export function makeKeepList(
  *
  * Model: p/q = (last − first) ÷ (film frames − 1), exact for a constant film rate.
  *
- * @param firstCameraFrame  middle of the camera frames that show film frame 0 clean; whole or half
- * @param lastCameraFrame   the same for the last film frame; whole or half, more than the first
+ * @param firstCameraFrame  middle of the camera frames that show film frame 0 clean; in tenths
+ * @param lastCameraFrame   the same for the last film frame; in tenths, more than the first
  * @param filmFrames        film frames from the first to the last, both counted; whole, 2–200 000
  * @returns the keep list
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
@@ -90,10 +93,10 @@ export function makeTiedKeepList(
   filmFrames: number,
 ): KeepList {
   requireInterval('filmFrames', filmFrames, { minimum: 2, maximum: MOST_FILM_FRAMES, whole: true });
-  const first = halves('firstCameraFrame', firstCameraFrame);
+  const first = tenths('firstCameraFrame', firstCameraFrame);
   requireInterval('lastCameraFrame', lastCameraFrame, { above: firstCameraFrame });
-  const last = halves('lastCameraFrame', lastCameraFrame);
-  const ratio = new Fraction(last - first, 2 * (filmFrames - 1));
+  const last = tenths('lastCameraFrame', lastCameraFrame);
+  const ratio = new Fraction(last - first, 10 * (filmFrames - 1));
   return fromRatio(ratio, firstCameraFrame, filmFrames);
 }
 
@@ -121,23 +124,25 @@ function floorQuotient(dividend: number, divisor: number): number {
  */
 export function cameraFrameOf(list: KeepList, filmFrame: number): number {
   requireInterval('filmFrame', filmFrame, { minimum: 0, below: list.filmFrames, whole: true });
-  const { top, bottom, halvesToFirst } = list;
-  return floorQuotient(bottom * (halvesToFirst + 1) + 2 * filmFrame * top, 2 * bottom);
+  const { top, bottom, tenthsToFirst } = list;
+  return floorQuotient(bottom * (tenthsToFirst + 5) + 10 * filmFrame * top, 10 * bottom);
 }
 
 /**
  * Farthest that the kept camera frame can lie from the exact middle of its film frame, in camera
  * frames. At a simple ratio such as 2 to 1 it is 0: there the phase at the start decides for good.
  *
- * Model: positions are whole multiples of 1/q, or half a camera frame beside them; so ⌊q ÷ 2⌋ ÷ q, or
- * ½ when the list starts on a half. Exact for a list of q film frames or more.
+ * Model: positions are multiples of 1/q counted from x₀; the one nearest to half way between two
+ * camera frames is farthest from both. Exact for a list of q film frames or more.
  *
  * @param list  keep list
  * @returns camera frames, 0 to ½
  */
 export function largestRounding(list: KeepList): number {
-  if (list.halvesToFirst % 2 !== 0) return 0.5;
-  return Math.floor(list.bottom / 2) / list.bottom;
+  const { bottom, tenthsToFirst } = list;
+  // Tenths of 1/q by which the positions miss half way, counted to the nearest.
+  const past = (((bottom * (5 - tenthsToFirst)) % 10) + 10) % 10;
+  return 0.5 - Math.min(past, 10 - past) / (10 * bottom);
 }
 
 /**
@@ -162,21 +167,21 @@ function greatestCommonDivisor(a: number, b: number): number {
  * The rule that picks exactly the frames of a keep list.
  *
  * Model: camera frame n is kept iff some k has n ≤ x₀ + k·p/q + ½ < n + 1, that is iff a multiple of
- * 2p lies in the 2q whole numbers from 2q·n − q·(2x₀ + 1) on. That is so iff
- * (2q·n − q·(2x₀ + 1) + 2q − 1) mod 2p < 2q. Exact.
+ * 10p lies in the 10q whole numbers from 10q·n − q·(10x₀ + 5) on. That is so iff
+ * (10q·n − q·(10x₀ + 5) + 10q − 1) mod 10p < 10q. Exact.
  *
  * @param list  keep list
  * @returns the rule; undefined when there are fewer camera frames than film frames (p < q), so that a
  *          camera frame would have to be used twice
  */
 export function keepRuleOf(list: KeepList): KeepRule | undefined {
-  const { top, bottom, halvesToFirst } = list;
+  const { top, bottom, tenthsToFirst } = list;
   if (top < bottom) return undefined;
-  const offset = bottom * (halvesToFirst + 1);
+  const offset = bottom * (tenthsToFirst + 5);
   // Common factors shorten the numbers that a reader has to look at.
-  const factor = greatestCommonDivisor(greatestCommonDivisor(2 * bottom, 2 * top), offset);
-  const step = (2 * bottom) / factor;
-  const cycle = (2 * top) / factor;
+  const factor = greatestCommonDivisor(greatestCommonDivisor(10 * bottom, 10 * top), offset);
+  const step = (10 * bottom) / factor;
+  const cycle = (10 * top) / factor;
   const shift = (step - 1 - offset / factor) % cycle;
   return {
     first: cameraFrameOf(list, 0),

@@ -1,5 +1,10 @@
 import Fraction from 'fraction.js';
-import { roomCameraFrames, sureFilmFrames, type KeepBench } from '../core/keep-drift.ts';
+import {
+  roomCameraFrames,
+  startErrorFrames,
+  sureFilmFrames,
+  type KeepBench,
+} from '../core/keep-drift.ts';
 import {
   cameraFrameOf,
   keepRatio,
@@ -36,6 +41,11 @@ export interface KeepFindings {
   readonly lastKept: number;
   /** Film rate that the list stands for, frames/s. */
   readonly listFps: number;
+  /** Room for errors of the start and for drift together; negative when even a perfect list fails. */
+  readonly wholeRoomFrames: number;
+  /** What the start may be off by, read by eye. */
+  readonly startErrorFrames: number;
+  /** Room that is left for drift; negative when the start alone may use it up. */
   readonly roomFrames: number;
   /** Film frames from the first on that are sure to be whole, at most all. */
   readonly sureFrames: number;
@@ -66,9 +76,14 @@ export function findKeepList(
     readoutSeconds: entries.readoutSeconds,
     cameraFps,
   };
-  const roomFrames = roomCameraFrames(bench, rounding);
   const isTied = lastCameraFrame !== undefined;
-  const sure = sureFilmFrames(bench, isTied ? 0 : entries.rateErrorPercent, rounding);
+  const rateError = isTied ? 0 : entries.rateErrorPercent;
+  const startError = Math.max(
+    startErrorFrames(bench, rateError, firstCameraFrame),
+    isTied ? startErrorFrames(bench, rateError, lastCameraFrame) : 0,
+  );
+  const offset = rounding + startError;
+  const sure = sureFilmFrames(bench, rateError, offset);
   return {
     list,
     ratio,
@@ -76,7 +91,9 @@ export function findKeepList(
     firstKept: cameraFrameOf(list, 0),
     lastKept: cameraFrameOf(list, filmFrames - 1),
     listFps: new Fraction(exactCameraFps).div(ratio).valueOf(),
-    roomFrames,
+    wholeRoomFrames: roomCameraFrames(bench, rounding),
+    startErrorFrames: startError,
+    roomFrames: roomCameraFrames(bench, offset),
     sureFrames: Math.min(sure, filmFrames),
     isTied,
   };

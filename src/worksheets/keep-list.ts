@@ -14,11 +14,17 @@ function verdictFor(found: KeepFindings, { filmFrames }: KeepEntries): Outcome['
         'The camera is slower than the film, so some film frames have no camera frame of their own: raise the camera rate or slow the film.',
     };
   }
-  if (found.roomFrames < -1e-9) {
+  if (found.wholeRoomFrames < -1e-9) {
     return {
       level: 'stop',
       sentence:
         'At these settings even a perfect list meets blended frames: raise the camera rate or shorten exposure or readout.',
+    };
+  }
+  if (found.roomFrames < -1e-9) {
+    return {
+      level: 'care',
+      sentence: `Every film frame gets its own camera frame, but whole ones are sure only if the start is right to ${formatNumber(found.wholeRoomFrames, 2)} camera frames: check the picked film, and move the start by a tenth or two if a frame is blended.`,
     };
   }
   if (found.isTied) {
@@ -101,8 +107,8 @@ export const worksheet = defineWorksheet({
       minimum: 0,
       maximum: LAST_CAMERA_FRAME,
       default: '126',
-      accepted: '126 or 126 1/2',
-      help: 'Step through the recording, counting from 0. The middle one of the camera frames that show the first film frame clean; 126 1/2 when 126 and 127 are clean.',
+      accepted: '126, 126 1/2 or 126.3',
+      help: 'Step through the recording, counting from 0. The middle one of the camera frames that show the first film frame clean; 126 1/2 when 126 and 127 are clean. Tenths are for moving the start by trial.',
     },
     lastCameraFrame: {
       kind: 'optional-quantity',
@@ -170,7 +176,7 @@ export const worksheet = defineWorksheet({
     },
   },
   model:
-    'Projector and camera each run at one constant rate; film frame 1 lies in the middle of the camera frames you name. Then the nearest camera frame is picked for each film frame, in exact fractions. Real projectors wander, so the list is sure only as long as the drift stays within the room that whole frames leave. The phase you read off by eye is itself good to about half a camera frame: with little room, check a few frames of the result. Equal blades with hard edges are assumed.',
+    'Projector and camera each run at one constant rate; film frame 1 lies in the middle of the camera frames you name. Then the nearest camera frame is picked for each film frame, in exact fractions. Real projectors wander, so the list is sure only as long as the drift stays within the room that whole frames leave. How well the start is known follows from the number of clean camera frames; a start in other tenths counts as found by trial. Equal blades with hard edges are assumed.',
   compute(entries, exact) {
     const found = findKeepList(entries, exact.filmFps, exact.cameraFps);
     const { filmFrames, rateErrorPercent, cameraFps, nativeFps } = entries;
@@ -195,12 +201,19 @@ export const worksheet = defineWorksheet({
           9,
         ),
         nativeSeconds: durationAnswer('Running time at the native rate', filmFrames / nativeFps),
+        startErrorFrames: quantityAnswer(
+          'The start may be off by',
+          found.startErrorFrames,
+          'frames',
+          2,
+          { note: 'Camera frames either way; follows from the count of clean ones.' },
+        ),
         roomCameraFrames: quantityAnswer(
-          'Room for error',
+          'Room left for drift',
           Math.max(0, found.roomFrames),
-          'one',
-          3,
-          { note: 'In camera frames; how far a film frame may lie from where the list puts it.' },
+          'frames',
+          2,
+          { note: 'Camera frames that a film frame may lie away from where the list puts it.' },
         ),
         driftFilmFrames: quantityAnswer('Drift at the last film frame', drift, 'one', 3, {
           note: found.isTied
@@ -272,7 +285,7 @@ export const worksheet = defineWorksheet({
       {
         words:
           'The drift is the number of film frames times the error of the film rate; the list is sure while the drift, in camera frames, stays within the room.',
-        sum: `drift ${answers['driftFilmFrames']?.text ?? ''} film frames, room ${answers['roomCameraFrames']?.text ?? ''} camera frames`,
+        sum: `drift ${answers['driftFilmFrames']?.text ?? ''} film frames, room ${answers['roomCameraFrames']?.text ?? ''} (camera frames)`,
       },
     ];
   },

@@ -5,6 +5,7 @@ import {
   driftFilmFrames,
   rateTolerancePercent,
   roomCameraFrames,
+  startErrorFrames,
   sureFilmFrames,
   type KeepBench,
 } from '../../src/core/keep-drift.ts';
@@ -34,6 +35,15 @@ function filmFramesSeen(
     if (litTo > start + 1e-9 && litFrom < end - 1e-9) seen.push(frame);
   }
   return seen;
+}
+
+/** Start as a worker reads it: the middle of the camera frames that show film frame 0 clean. */
+function startByEye(trueMiddle: number, trueFilmFps: number, bench: KeepBench): number {
+  const clean: number[] = [];
+  for (let frame = Math.floor(trueMiddle) - 12; frame <= trueMiddle + 12; frame += 1) {
+    if (filmFramesSeen(frame, trueMiddle, trueFilmFps, bench).join() === '0') clean.push(frame);
+  }
+  return ((clean[0] ?? Number.NaN) + (clean.at(-1) ?? Number.NaN)) / 2;
 }
 
 const eighteenInFifty: KeepBench = {
@@ -120,6 +130,73 @@ describe('drift of a keep list', () => {
     const bench = { ...eighteenInFifty, cameraFps: 18 };
     expect(roomCameraFrames(bench)).toBeLessThan(0);
     expect(roomCameraFrames(bench, 0)).toBeCloseTo(0.0462963 * 9, 6);
+  });
+
+  test('a start read by eye is off by no more than its error, and nearly that much at some phase', () => {
+    for (const bench of [
+      eighteenInFifty,
+      { ...eighteenInFifty, cameraFps: 25 },
+      { ...eighteenInFifty, cameraFps: 60, readoutSeconds: 0.007 },
+      {
+        filmFps: 50 / 3,
+        closedSeconds: 0.01,
+        exposureSeconds: 0.02,
+        readoutSeconds: 0,
+        cameraFps: 25,
+      },
+    ]) {
+      const largest = { whole: 0, half: 0 };
+      for (let step = 0; step < 2000; step += 1) {
+        const trueMiddle = 40 + step / 2000;
+        const start = startByEye(trueMiddle, bench.filmFps, bench);
+        const kind = Number.isInteger(start) ? 'whole' : 'half';
+        const error = startErrorFrames(bench, 0, start);
+        const off = Math.abs(start - trueMiddle);
+        expect(off).toBeLessThanOrEqual(error + 1e-6);
+        largest[kind] = Math.max(largest[kind], off - error);
+        if (off > error - 0.002) largest[kind] = 1;
+      }
+      // Both kinds of start came up, and the error was met.
+      expect(largest).toEqual({ whole: 1, half: 1 });
+    }
+    expect(startErrorFrames(eighteenInFifty, 0.1, 12.3)).toBe(0.05);
+  });
+
+  test('with the start read by eye and the rate a little out every sure film frame is whole', () => {
+    let sureAtLeastOnce = 0;
+    fc.assert(
+      fc.property(
+        fc.constantFrom(16, 50 / 3, 18, 24),
+        fc.constantFrom(25, 50, 60, 100),
+        fc.double({ min: 0.02, max: 1, noNaN: true }),
+        fc.double({ min: -1, max: 1, noNaN: true }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (filmFps, cameraFps, percent, share, phase) => {
+          const bench: KeepBench = {
+            filmFps,
+            closedSeconds: 0.5 / (3 * filmFps),
+            exposureSeconds: 1 / (3 * filmFps),
+            readoutSeconds: 0.002,
+            cameraFps,
+          };
+          const trueFps = filmFps * (1 + (share * percent) / 100);
+          const trueMiddle = 40 + phase;
+          const start = startByEye(trueMiddle, trueFps, bench);
+          fc.pre(Number.isFinite(start));
+          const list = makeKeepList(new Fraction(filmFps), new Fraction(cameraFps), start, 20_000);
+          const offset = largestRounding(list) + startErrorFrames(bench, percent, start);
+          const sure = Math.min(20_000, sureFilmFrames(bench, percent, offset));
+          if (sure > 1) sureAtLeastOnce += 1;
+          const stride = Math.max(1, Math.floor(sure / 300));
+          for (let filmFrame = 0; filmFrame < sure; filmFrame += stride) {
+            const cameraFrame = cameraFrameOf(list, filmFrame);
+            expect(filmFramesSeen(cameraFrame, trueMiddle, trueFps, bench)).toEqual([filmFrame]);
+          }
+        },
+      ),
+      { numRuns: 200 },
+    );
+    expect(sureAtLeastOnce).toBeGreaterThan(50);
   });
 
   test('beyond twice the sure stretch blends or wrong frames do appear', () => {
