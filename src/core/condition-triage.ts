@@ -1,5 +1,6 @@
 import { requireInterval } from './errors.ts';
 import { nitrateReasons } from './nitrate-suspicion.ts';
+import { formatQuantity } from './quantity/format.ts';
 import type {
   AcidFinding,
   Brittleness,
@@ -143,10 +144,10 @@ function shrinkageRule(findings: ReelFindings): Rule | undefined {
   requireInterval('shrinkagePercent', shrinkagePercent, { minimum: -5, maximum: 15, unit: '%' });
   if (shrinkagePercent < LEAST_MEANINGFUL_SHRINKAGE_PERCENT) return undefined;
   const { id, meaning, sources } = shrinkageClass(shrinkagePercent);
-  if (shrinkagePercent < CLAW_LIMIT_SHRINKAGE_PERCENT) {
-    return ['run-slowly', meaning, ...sources];
-  }
-  return [id === 'beyond' ? 'do-not-open' : 'no-claw', meaning, ...sources];
+  const small = meaning.charAt(0).toLowerCase() + meaning.slice(1);
+  const reason = `Shrinkage of ${formatQuantity(shrinkagePercent, 'percent', 2)}; ${small}`;
+  if (shrinkagePercent < CLAW_LIMIT_SHRINKAGE_PERCENT) return ['run-slowly', reason, ...sources];
+  return [id === 'beyond' ? 'do-not-open' : 'no-claw', reason, ...sources];
 }
 
 /** An untested film on acetate or an unknown base that nobody has smelt may be decaying. */

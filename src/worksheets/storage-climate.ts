@@ -11,10 +11,10 @@ import { STATUS_WORDS } from './provenance-words.ts';
 import { defineWorksheet, type Outcome } from './types.ts';
 
 const FILM_NAMES: Readonly<Record<StoredFilm, string>> = {
-  'acetate-black-and-white': 'acetate, black and white',
-  'acetate-colour': 'acetate, colour',
-  'polyester-black-and-white': 'polyester, black and white',
-  'polyester-colour': 'polyester, colour',
+  'acetate-black-and-white': 'black-and-white film on acetate',
+  'acetate-colour': 'colour film on acetate',
+  'polyester-black-and-white': 'black-and-white film on polyester',
+  'polyester-colour': 'colour film on polyester',
 };
 
 const TERM_NAMES: Readonly<Record<StorageTerm, string>> = {
