@@ -1,6 +1,7 @@
 // Sentences and answer lines of the flash match.
 import { nearestMultiple } from '../core/beat.ts';
 import { matchingExposures } from '../core/exposure.ts';
+import type { FrameRatio } from '../core/frame-ratio.ts';
 import { formatExposure, formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { speedToleranceRpm } from '../core/speed-tolerance.ts';
 import { exposureAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
@@ -115,7 +116,18 @@ function betterRateNote({ hasDarkFrames, betterRate }: Match): string {
     : `The smallest usual rate that does: ${rateWords(betterRate.valueOf())}.`;
 }
 
-export function wholeFrameAnswers(found: Match, cameraFps: number): Record<string, Answer> {
+/** Words for a ratio so simple that two machines on the mains may hold it for a while. */
+function ratioNote({ filmFrames, cameraFrames }: FrameRatio): string {
+  return filmFrames <= 4n && cameraFrames <= 8n
+    ? ` At an exact ratio of ${filmFrames} : ${cameraFrames} the phase decides instead; see the whole frames.`
+    : '';
+}
+
+export function wholeFrameAnswers(
+  found: Match,
+  cameraFps: number,
+  ratio: FrameRatio,
+): Record<string, Answer> {
   const { smallest, hasDarkFrames, areWholeFramesSure } = found;
   const rateLabel = 'Smallest sure camera rate';
   const noRate = hasDarkFrames
@@ -129,7 +141,7 @@ export function wholeFrameAnswers(found: Match, cameraFps: number): Record<strin
         })
       : wordsAnswer('Whole frames', `not sure at ${rateWords(cameraFps)}`, {
           level: 'care',
-          note: betterRateNote(found),
+          note: `${betterRateNote(found)}${found.hasDarkFrames ? '' : ratioNote(ratio)}`,
         }),
     smallestCameraFps:
       smallest === undefined || hasDarkFrames

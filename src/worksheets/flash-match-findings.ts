@@ -3,11 +3,8 @@ import { bandDriftPerSecond, bandsDownPicture } from '../core/bands.ts';
 import { beatHz } from '../core/beat.ts';
 import { slowestUsualRate } from '../core/camera-rates.ts';
 import { nearestCure } from '../core/cure.ts';
-import { OutOfRangeError } from '../core/errors.ts';
-import { fitsCameraFrame } from '../core/exposure.ts';
 import { flashRateHz } from '../core/flash-rate.ts';
 import { makeGateLight } from '../core/gate-light.ts';
-import { formatExposure, formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { exposureRipple } from '../core/ripple.ts';
 import { closedSeconds, makeEqualShutter } from '../core/shutter.ts';
 import { speedRangeFps, speedToleranceFps } from '../core/speed-tolerance.ts';
@@ -16,6 +13,7 @@ import {
   smallestCameraFps,
   wholeFrameWindowSeconds,
 } from '../core/whole-frames.ts';
+import { requireWithinCameraFrame } from './camera-frame-limits.ts';
 
 /** The inputs of the worksheet. */
 export interface Settings {
@@ -31,21 +29,7 @@ export interface Settings {
 /** Everything that core says about the settings; answers and working print from the same numbers. */
 export function match(settings: Settings) {
   const { filmFps, flashesPerFrame, cameraFps, exposureSeconds, readoutSeconds } = settings;
-  const frameTime = formatExposure(1 / cameraFps);
-  if (!fitsCameraFrame(exposureSeconds, cameraFps)) {
-    throw new OutOfRangeError(
-      'exposureSeconds',
-      formatExposure(exposureSeconds),
-      `at most ${frameTime}, because a camera at ${formatNumber(cameraFps, 4)} frames/s has no more time for one frame`,
-    );
-  }
-  if (!fitsCameraFrame(readoutSeconds, cameraFps)) {
-    throw new OutOfRangeError(
-      'readoutSeconds',
-      readoutSeconds,
-      `at most ${formatQuantity(1000 / cameraFps, 'ms', 4)}, because a camera at ${formatNumber(cameraFps, 4)} frames/s has no more time to read one frame`,
-    );
-  }
+  requireWithinCameraFrame(cameraFps, exposureSeconds, readoutSeconds);
   const openFraction = settings.openPercent / 100;
   const flashRate = flashRateHz(filmFps, flashesPerFrame);
   const light = makeGateLight(filmFps, makeEqualShutter(flashesPerFrame, openFraction));

@@ -2,24 +2,9 @@ import { nearestMultiple } from '../core/beat.ts';
 import { formatExposure, formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { match, type Settings } from './flash-match-findings.ts';
 import type { Outcome, WorkingStep } from './types.ts';
+import { windowStep } from './window-step.ts';
 
 const ms = (seconds: number): string => formatNumber(seconds * 1000, 4);
-
-function windowStep(settings: Settings, closed: number, window: number): WorkingStep {
-  const { filmFps, exposureSeconds, readoutSeconds } = settings;
-  const [frame, exposure, readout] = [ms(1 / filmFps), ms(exposureSeconds), ms(readoutSeconds)];
-  return exposureSeconds + readoutSeconds < closed
-    ? {
-        words:
-          'The exposure is shorter than the dark, so starts that see only the dark do not count: film frame less closed time, plus exposure, plus readout.',
-        sum: `${frame} − ${ms(closed)} + ${exposure} + ${readout} = ${ms(window)} ms`,
-      }
-    : {
-        words:
-          'A camera frame is whole when it starts inside a window: film frame plus closed time, less exposure, less readout.',
-        sum: `${frame} + ${ms(closed)} − ${exposure} − ${readout} = ${ms(window)} ms`,
-      };
-}
 
 /** The steps behind the flash match, with the reader's numbers. */
 export function flashMatchWorking(

@@ -1,0 +1,74 @@
+// Inputs that several worksheets of the gate share, so that a quantity reads the same everywhere.
+import type { CountInput, QuantityInput } from './types.ts';
+
+export const filmFpsInput = {
+  kind: 'quantity',
+  label: 'Film rate',
+  unit: 'fps',
+  minimum: 1,
+  maximum: 60,
+  default: '18',
+  accepted: '18, 16 2/3 or 16,67',
+  help: 'Frames per second of the film as it runs now, measured if you can.',
+  bench: 'projector.filmFps',
+} as const satisfies QuantityInput;
+
+export const flashesPerFrameInput = {
+  kind: 'count',
+  label: 'Flashes per frame',
+  minimum: 1,
+  maximum: 12,
+  default: '3',
+  accepted: '3',
+  help: 'Blades times shutter turns for one film frame. Usually 2 or 3.',
+  bench: 'projector.flashesPerFrame',
+} as const satisfies CountInput;
+
+export const openPercentInput = {
+  kind: 'quantity',
+  label: 'Open fraction',
+  unit: 'percent',
+  minimum: 5,
+  maximum: 95,
+  default: '50',
+  accepted: '50 or 45 %',
+  help: 'Share of the time with light in the gate: open angle of the shutter ÷ 360°. Half, if you do not know.',
+  bench: 'projector.openFraction',
+} as const satisfies QuantityInput;
+
+export const cameraFpsInput = {
+  kind: 'quantity',
+  label: 'Camera rate',
+  unit: 'fps',
+  minimum: 1,
+  maximum: 240,
+  default: '25',
+  accepted: '25, 50 or 30000/1001',
+  help: 'Frames per second that the camera records.',
+  bench: 'camera.cameraFps',
+} as const satisfies QuantityInput;
+
+export const exposureSecondsInput = {
+  kind: 'quantity',
+  label: 'Exposure time',
+  unit: 's',
+  minimum: 0.0001,
+  maximum: 1,
+  default: '1/50',
+  accepted: '1/54, 18.5 ms or 166.7°',
+  help: 'As set on the camera. A shutter angle is read at the camera rate above.',
+  angleOf: 'cameraFps',
+} as const satisfies QuantityInput;
+
+export const readoutSecondsInput = {
+  kind: 'quantity',
+  label: 'Readout time',
+  unit: 's',
+  entryUnit: 'ms',
+  minimum: 0,
+  maximum: 1,
+  default: '0',
+  accepted: '0, 16 or 16 ms',
+  help: 'Time from the first row to the last. 0 for a global shutter; often 5 to 30 ms for a rolling one.',
+  bench: 'camera.readoutSeconds',
+} as const satisfies QuantityInput;

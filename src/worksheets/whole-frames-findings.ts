@@ -1,0 +1,86 @@
+// What core says about the settings of the whole-frames worksheet.
+import type Fraction from 'fraction.js';
+import { slowestUsualRate } from '../core/camera-rates.ts';
+import { goodPhaseShare, lockedPromise, phaseSweepSeconds } from '../core/frame-ratio.ts';
+import { makeGateLight } from '../core/gate-light.ts';
+import { purityCycle, wholeFrameShare, type PurityCycle } from '../core/purity.ts';
+import { exposureRipple } from '../core/ripple.ts';
+import { closedSeconds, makeEqualShutter } from '../core/shutter.ts';
+import {
+  longestReadoutSeconds,
+  promisesWholeFrames,
+  smallestCameraFps,
+  wholeFrameWindowSeconds,
+} from '../core/whole-frames.ts';
+import { requireWithinCameraFrame } from './camera-frame-limits.ts';
+
+/** The inputs of the worksheet. */
+export interface WholeFrameSettings {
+  readonly filmFps: number;
+  readonly flashesPerFrame: number;
+  readonly openPercent: number;
+  readonly cameraFps: number;
+  readonly exposureSeconds: number;
+  readonly readoutSeconds: number;
+  readonly running: 'free' | 'locked';
+  readonly phasePercent: number;
+  readonly speedErrorPercent: number;
+}
+
+/** The exact rates behind the inputs. */
+export interface ExactRates {
+  readonly filmFps: Fraction;
+  readonly cameraFps: Fraction;
+}
+
+/** Film frames of the cycle that no camera frame holds whole; of a cut cycle, those inside the stretch. */
+function lostFilmFrames({ frames, filmFramesInCycle, isCut }: PurityCycle): number {
+  const whole = frames.filter(({ isWhole }) => isWhole).map(({ filmFrame }) => filmFrame);
+  if (!isCut) return filmFramesInCycle - new Set(whole.map((f) => f % filmFramesInCycle)).size;
+  const last = frames.at(-1)?.filmFrame ?? 0;
+  const seen = new Set(whole);
+  let lost = 0;
+  for (let frame = 1; frame < last; frame += 1) if (!seen.has(frame)) lost += 1;
+  return lost;
+}
+
+export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRates) {
+  const { filmFps, flashesPerFrame, cameraFps, exposureSeconds, readoutSeconds } = settings;
+  requireWithinCameraFrame(cameraFps, exposureSeconds, readoutSeconds);
+  const openFraction = settings.openPercent / 100;
+  const shutter = makeEqualShutter(flashesPerFrame, openFraction);
+  const closed = closedSeconds(filmFps, flashesPerFrame, openFraction);
+  const window = wholeFrameWindowSeconds(filmFps, closed, exposureSeconds, readoutSeconds);
+  const smallest = smallestCameraFps(filmFps, closed, exposureSeconds, readoutSeconds);
+  const cycle = purityCycle({
+    filmRate: exact.filmFps,
+    cameraRate: exact.cameraFps,
+    shutter,
+    exposureSeconds,
+    readoutSeconds,
+    phase: settings.phasePercent / 100,
+  });
+  const { filmFramesInCycle } = cycle;
+  const light = makeGateLight(filmFps, shutter);
+  const hasDarkFrames = exposureRipple(light, exposureSeconds).stops === undefined;
+  return {
+    closed,
+    window,
+    smallest,
+    cycle,
+    hasDarkFrames,
+    isSure: !hasDarkFrames && promisesWholeFrames(window, cameraFps),
+    longestReadout: longestReadoutSeconds(filmFps, closed, exposureSeconds, cameraFps),
+    longRunShare: wholeFrameShare(window, filmFps),
+    lost: lostFilmFrames(cycle),
+    goodPhases: goodPhaseShare(filmFramesInCycle, cameraFps, window),
+    locked: lockedPromise(filmFramesInCycle, cameraFps, window),
+    sweepSeconds: phaseSweepSeconds(filmFramesInCycle, cameraFps, settings.speedErrorPercent),
+    betterRate:
+      smallest === undefined
+        ? undefined
+        : slowestUsualRate(smallest, exposureSeconds, readoutSeconds),
+  };
+}
+
+export type WholeFrameFindings = ReturnType<typeof wholeFrameFindings>;

@@ -1,0 +1,52 @@
+import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
+import type { Outcome, WorkingStep } from './types.ts';
+import { windowStep } from './window-step.ts';
+import {
+  wholeFrameFindings,
+  type ExactRates,
+  type WholeFrameSettings,
+} from './whole-frames-findings.ts';
+
+const ms = (seconds: number): string => formatNumber(seconds * 1000, 4);
+
+/** The steps behind the whole frames, with the reader's numbers. */
+export function wholeFramesWorking(
+  settings: WholeFrameSettings,
+  { answers }: Outcome,
+  exact: ExactRates,
+): readonly WorkingStep[] {
+  const { filmFps, flashesPerFrame, openPercent, cameraFps, exposureSeconds } = settings;
+  const { closed, window, cycle, longRunShare } = wholeFrameFindings(settings, exact);
+  const textOf = (key: string): string => answers[key]?.text ?? '';
+  const closedPercent = formatNumber(100 - openPercent, 4);
+  return [
+    {
+      words: 'The closed time of the pulldown blade is its share of a film frame.',
+      sum: `${closedPercent} % ÷ (${flashesPerFrame} × ${formatQuantity(filmFps, 'fps', 5)}) = ${ms(closed)} ms`,
+    },
+    windowStep(settings, closed, window),
+    {
+      words:
+        'The camera must start at least once in each window, so one divided by it is the rate.',
+      sum: `1 ÷ ${ms(window)} ms: ${textOf('smallestCameraFps')}`,
+    },
+    {
+      words:
+        'What the film frame and its dark leave after the exposure and one camera frame is the longest readout.',
+      sum: `${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)} − ${ms(1 / cameraFps)}: ${textOf('longestReadoutMilliseconds')}`,
+    },
+    {
+      words: 'Window times film rate is the share of whole camera frames in the long run.',
+      sum: `${ms(window)} ms × ${formatNumber(filmFps, 5)}: ${formatNumber(longRunShare * 100, 3)} %`,
+    },
+    {
+      words: 'Film rate over camera rate in smallest whole numbers is the common cycle.',
+      sum: `${formatNumber(filmFps, 5)} ÷ ${formatNumber(cameraFps, 5)} = ${cycle.filmFramesInCycle} ÷ ${cycle.cameraFramesInCycle}`,
+    },
+    {
+      words:
+        'One divided by film frames in the cycle, camera rate and drift is the time in which every phase is met.',
+      sum: `1 ÷ (${cycle.filmFramesInCycle} × ${formatNumber(cameraFps, 5)} × ${formatNumber(settings.speedErrorPercent, 3)} %): ${textOf('phaseSweepSeconds')}`,
+    },
+  ];
+}
