@@ -12,11 +12,12 @@ export interface SweptTable {
   readonly rows: readonly (readonly string[])[];
 }
 
-/** Heads carry the unit once, so that cells stay bare numbers. */
-function headText(key: string, spec: InputSpec | undefined): string {
+/** Heads carry the unit once, so that cells stay bare numbers, unless the cells name other units. */
+function headText(key: string, spec: InputSpec | undefined, texts: readonly string[]): string {
   if (spec === undefined) return key;
   const unit = entryUnitSymbol(spec);
-  return unit === '' ? spec.label : `${spec.label} (${unit})`;
+  const isBare = texts.every((text) => /^[\d\s.,/]*$/u.test(text));
+  return unit === '' || !isBare ? spec.label : `${spec.label} (${unit})`;
 }
 
 function cellText(spec: InputSpec | undefined, text: string): string {
@@ -61,7 +62,7 @@ export function sweep(table: LookupTable): SweptTable {
     });
   };
   const rowKeys = Object.keys(table.rows);
-  const heads = rowKeys.map((key) => headText(key, inputs[key]));
+  const heads = rowKeys.map((key) => headText(key, inputs[key], table.rows[key] ?? []));
   const { across } = table;
   const labels = computedOutcome(worksheet, fillEntries(inputs, table.fixed)).answers;
   return {
