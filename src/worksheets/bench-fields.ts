@@ -15,8 +15,11 @@ export type BenchReading =
 export const BENCH_READINGS = {
   'projector.gauge': { kind: 'choice' },
   'projector.filmFps': { kind: 'quantity', unit: 'fps' },
-  'projector.fixedSpeeds': { kind: 'list', unit: 'fps' },
   'projector.flashesPerFrame': { kind: 'count' },
+  'projector.speedChoice': { kind: 'choice' },
+  'projector.fixedSpeeds': { kind: 'list', unit: 'fps' },
+  'projector.slowestFps': { kind: 'quantity', unit: 'fps' },
+  'projector.fastestFps': { kind: 'quantity', unit: 'fps' },
   'projector.openFraction': { kind: 'quantity', unit: 'percent' },
   'projector.turnsPerFrame': { kind: 'quantity', unit: 'one' },
   'camera.cameraFps': { kind: 'quantity', unit: 'fps' },
@@ -43,8 +46,10 @@ export const STORED_FIELDS = (Object.keys(BENCH_READINGS) as BenchField[]).filte
 
 /** Where the reader left a field empty, another one that says the same. */
 export const STAND_INS: Partial<Readonly<Record<BenchField, StoredField>>> = {
-  // A machine with one speed, a camera with one rate.
+  // A machine with one speed, a camera with one rate; the rate in use is one that can be set.
   'projector.filmFps': 'projector.fixedSpeeds',
+  'projector.fixedSpeeds': 'projector.filmFps',
   'camera.cameraFps': 'camera.cameraRates',
+  'camera.cameraRates': 'camera.cameraFps',
   'reel.gauge': 'projector.gauge',
 };

@@ -6,7 +6,10 @@ import type { PictureData } from './picture-data.ts';
 export type BenchField =
   | 'projector.gauge'
   | 'projector.filmFps'
+  | 'projector.speedChoice'
   | 'projector.fixedSpeeds'
+  | 'projector.slowestFps'
+  | 'projector.fastestFps'
   | 'projector.flashesPerFrame'
   | 'projector.openFraction'
   | 'projector.turnsPerFrame'

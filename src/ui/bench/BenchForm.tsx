@@ -29,7 +29,14 @@ interface Props {
 
 const PROJECTOR = {
   first: ['projector.gauge', 'projector.filmFps', 'projector.flashesPerFrame'],
-  more: ['projector.fixedSpeeds', 'projector.openFraction', 'projector.turnsPerFrame'],
+  more: [
+    'projector.openFraction',
+    'projector.speedChoice',
+    'projector.fixedSpeeds',
+    'projector.slowestFps',
+    'projector.fastestFps',
+    'projector.turnsPerFrame',
+  ],
 } as const;
 const CAMERA = {
   first: [

@@ -23,8 +23,11 @@ const LINK_VERSION = '1';
 const CODES: Readonly<Record<StoredField, string>> = {
   'projector.gauge': 'pg',
   'projector.filmFps': 'pf',
-  'projector.fixedSpeeds': 'ps',
   'projector.flashesPerFrame': 'pn',
+  'projector.speedChoice': 'pk',
+  'projector.fixedSpeeds': 'ps',
+  'projector.slowestFps': 'pa',
+  'projector.fastestFps': 'pz',
   'projector.openFraction': 'po',
   'projector.turnsPerFrame': 'pt',
   'camera.cameraFps': 'cf',

@@ -74,11 +74,8 @@ function readTexts(value: unknown, shelf: Shelf, place: string, faults: string[]
 
 /** A name fit to show: one line, not empty, not longer than its field. */
 export function tidyName(text: string, otherwise: string): string {
-  const line = text
-    .replaceAll(/[\p{Cc}\p{Cf}\s]+/gu, ' ')
-    .trim()
-    .slice(0, MOST.nameLength)
-    .trim();
+  const characters = [...text.replaceAll(/[\p{Cc}\p{Cf}\s]+/gu, ' ').trim()];
+  const line = characters.slice(0, MOST.nameLength).join('').trim();
   return line === '' ? otherwise : line;
 }
 
