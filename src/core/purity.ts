@@ -5,8 +5,14 @@ import { lightBetween, makeGateLight, type GateLight } from './gate-light.ts';
 import { rollingLight } from './rolling-light.ts';
 import type { Shutter } from './shutter.ts';
 
-/** Camera frames examined at most; a longer common cycle is cut off here. */
+/** Camera frames examined at most; a longer common cycle is cut off here (earlier for exposures of many flashes). */
 export const MOST_CAMERA_FRAMES = 500;
+
+/** Camera frames examined at least, as many as a table shows. */
+const FEWEST_CAMERA_FRAMES = 60;
+
+/** Openings looked at in one question, so that an answer comes at once on a telephone too. */
+const MOST_OPENINGS = 5000;
 
 /** Light of a neighbour below this share is rounding. */
 const ROUNDING = 1e-9;
@@ -109,7 +115,7 @@ export function cameraFramePurity(
  *
  * Model: the light between two middles of the pulldown blade belongs to one film frame; starts are
  * exact fractions of a film frame, and the light is integrated exactly. A cycle of more than 500
- * camera frames is cut off and says so.
+ * camera frames (60 to 500 where each spans many flashes) is cut off and says so.
  *
  * @param question  projector and camera
  * @returns the camera frames in order
@@ -123,9 +129,10 @@ export function purityCycle(question: PurityQuestion): PurityCycle {
   requireInterval('readoutSeconds', readoutSeconds, { minimum: 0, maximum: 60, unit: 's' });
   const light = makeGateLight(filmRate.valueOf(), question.shutter);
   const { filmFrames, cameraFrames } = commonCycle(filmRate, cameraRate);
-  const count = Number(
-    cameraFrames > BigInt(MOST_CAMERA_FRAMES) ? BigInt(MOST_CAMERA_FRAMES) : cameraFrames,
-  );
+  const span = exposureSeconds + readoutSeconds + light.periodSeconds;
+  const openings = (span / light.periodSeconds) * question.shutter.sectors.length;
+  const affordable = Math.max(FEWEST_CAMERA_FRAMES, Math.floor(MOST_OPENINGS / openings));
+  const count = Math.min(MOST_CAMERA_FRAMES, affordable, Number(cameraFrames));
   const frames = Array.from({ length: count }, (_, index): CameraFramePurity => {
     // Whole film frames gone by are split off exactly, so that rounding does not grow along the reel.
     const gone = BigInt(index) * filmFrames;

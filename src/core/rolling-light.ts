@@ -1,4 +1,4 @@
-import { lightBetween, lightLevel, type GateLight } from './gate-light.ts';
+import { lightBetween, type GateLight } from './gate-light.ts';
 
 /**
  * Light that a whole rolling picture collects from a stretch of time, averaged over its rows,
@@ -34,21 +34,32 @@ export function rollingLight(
   const rowsAt = (time: number): number =>
     most * Math.max(0, Math.min(1, (time - startSeconds) / rise, (end - time) / rise));
 
-  const corners = [from, startSeconds + rise, end - rise, to];
+  // Straight pieces of the light, cut where the share of rows changes its slope.
+  const cuts = [startSeconds + rise, end - rise].sort((a, b) => a - b);
   const period = light.periodSeconds;
-  for (let cycle = Math.floor(from / period); cycle * period < to; cycle += 1) {
-    for (const { seconds } of light.points) corners.push(cycle * period + seconds);
-  }
-  const ordered = corners.filter((time) => time >= from && time <= to).sort((a, b) => a - b);
   let sum = 0;
-  for (const [index, a] of ordered.entries()) {
-    const b = ordered[index + 1];
-    if (b === undefined || b === a) continue;
-    const middle = (a + b) / 2;
-    const reach = (b - a) / (2 * Math.sqrt(3));
-    const early = lightLevel(light, middle - reach) * rowsAt(middle - reach);
-    const late = lightLevel(light, middle + reach) * rowsAt(middle + reach);
-    sum += ((b - a) / 2) * (early + late);
+  for (let cycle = Math.floor(from / period); cycle * period < to; cycle += 1) {
+    const offset = cycle * period;
+    for (let index = 1; index < light.points.length; index += 1) {
+      const a = light.points[index - 1];
+      const b = light.points[index];
+      if (a === undefined || b === undefined || a.level + b.level === 0) continue;
+      const pieceEnd = Math.min(to, offset + b.seconds);
+      let pieceStart = Math.max(from, offset + a.seconds);
+      if (pieceEnd <= pieceStart) continue;
+      const slope = (b.level - a.level) / (b.seconds - a.seconds);
+      const levelAt = (time: number): number => a.level + slope * (time - offset - a.seconds);
+      for (const cut of [...cuts, pieceEnd]) {
+        const stop = Math.min(cut, pieceEnd);
+        if (stop <= pieceStart) continue;
+        const middle = (pieceStart + stop) / 2;
+        const reach = (stop - pieceStart) / (2 * Math.sqrt(3));
+        const early = levelAt(middle - reach) * rowsAt(middle - reach);
+        const late = levelAt(middle + reach) * rowsAt(middle + reach);
+        sum += ((stop - pieceStart) / 2) * (early + late);
+        pieceStart = stop;
+      }
+    }
   }
   return sum;
 }

@@ -34,9 +34,9 @@ function freeSentence(found: WholeFrameFindings, { cameraFps }: WholeFrameSettin
   };
 }
 
-function lockedSentence(found: WholeFrameFindings): Verdict {
-  const { cycle, locked, lost } = found;
-  const ratio = `${cycle.filmFramesInCycle} : ${cycle.cameraFramesInCycle}`;
+function lockedSentence(found: WholeFrameFindings, lost: number): Verdict {
+  const { locked, filmFramesInCycle, cameraFramesInCycle } = found;
+  const ratio = `${filmFramesInCycle} : ${cameraFramesInCycle}`;
   if (locked === 'always') {
     return {
       level: 'good',
@@ -52,7 +52,7 @@ function lockedSentence(found: WholeFrameFindings): Verdict {
   const now =
     lost === 0
       ? 'at the phase entered none is lost'
-      : `at the phase entered ${lost} of ${cycle.filmFramesInCycle} have none`;
+      : `at the phase entered ${lost} of ${filmFramesInCycle} have none`;
   const chance = formatNumber(found.goodPhases * 100, 3);
   return {
     level: 'care',
@@ -61,7 +61,11 @@ function lockedSentence(found: WholeFrameFindings): Verdict {
 }
 
 /** The verdict for machines that run free or hold an exact ratio. */
-export function promiseSentence(found: WholeFrameFindings, settings: WholeFrameSettings): Verdict {
+export function promiseSentence(
+  found: WholeFrameFindings,
+  settings: WholeFrameSettings,
+  lost: number,
+): Verdict {
   if (found.hasDarkFrames) {
     return {
       level: 'stop',
@@ -69,12 +73,17 @@ export function promiseSentence(found: WholeFrameFindings, settings: WholeFrameS
         'Some camera frames stay dark at this exposure time, so no film frame is sure of a whole one; lengthen the exposure first.',
     };
   }
-  return settings.running === 'locked' ? lockedSentence(found) : freeSentence(found, settings);
+  return settings.running === 'locked'
+    ? lockedSentence(found, lost)
+    : freeSentence(found, settings);
 }
 
 /** The promise in a few words. */
-export function promiseAnswer(found: WholeFrameFindings, settings: WholeFrameSettings): Answer {
-  const level: VerdictLevel = promiseSentence(found, settings).level;
+export function promiseAnswer(
+  found: WholeFrameFindings,
+  settings: WholeFrameSettings,
+  level: VerdictLevel,
+): Answer {
   const label = 'Whole frames';
   if (found.hasDarkFrames) return wordsAnswer(label, 'not sure, some are dark', { level });
   if (settings.running === 'free') {
@@ -102,10 +111,10 @@ const SHORT_REEL_SECONDS = 200;
 
 /** How soon the drift has met every phase, and what that means for a reel. */
 export function sweepAnswer(found: WholeFrameFindings, settings: WholeFrameSettings): Answer {
-  const { sweepSeconds, cycle } = found;
+  const { sweepSeconds, cameraFramesInCycle } = found;
   const drift = formatNumber(settings.speedErrorPercent, 3);
   const label = `A drift of ${drift} % meets every phase in`;
-  if (sweepSeconds < cycle.cameraFramesInCycle / settings.cameraFps) {
+  if (sweepSeconds < cameraFramesInCycle / settings.cameraFps) {
     return wordsAnswer(label, 'one common cycle', {
       note: 'The cycle is so long that it meets nearly every phase by itself.',
     });

@@ -1,7 +1,12 @@
 // What core says about the settings of the whole-frames worksheet.
 import type Fraction from 'fraction.js';
 import { slowestUsualRate } from '../core/camera-rates.ts';
-import { goodPhaseShare, lockedPromise, phaseSweepSeconds } from '../core/frame-ratio.ts';
+import {
+  commonCycle,
+  goodPhaseShare,
+  lockedPromise,
+  phaseSweepSeconds,
+} from '../core/frame-ratio.ts';
 import { makeGateLight } from '../core/gate-light.ts';
 import { purityCycle, wholeFrameShare, type PurityCycle } from '../core/purity.ts';
 import { exposureRipple } from '../core/ripple.ts';
@@ -34,7 +39,7 @@ export interface ExactRates {
 }
 
 /** Film frames of the cycle that no camera frame holds whole; of a cut cycle, those inside the stretch. */
-function lostFilmFrames({ frames, filmFramesInCycle, isCut }: PurityCycle): number {
+export function lostFilmFrames({ frames, filmFramesInCycle, isCut }: PurityCycle): number {
   const whole = frames.filter(({ isWhole }) => isWhole).map(({ filmFrame }) => filmFrame);
   if (!isCut) return filmFramesInCycle - new Set(whole.map((f) => f % filmFramesInCycle)).size;
   const last = frames.at(-1)?.filmFrame ?? 0;
@@ -44,6 +49,19 @@ function lostFilmFrames({ frames, filmFramesInCycle, isCut }: PurityCycle): numb
   return lost;
 }
 
+/** The purity of the camera frames over one cycle, the costly part. */
+export function wholeFrameCycle(settings: WholeFrameSettings, exact: ExactRates): PurityCycle {
+  return purityCycle({
+    filmRate: exact.filmFps,
+    cameraRate: exact.cameraFps,
+    shutter: makeEqualShutter(settings.flashesPerFrame, settings.openPercent / 100),
+    exposureSeconds: settings.exposureSeconds,
+    readoutSeconds: settings.readoutSeconds,
+    phase: settings.phasePercent / 100,
+  });
+}
+
+/** Window, promises and ratio; quick. */
 export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRates) {
   const { filmFps, flashesPerFrame, cameraFps, exposureSeconds, readoutSeconds } = settings;
   requireWithinCameraFrame(cameraFps, exposureSeconds, readoutSeconds);
@@ -52,27 +70,21 @@ export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRat
   const closed = closedSeconds(filmFps, flashesPerFrame, openFraction);
   const window = wholeFrameWindowSeconds(filmFps, closed, exposureSeconds, readoutSeconds);
   const smallest = smallestCameraFps(filmFps, closed, exposureSeconds, readoutSeconds);
-  const cycle = purityCycle({
-    filmRate: exact.filmFps,
-    cameraRate: exact.cameraFps,
-    shutter,
-    exposureSeconds,
-    readoutSeconds,
-    phase: settings.phasePercent / 100,
-  });
-  const { filmFramesInCycle } = cycle;
+  const ratio = commonCycle(exact.filmFps, exact.cameraFps);
+  const filmFramesInCycle = Number(ratio.filmFrames);
+  const cameraFramesInCycle = Number(ratio.cameraFrames);
   const light = makeGateLight(filmFps, shutter);
   const hasDarkFrames = exposureRipple(light, exposureSeconds).stops === undefined;
   return {
     closed,
     window,
     smallest,
-    cycle,
+    filmFramesInCycle,
+    cameraFramesInCycle,
     hasDarkFrames,
     isSure: !hasDarkFrames && promisesWholeFrames(window, cameraFps),
     longestReadout: longestReadoutSeconds(filmFps, closed, exposureSeconds, cameraFps),
     longRunShare: wholeFrameShare(window, filmFps),
-    lost: lostFilmFrames(cycle),
     goodPhases: goodPhaseShare(filmFramesInCycle, cameraFps, window),
     locked: lockedPromise(filmFramesInCycle, cameraFps, window),
     sweepSeconds: phaseSweepSeconds(filmFramesInCycle, cameraFps, settings.speedErrorPercent),

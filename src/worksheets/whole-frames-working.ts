@@ -16,7 +16,8 @@ export function wholeFramesWorking(
   exact: ExactRates,
 ): readonly WorkingStep[] {
   const { filmFps, flashesPerFrame, openPercent, cameraFps, exposureSeconds } = settings;
-  const { closed, window, cycle, longRunShare } = wholeFrameFindings(settings, exact);
+  const { closed, window, filmFramesInCycle, cameraFramesInCycle, longRunShare } =
+    wholeFrameFindings(settings, exact);
   const textOf = (key: string): string => answers[key]?.text ?? '';
   const closedPercent = formatNumber(100 - openPercent, 4);
   return [
@@ -41,12 +42,12 @@ export function wholeFramesWorking(
     },
     {
       words: 'Film rate over camera rate in smallest whole numbers is the common cycle.',
-      sum: `${formatNumber(filmFps, 5)} ÷ ${formatNumber(cameraFps, 5)} = ${cycle.filmFramesInCycle} ÷ ${cycle.cameraFramesInCycle}`,
+      sum: `${formatNumber(filmFps, 5)} ÷ ${formatNumber(cameraFps, 5)} = ${filmFramesInCycle} ÷ ${cameraFramesInCycle}`,
     },
     {
       words:
         'One divided by film frames in the cycle, camera rate and drift is the time in which every phase is met.',
-      sum: `1 ÷ (${cycle.filmFramesInCycle} × ${formatNumber(cameraFps, 5)} × ${formatNumber(settings.speedErrorPercent, 3)} %): ${textOf('phaseSweepSeconds')}`,
+      sum: `1 ÷ (${filmFramesInCycle} × ${formatNumber(cameraFps, 5)} × ${formatNumber(settings.speedErrorPercent, 3)} %): ${textOf('phaseSweepSeconds')}`,
     },
   ];
 }

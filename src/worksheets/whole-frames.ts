@@ -11,7 +11,7 @@ import {
 import { formatNumber } from '../core/quantity/format.ts';
 import { defineWorksheet } from './types.ts';
 import { cycleText, promiseAnswer, promiseSentence, sweepAnswer } from './whole-frames-answers.ts';
-import { wholeFrameFindings } from './whole-frames-findings.ts';
+import { lostFilmFrames, wholeFrameCycle, wholeFrameFindings } from './whole-frames-findings.ts';
 import { purityPicture, purityTable } from './whole-frames-picture.ts';
 import { wholeFramesWorking } from './whole-frames-working.ts';
 
@@ -62,7 +62,10 @@ export const worksheet = defineWorksheet({
     'Equal blades with hard edges; the film stands still while the gate is lit. A camera frame is whole when all its rows see light of one film frame only. Window, rates and shares are exact. The table follows one common cycle of film and camera; a cycle of more than 500 camera frames is cut there.',
   compute(settings, exact) {
     const found = wholeFrameFindings(settings, exact);
-    const { window, closed, longestReadout, cycle, lost } = found;
+    const { window, closed, longestReadout } = found;
+    const cycle = wholeFrameCycle(settings, exact);
+    const lost = lostFilmFrames(cycle);
+    const verdict = promiseSentence(found, settings, lost);
     const { filmFps, cameraFps, exposureSeconds, readoutSeconds, running } = settings;
     const smallest = smallestCameraFps(filmFps, closed, exposureSeconds, readoutSeconds);
     const whole = cycle.frames.filter(({ isWhole }) => isWhole).length;
@@ -71,9 +74,9 @@ export const worksheet = defineWorksheet({
       ? `of the first ${cycle.frames.length}`
       : `of ${cycle.frames.length}`;
     return {
-      verdict: promiseSentence(found, settings),
+      verdict,
       answers: {
-        wholeFrames: promiseAnswer(found, settings),
+        wholeFrames: promiseAnswer(found, settings, verdict.level),
         windowMilliseconds: quantityAnswer('Window for the start', window * 1000, 'ms', 4, {
           note:
             window > 0
