@@ -53,16 +53,20 @@ function tempoSteps(factor: number): readonly string[] {
  * Model: the tools cut the sound into short pieces and overlap them; pitch is kept, quality is not
  * perfect, least of all for music. The length is right to a few hundredths of a second.
  *
- * @param ratio  tempo ratio; 1/16 to 16
+ * @param ratio     tempo ratio; 1/16 to 16
+ * @param fromFile  file to start from; `corrected.wav` when left out
  * @returns one command line per tool
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source ffmpeg-documentation
  * @source sox-manual
  */
-export function retempoCommands(ratio: Fraction): SoundCommands {
+export function retempoCommands(
+  ratio: Fraction,
+  fromFile: 'taken.wav' | 'corrected.wav' = 'corrected.wav',
+): SoundCommands {
   const factor = requireInterval('ratio', ratio.valueOf(), { minimum: 1 / 16, maximum: 16 });
   return {
-    ffmpeg: `ffmpeg -i corrected.wav -af "${tempoSteps(factor).join(',')}" shown.wav`,
-    sox: `sox corrected.wav shown.wav tempo ${decimalFactor(ratio)}`,
+    ffmpeg: `ffmpeg -i ${fromFile} -af "${tempoSteps(factor).join(',')}" shown.wav`,
+    sox: `sox ${fromFile} shown.wav tempo ${decimalFactor(ratio)}`,
   };
 }

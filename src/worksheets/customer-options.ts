@@ -1,4 +1,9 @@
-import { formatBytes, formatDuration, formatNumber, formatRate } from '../core/quantity/format.ts';
+import {
+  formatBytes,
+  formatDuration,
+  formatNumber,
+  formatQuantity,
+} from '../core/quantity/format.ts';
 import { framesOnLength, runningSeconds } from '../core/film-length.ts';
 import { bitRateBytes, soundBitsPerSecond } from '../core/file-size.ts';
 import { GAUGE_NAMES } from '../core/gauges.ts';
@@ -7,10 +12,14 @@ import { repeatPattern, type RepeatPattern } from '../core/repeat-pattern.ts';
 import { pitchSemitones } from '../core/sound-retiming.ts';
 import { speedChangePercent } from '../core/speed-change.ts';
 import { bytesAnswer, durationAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
+import type { RepeatPatternData } from './picture-data.ts';
 import { defineWorksheet, type Outcome, type ResultTable } from './types.ts';
 
 /** Sound of an ordinary video file, uncompressed: two channels of 16 bit at 48 kHz. */
 const SOUND_BITS_PER_SECOND = soundBitsPerSecond(48_000, 16, 2);
+
+/** Pictures of the film that are drawn. */
+const SHOWN_PICTURES = 12;
 
 interface Entries {
   readonly gauge: GaugeId;
@@ -37,12 +46,24 @@ function optionsOf(entries: Entries) {
   };
 }
 
+const timesWords = (count: number): string =>
+  count === 1 ? 'once' : count === 2 ? 'twice' : `${count} times`;
+
 function repeatWords({ keepsEveryFrame, fewestRepeats, mostRepeats }: RepeatPattern): string {
   if (!keepsEveryFrame) return 'some pictures are left out: movement jumps';
   if (mostRepeats === 1) return 'every picture once: as it was';
   return fewestRepeats === mostRepeats
-    ? `every picture ${mostRepeats} times: even`
-    : `pictures stand ${fewestRepeats} or ${mostRepeats} times: slow pans step a little`;
+    ? `every picture ${timesWords(mostRepeats)}: even`
+    : `each picture ${timesWords(fewestRepeats)} or ${timesWords(mostRepeats)}: slow pans step a little`;
+}
+
+function repeatPicture(pattern: RepeatPattern): RepeatPatternData {
+  const repeats = pattern.repeats.slice(0, SHOWN_PICTURES);
+  return {
+    name: 'repeat-pattern',
+    alternative: `The first pictures of the film stand for ${repeats.join(', ')} pictures of the screen.`,
+    repeats,
+  };
 }
 
 function speedWords(percent: number): string {
@@ -55,8 +76,8 @@ function speedWords(percent: number): string {
 function pitchWords(nativeFps: number, deliveryFps: number): string {
   const semitones = pitchSemitones(deliveryFps / nativeFps);
   if (Math.abs(semitones) < 0.005) return 'as it was';
-  const size = formatNumber(Math.abs(semitones), 2);
-  return `${size} semitones too ${semitones > 0 ? 'high' : 'low'}, unless it is corrected`;
+  const size = formatQuantity(Math.abs(semitones), 'semitone', 2);
+  return `${size} too ${semitones > 0 ? 'high' : 'low'}, unless it is corrected`;
 }
 
 function verdictFor(ownSeconds: number, fastSeconds: number, percent: number): Outcome['verdict'] {
@@ -139,12 +160,13 @@ export const worksheet = defineWorksheet({
   compute(entries, { nativeFps, deliveryFps }) {
     const { frames, ownSeconds, fastSeconds, ownBytes, fastBytes, fastPercent } =
       optionsOf(entries);
-    const repeats = repeatWords(repeatPattern(nativeFps, deliveryFps));
+    const pattern = repeatPattern(nativeFps, deliveryFps);
+    const repeats = repeatWords(pattern);
     const isSilent = entries.sound === 'silent';
     const ownPitch = isSilent ? 'none' : 'as it was';
     const fastPitch = isSilent ? 'none' : pitchWords(entries.nativeFps, entries.deliveryFps);
-    const native = formatRate(nativeFps, false);
-    const delivery = formatRate(deliveryFps, false);
+    const native = formatNumber(entries.nativeFps, 4);
+    const delivery = formatNumber(entries.deliveryFps, 4);
     const own = formatDuration(ownSeconds);
     const table: ResultTable = {
       caption: 'Four ways to have your film',
@@ -207,11 +229,13 @@ export const worksheet = defineWorksheet({
         frames: quantityAnswer('Pictures on your film', frames, 'frames', 4),
       },
       tables: [table],
+      pictures: [repeatPicture(pattern)],
     };
   },
-  working(entries, { answers }, { nativeFps, deliveryFps }) {
+  working(entries, { answers }) {
     const text = (key: string): string => answers[key]?.text ?? '';
-    const native = formatRate(nativeFps);
+    const native = formatQuantity(entries.nativeFps, 'fps', 4);
+    const delivery = formatQuantity(entries.deliveryFps, 'fps', 4);
     return [
       {
         words: 'The length tells how many pictures there are; the rate tells how long they run.',
@@ -219,7 +243,7 @@ export const worksheet = defineWorksheet({
       },
       {
         words: 'The same pictures shown one after the other at the rate of the screen.',
-        sum: `${text('frames')} ÷ ${formatRate(deliveryFps)} = ${text('fastSeconds')}`,
+        sum: `${text('frames')} ÷ ${delivery} = ${text('fastSeconds')}`,
       },
       {
         words: 'Running time times data rate, divided by 8 bits in a byte, is the size.',

@@ -13,6 +13,7 @@ import {
   formatQuantity,
 } from '../core/quantity/format.ts';
 import { bytesAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
+import { frameSizeSum } from './frame-size-sum.ts';
 import { defineWorksheet } from './types.ts';
 
 type LayoutName = FrameLayoutName | 'bit-rate';
@@ -188,7 +189,7 @@ export const worksheet = defineWorksheet({
           }
         : {
             words: `One frame, ${LAYOUT_NAMES[layout]}, as its layout prescribes.`,
-            sum: `${entries.widthPixels} × ${entries.heightPixels} px → ${text('frameBytes')}`,
+            sum: `${frameSizeSum(layout, entries.widthPixels, entries.heightPixels)} = ${text('frameBytes')}`,
           },
       {
         words: 'Frames times bytes of one frame gives the pictures.',

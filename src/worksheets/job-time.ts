@@ -1,7 +1,7 @@
 import { jobTime, workingDays, type JobTime } from '../core/job-time.ts';
 import { formatDuration, formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { durationAnswer, quantityAnswer } from './answers.ts';
-import { defineWorksheet } from './types.ts';
+import { defineWorksheet, type Answer } from './types.ts';
 
 interface Entries {
   readonly reelCount: number;
@@ -27,6 +27,19 @@ function timesOf(entries: Entries): { readonly realTime: JobTime; readonly singl
     single: jobTime({ ...parts, framesPerSecond: entries.singleFps }),
   };
 }
+
+/** A plan is good to the minute; only runs of a few minutes are told in seconds. */
+const SHORTEST_IN_MINUTES = 600;
+
+const plannedSeconds = (seconds: number): number =>
+  seconds < SHORTEST_IN_MINUTES ? seconds : Math.round(seconds / 60) * 60;
+
+const planAnswer = (label: string, seconds: number): Answer => ({
+  ...durationAnswer(label, plannedSeconds(seconds)),
+  value: seconds,
+});
+
+const planText = (seconds: number): string => formatDuration(plannedSeconds(seconds));
 
 const daysText = (days: number): string => `${formatNumber(days)} ${days === 1 ? 'day' : 'days'}`;
 
@@ -127,19 +140,19 @@ export const worksheet = defineWorksheet({
     return {
       verdict: {
         level: 'note',
-        sentence: `The job takes ${formatDuration(realTime.totalSeconds)}, ${daysText(days)}; one frame at a time it would be ${formatDuration(single.totalSeconds)}, ${daysText(singleDays)}.`,
+        sentence: `The job takes ${planText(realTime.totalSeconds)}, ${daysText(days)}; one frame at a time it would be ${planText(single.totalSeconds)}, ${daysText(singleDays)}.`,
       },
       answers: {
-        totalSeconds: durationAnswer('Whole job', realTime.totalSeconds),
+        totalSeconds: planAnswer('Whole job', realTime.totalSeconds),
         days: quantityAnswer('Working days', days, 'one'),
-        reelSeconds: durationAnswer('One reel, all in', realTime.reelSeconds),
-        runSeconds: durationAnswer('One reel, run only', realTime.runSeconds),
-        handsOnSeconds: durationAnswer(
+        reelSeconds: planAnswer('One reel, all in', realTime.reelSeconds),
+        runSeconds: planAnswer('One reel, run only', realTime.runSeconds),
+        handsOnSeconds: planAnswer(
           'Hands-on part of the job',
           realTime.totalSeconds - realTime.watchSeconds,
         ),
-        singleRunSeconds: durationAnswer('One frame at a time: one reel', single.runSeconds),
-        singleTotalSeconds: durationAnswer('One frame at a time: whole job', single.totalSeconds),
+        singleRunSeconds: planAnswer('One frame at a time: one reel', single.runSeconds),
+        singleTotalSeconds: planAnswer('One frame at a time: whole job', single.totalSeconds),
         singleDays: quantityAnswer('One frame at a time: days', singleDays, 'one'),
         ratio: quantityAnswer(
           'Times as long, one frame at a time',
@@ -176,7 +189,7 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: [
-    'Never leave a projector running alone: a film that stops in the light burns through in a second.',
+    'Never leave a projector running alone: a film that stops in the light may burn, and a reel that jams tears.',
     'Promise the day after the one you reckon.',
   ],
   sources: ['arithmetic', 'common-practice'],

@@ -1,67 +1,15 @@
 import { GAUGE_NAMES } from '../core/gauges.ts';
-import type { GaugeId } from '../core/gauges/gauge.ts';
 import {
-  airyDiameterMicrometres,
-  depthOfFieldMillimetres,
-  effectiveFNumber,
   extensionLossStops,
   filmDistanceMillimetres,
-  largestSharpFNumber,
   lensExtensionMillimetres,
-  magnification,
   waveDepthOfFieldMillimetres,
 } from '../core/lens.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { quantityAnswer } from './answers.ts';
-import { gatePictureWidth, widthStep } from './gate-picture-width.ts';
-import { defineWorksheet, type Outcome } from './types.ts';
-
-interface Entries {
-  readonly gauge: GaugeId;
-  readonly pictureWidthMillimetres: number | undefined;
-  readonly sensorWidthMillimetres: number;
-  readonly fillPercent: number;
-  readonly focalLengthMillimetres: number;
-  readonly fNumber: number;
-  readonly pupilRatio: number;
-  readonly pixelsAcross: number;
-  readonly blurPixels: number;
-}
-
-function setupOf(entries: Entries) {
-  const { gauge, pictureWidthMillimetres, sensorWidthMillimetres, fNumber, pupilRatio } = entries;
-  const width = gatePictureWidth(gauge, pictureWidthMillimetres);
-  const imageWidth = (sensorWidthMillimetres * entries.fillPercent) / 100;
-  const scale = magnification(imageWidth, width.millimetres);
-  const effective = effectiveFNumber(fNumber, scale, pupilRatio);
-  const pixelMillimetres = sensorWidthMillimetres / entries.pixelsAcross;
-  const blurMillimetres = entries.blurPixels * pixelMillimetres;
-  return {
-    width,
-    imageWidth,
-    scale,
-    effective,
-    pixelMillimetres,
-    blurMillimetres,
-    airyMicrometres: airyDiameterMicrometres(effective),
-    depth: depthOfFieldMillimetres(effective, blurMillimetres, scale),
-    largestSharp: largestSharpFNumber(blurMillimetres, scale, pupilRatio),
-  };
-}
-
-function verdictFor(fNumber: number, setup: ReturnType<typeof setupOf>): Outcome['verdict'] {
-  const { depth, largestSharp } = setup;
-  const flat = `the film must stay flat within ${formatQuantity(depth, 'mm', 2)}`;
-  return fNumber <= largestSharp
-    ? {
-        level: 'good',
-        sentence: `At f/${formatNumber(fNumber, 2)} diffraction stays below the blur you accept; ${flat}.`,
-      }
-    : {
-        level: 'care',
-        sentence: `f/${formatNumber(fNumber, 2)} is stopped down too far: diffraction alone blurs more than you accept; open to f/${formatNumber(largestSharp, 2)} or wider.`,
-      };
-}
+import { widthStep } from './gate-picture-width.ts';
+import { diffractionPicture, lensSetupOf, lensVerdict } from './lens-setup-findings.ts';
+import { defineWorksheet } from './types.ts';
 
 export const worksheet = defineWorksheet({
   id: 'lens-setup',
@@ -124,8 +72,8 @@ export const worksheet = defineWorksheet({
       unit: 'one',
       minimum: 0.7,
       maximum: 64,
-      default: '4',
-      accepted: '4 or 5.6',
+      default: '2.8',
+      accepted: '2.8 or 5.6',
       help: 'As set. Some lenses show the effective number when close: then enter the one for far away.',
     },
     pupilRatio: {
@@ -162,11 +110,11 @@ export const worksheet = defineWorksheet({
   model:
     'Thin lens focused by extension; a lens that focuses inside shortens its focal length and needs less. Diffraction is that of a perfect lens in green light (0.55 µm). Depth is counted twice: by the blur you accept, and by a quarter wave of light; the truth lies nearer the larger one for coarse pixels, the smaller one for fine ones.',
   compute(entries) {
-    const setup = setupOf(entries);
+    const setup = lensSetupOf(entries);
     const { focalLengthMillimetres, pupilRatio } = entries;
     const { scale, effective, airyMicrometres, pixelMillimetres } = setup;
     return {
-      verdict: verdictFor(entries.fNumber, setup),
+      verdict: lensVerdict(entries.fNumber, setup),
       answers: {
         magnification: quantityAnswer('Magnification', scale, 'one', 3, {
           note: 'Above 1 the image is larger than the film.',
@@ -208,11 +156,12 @@ export const worksheet = defineWorksheet({
           2,
         ),
       },
+      pictures: [diffractionPicture(entries, setup)],
     };
   },
   working(entries, { answers }) {
     const text = (key: string): string => answers[key]?.text ?? '';
-    const { width, imageWidth, blurMillimetres } = setupOf(entries);
+    const { width, imageWidth, blurMillimetres } = lensSetupOf(entries);
     const scale = text('magnification');
     const bellows =
       entries.pupilRatio === 1 ? scale : `${scale} ÷ ${formatNumber(entries.pupilRatio)}`;

@@ -75,8 +75,12 @@ function linesTable(result: Quotation, discountPercent: number, taxPercent: numb
       ...(result.minimumExtraCents === 0
         ? []
         : [closing('Up to the minimum charge', result.minimumExtraCents)]),
-      closing('Before tax', result.netCents),
-      closing(`Tax ${formatNumber(taxPercent)} %`, result.taxCents),
+      ...(taxPercent === 0
+        ? []
+        : [
+            closing('Before tax', result.netCents),
+            closing(`Tax ${formatNumber(taxPercent)} %`, result.taxCents),
+          ]),
       closing('To pay', result.totalCents),
     ],
   };

@@ -28,29 +28,44 @@ function ratioText(ratio: Fraction): string {
   return ratio.d > 100_000n ? decimal : `${ratio.toFraction()} (${decimal})`;
 }
 
-function verdictFor(ratio: number, semitones: number): Outcome['verdict'] {
+function verdictFor(rates: ExactRates, keepsPitch: boolean): Outcome['verdict'] {
+  const ratio = ratioOf(rates, keepsPitch).valueOf();
+  const isFitted = keepsPitch && !rates.shownFps.equals(rates.nativeFps);
   if (Math.abs(ratio - 1) < 1e-9) {
-    return { level: 'good', sentence: 'The sound already has the right speed.' };
+    return isFitted
+      ? {
+          level: 'care',
+          sentence: 'The pitch is right; only the length has to be fitted to the picture.',
+        }
+      : { level: 'good', sentence: 'The sound already has the right speed.' };
   }
   const percent = formatNumber(Math.abs(ratio - 1) * 100);
   const [slow, low] = ratio > 1 ? ['slow', 'low'] : ['fast', 'high'];
-  const size = formatQuantity(Math.abs(semitones), 'semitone');
+  const size = formatQuantity(Math.abs(pitchSemitones(ratio)), 'semitone');
   return {
     level: 'care',
-    sentence: `The recording is too ${slow} and ${size} too ${low} for its place: change its speed by ${percent} %.`,
+    sentence: `The recording is too ${slow} and ${size} too ${low}: change its speed by ${percent} %${isFitted ? ', then fit its length' : ''}.`,
   };
 }
 
-function commandsFor(rates: ExactRates, sampleRateHz: number, keepsPitch: boolean) {
-  const label = (words: string, { ffmpeg, sox }: SoundCommands) => [
+function commandsFor(
+  rates: ExactRates,
+  sampleRateHz: number,
+  keepsPitch: boolean,
+): Outcome['commands'] {
+  const labelled = (words: string, { ffmpeg, sox }: SoundCommands) => [
     { label: `${words}, with ffmpeg`, text: ffmpeg },
     { label: `${words}, with sox`, text: sox },
   ];
   const ratio = ratioOf(rates, keepsPitch);
-  const speed = label('Set the speed', respeedCommands(sampleRateHz, ratio));
+  const isRight = ratio.equals(1);
+  const speed = isRight ? [] : labelled('Set the speed', respeedCommands(sampleRateHz, ratio));
   if (!keepsPitch || rates.shownFps.equals(rates.nativeFps)) return speed;
-  const tempo = retempoCommands(speedRatio(rates.nativeFps, rates.shownFps));
-  return [...speed, ...label('Then fit the length and keep the pitch', tempo)];
+  const tempo = retempoCommands(
+    speedRatio(rates.nativeFps, rates.shownFps),
+    isRight ? 'taken.wav' : 'corrected.wav',
+  );
+  return [...speed, ...labelled('Fit the length and keep the pitch', tempo)];
 }
 
 export const worksheet = defineWorksheet({
@@ -118,10 +133,9 @@ export const worksheet = defineWorksheet({
     const ratio = ratioOf(rates, keepsPitch);
     const pair = sampleRatePair(sampleRateHz, ratio);
     const corrected = correctedSampleRateHz(sampleRateHz, ratio).valueOf();
-    const isRight = ratio.equals(1);
     const shownSemitones = keepsPitch ? 0 : pitchSemitones(shownFps.div(nativeFps).valueOf());
     return {
-      verdict: verdictFor(ratio.valueOf(), pitchSemitones(ratio.valueOf())),
+      verdict: verdictFor(rates, keepsPitch),
       answers: {
         takenSemitones: quantityAnswer(
           'Pitch of the recording against the original',
@@ -152,7 +166,7 @@ export const worksheet = defineWorksheet({
           { note: 'With a minus sign it runs ahead.' },
         ),
       },
-      commands: isRight && !keepsPitch ? [] : commandsFor(rates, sampleRateHz, keepsPitch),
+      commands: commandsFor(rates, sampleRateHz, keepsPitch) ?? [],
     };
   },
   working({ pitch, sampleRate }, { answers }, { takenFps, nativeFps, shownFps }) {

@@ -33,17 +33,21 @@ function ppmOf(entries: Entries): number {
   return partsPerMillion(milligrams, molarMassGrams);
 }
 
-function verdictFor(share: number, isMeasured: boolean): Outcome['verdict'] {
+/** What to do between a tenth of the limit and the limit. */
+const REMEDIES: Readonly<Record<VapourName, string>> = {
+  isopropanol: 'use less and air more',
+  'acetic-acid': 'take the film out of the room and air it',
+};
+
+function verdictFor(vapour: VapourName, share: number, isMeasured: boolean): Outcome['verdict'] {
   const percent = `${formatNumber(100 * share, 2)} % of the limit for a working day`;
   const found = isMeasured ? 'Your reading is' : 'The estimate is';
   if (share >= 1) {
     return { level: 'stop', sentence: `${found} ${percent}: stop, leave the room and air it.` };
   }
   if (share >= SAFE_SHARE) {
-    return {
-      level: 'care',
-      sentence: `${found} ${percent}: use less, air more, and have it measured.`,
-    };
+    const measure = isMeasured ? '' : ', and have it measured';
+    return { level: 'care', sentence: `${found} ${percent}: ${REMEDIES[vapour]}${measure}.` };
   }
   return {
     level: 'note',
@@ -115,7 +119,7 @@ export const worksheet = defineWorksheet({
     const ppm = ppmOf(entries);
     const share = ppm / limit.dayPpm;
     return {
-      verdict: verdictFor(share, entries.readingPpm !== undefined),
+      verdict: verdictFor(entries.vapour, share, entries.readingPpm !== undefined),
       answers: {
         ppm: quantityAnswer('Vapour in the air', ppm, 'ppm'),
         milligrams: quantityAnswer(

@@ -1,0 +1,96 @@
+// What the lens worksheet finds out before it is put into answers.
+
+import type { GaugeId } from '../core/gauges/gauge.ts';
+import {
+  airyDiameterMicrometres,
+  depthOfFieldMillimetres,
+  effectiveFNumber,
+  largestSharpFNumber,
+  magnification,
+} from '../core/lens.ts';
+import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
+import { gatePictureWidth } from './gate-picture-width.ts';
+import type { CurveData } from './picture-data.ts';
+import type { Outcome } from './types.ts';
+
+export interface LensEntries {
+  readonly gauge: GaugeId;
+  readonly pictureWidthMillimetres: number | undefined;
+  readonly sensorWidthMillimetres: number;
+  readonly fillPercent: number;
+  readonly focalLengthMillimetres: number;
+  readonly fNumber: number;
+  readonly pupilRatio: number;
+  readonly pixelsAcross: number;
+  readonly blurPixels: number;
+}
+
+/** The set-up in numbers: what the answers, the working and the picture are made of. */
+export function lensSetupOf(entries: LensEntries) {
+  const { gauge, pictureWidthMillimetres, sensorWidthMillimetres, fNumber, pupilRatio } = entries;
+  const width = gatePictureWidth(gauge, pictureWidthMillimetres);
+  const imageWidth = (sensorWidthMillimetres * entries.fillPercent) / 100;
+  const scale = magnification(imageWidth, width.millimetres);
+  const effective = effectiveFNumber(fNumber, scale, pupilRatio);
+  const pixelMillimetres = sensorWidthMillimetres / entries.pixelsAcross;
+  const blurMillimetres = entries.blurPixels * pixelMillimetres;
+  return {
+    width,
+    imageWidth,
+    scale,
+    effective,
+    pixelMillimetres,
+    blurMillimetres,
+    airyMicrometres: airyDiameterMicrometres(effective),
+    depth: depthOfFieldMillimetres(effective, blurMillimetres, scale),
+    largestSharp: largestSharpFNumber(blurMillimetres, scale, pupilRatio),
+  };
+}
+
+/** The one sentence: is the opening small enough to be too small? */
+export function lensVerdict(
+  fNumber: number,
+  setup: ReturnType<typeof lensSetupOf>,
+): Outcome['verdict'] {
+  const { depth, largestSharp } = setup;
+  const flat = `the film must stay flat within ${formatQuantity(depth, 'mm', 2)}`;
+  return fNumber <= largestSharp
+    ? {
+        level: 'good',
+        sentence: `At f/${formatNumber(fNumber, 2)} diffraction stays below the blur you accept; ${flat}.`,
+      }
+    : {
+        level: 'care',
+        sentence: `f/${formatNumber(fNumber, 2)} is stopped down too far: diffraction alone blurs more than you accept; open to f/${formatNumber(largestSharp, 2)} or wider.`,
+      };
+}
+
+/** Diffraction disc against f-number, with the blur that is accepted and the reader's setting. */
+export function diffractionPicture(
+  entries: LensEntries,
+  setup: ReturnType<typeof lensSetupOf>,
+): CurveData {
+  const { scale, pixelMillimetres, largestSharp } = setup;
+  const discPixels = (fNumber: number): number =>
+    airyDiameterMicrometres(effectiveFNumber(fNumber, scale, entries.pupilRatio)) /
+    (1000 * pixelMillimetres);
+  const end = Math.max(16, 1.25 * entries.fNumber);
+  const ends = [0.5, end];
+  return {
+    name: 'curve',
+    alternative: `The diffraction disc grows in proportion to the f-number and reaches the ${formatQuantity(entries.blurPixels, 'px')} you accept at f/${formatNumber(largestSharp, 2)}.`,
+    xLabel: 'f-number on the ring',
+    yLabel: 'pixels',
+    curves: [
+      {
+        label: 'diffraction disc',
+        points: ends.map((fNumber) => ({ x: fNumber, y: discPixels(fNumber) })),
+      },
+      {
+        label: 'blur you accept',
+        points: ends.map((fNumber) => ({ x: fNumber, y: entries.blurPixels })),
+      },
+    ],
+    marks: [{ x: entries.fNumber, label: `f/${formatNumber(entries.fNumber, 2)}` }],
+  };
+}

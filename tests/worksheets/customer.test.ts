@@ -1,0 +1,126 @@
+import { describe, expect, test } from 'vitest';
+import { worksheet as customerOptions } from '../../src/worksheets/customer-options.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
+import { worksheet as jobTime } from '../../src/worksheets/job-time.ts';
+import { worksheet as quotation } from '../../src/worksheets/quotation.ts';
+import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+
+const run = (worksheet: AnyWorksheet, entries: Record<string, string>): Evaluation =>
+  evaluate(worksheet, fillEntries(worksheet.inputs, entries));
+const value = (evaluation: Evaluation, key: string): number =>
+  evaluation.outcome!.answers[key]!.value!;
+
+describe('the worksheet on the time of a job', () => {
+  test('is the same job when both machines are equally fast', () => {
+    const evaluation = run(jobTime, { filmFps: '18', singleFps: '18' });
+    expect(value(evaluation, 'ratio')).toBe(1);
+    expect(value(evaluation, 'days')).toBe(value(evaluation, 'singleDays'));
+  });
+
+  test('counts hands-on time apart from the run', () => {
+    const evaluation = run(jobTime, {
+      reelCount: '1',
+      handlingSeconds: '10',
+      afterWorkSeconds: '5',
+      repeatPercent: '100',
+    });
+    expect(value(evaluation, 'handsOnSeconds')).toBeCloseTo(2 * 600 + 300, 9);
+  });
+
+  test('tells long times to the minute and keeps the exact value behind', () => {
+    const evaluation = run(jobTime, { handlingSeconds: '1000 s', afterWorkSeconds: '0' });
+    expect(evaluation.outcome!.answers['reelSeconds']!.text).toMatch(/20\u00a0min$/u);
+    expect(value(evaluation, 'reelSeconds')).toBe(1200);
+    expect(evaluation.outcome!.answers['totalSeconds']!.text).not.toMatch(/\ds$|\u00a0s$/u);
+  });
+});
+
+describe('the worksheet on quotations', () => {
+  const amounts = (evaluation: Evaluation): readonly number[] =>
+    evaluation.outcome!.tables![0]!.rows.map(({ cells }) =>
+      Number(cells.at(-1)!.replaceAll('\u202f', '').replace('−', '-')),
+    );
+
+  test('prints lines that add up to what is to be paid', () => {
+    for (const entries of [
+      {},
+      { discountPercent: '7.5', taxPercent: '19' },
+      { reelCount: '1', carrierCount: '0', fixedPrice: '0', taxPercent: '21' },
+      { pricePerMinute: '0.333', runningSeconds: '4:07', discountPercent: '3' },
+    ]) {
+      const rows = run(quotation, entries).outcome!.tables![0]!.rows;
+      const labels = rows.map(({ cells }) => cells[0]!);
+      const all = amounts(run(quotation, entries));
+      const sumAt = labels.indexOf('Sum');
+      const cents = (list: readonly number[]): number =>
+        list.reduce((total, amount) => total + Math.round(amount * 100), 0);
+      expect(cents(all.slice(0, sumAt))).toBe(cents([all[sumAt]!]));
+      const closing = all.filter((_, index) => index >= sumAt && labels[index] !== 'Before tax');
+      expect(cents(closing.slice(0, -1))).toBe(cents(closing.slice(-1)));
+    }
+  });
+
+  test('leaves out lines of nothing', () => {
+    const { rows } = run(quotation, { carrierCount: '0', fixedPrice: '0' }).outcome!.tables![0]!;
+    const labels = rows.map(({ cells }) => cells[0]);
+    expect(labels).toEqual(['Reels', 'Minutes of film', 'Sum', 'To pay']);
+  });
+
+  test('counts begun minutes reel by reel', () => {
+    const exact = run(quotation, { reelCount: '3', runningSeconds: '2:30' });
+    const begun = run(quotation, { reelCount: '3', runningSeconds: '2:30', minuteRule: 'begun' });
+    expect(value(exact, 'minutes')).toBe(7.5);
+    expect(value(begun, 'minutes')).toBe(9);
+  });
+
+  test('hands over a table that a spreadsheet reads', () => {
+    const { files, tables } = run(quotation, { discountPercent: '10' }).outcome!;
+    const lines = files![0]!.text.split('\r\n');
+    expect(lines).toHaveLength(tables![0]!.rows.length + 1);
+    expect(files![0]!.text).toContain('"Discount 10 %","","","-12.40"');
+    for (const line of lines) expect(line.match(/","/gu)).toHaveLength(3);
+  });
+});
+
+describe('the worksheet on the options of a customer', () => {
+  const option = (evaluation: Evaluation, index: number): readonly string[] =>
+    evaluation.outcome!.tables![0]!.rows[index]!.cells;
+
+  test('offers four ways, each with all columns filled', () => {
+    const { rows, columns } = run(customerOptions, {}).outcome!.tables![0]!;
+    expect(rows).toHaveLength(4);
+    for (const { cells } of rows) {
+      expect(cells).toHaveLength(columns.length);
+      for (const cell of cells) expect(cell).not.toBe('');
+    }
+  });
+
+  test('finds no difference when film and screen have the same rate', () => {
+    const evaluation = run(customerOptions, { nativeFps: '25', deliveryFps: '25' });
+    expect(evaluation.outcome!.verdict.level).toBe('good');
+    expect(option(evaluation, 1)[3]).toBe('every picture once: as it was');
+    expect(option(evaluation, 2)[3]).toBe('as it was');
+    expect(option(evaluation, 2)[1]).toBe(option(evaluation, 0)[1]);
+  });
+
+  test('speaks of pitch only where there is sound', () => {
+    const silent = run(customerOptions, { nativeFps: '18', sound: 'silent' });
+    expect(option(silent, 2)[4]).toBe('none');
+    const loud = run(customerOptions, { nativeFps: '18', sound: 'sound' });
+    expect(option(loud, 2)[4]).toContain('too high');
+    expect(value(loud, 'ownBytes')).toBeGreaterThan(value(silent, 'ownBytes'));
+  });
+
+  test('warns of a screen that is slower than the film', () => {
+    const evaluation = run(customerOptions, { nativeFps: '30', deliveryFps: '25' });
+    expect(option(evaluation, 1)[3]).toContain('left out');
+    expect(option(evaluation, 2)[3]).toContain('too slow');
+  });
+
+  test('plays every picture once in the time that the pictures take', () => {
+    const evaluation = run(customerOptions, { lengthMetres: '50 ft' });
+    expect(value(evaluation, 'frames')).toBeCloseTo(3600, 6);
+    expect(value(evaluation, 'ownSeconds') * 18).toBeCloseTo(3600, 6);
+    expect(value(evaluation, 'fastSeconds') * 25).toBeCloseTo(3600, 6);
+  });
+});

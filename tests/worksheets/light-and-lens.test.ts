@@ -1,0 +1,138 @@
+import { describe, expect, test } from 'vitest';
+import { worksheet as densityRange } from '../../src/worksheets/density-range.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
+import { worksheet as lensSetup } from '../../src/worksheets/lens-setup.ts';
+import { worksheet as lightStops } from '../../src/worksheets/light-stops.ts';
+import { worksheet as sampling } from '../../src/worksheets/sampling.ts';
+import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+
+const run = (worksheet: AnyWorksheet, entries: Record<string, string>): Evaluation =>
+  evaluate(worksheet, fillEntries(worksheet.inputs, entries));
+const value = (evaluation: Evaluation, key: string): number =>
+  evaluation.outcome!.answers[key]!.value!;
+const sentence = (evaluation: Evaluation): string =>
+  evaluation.outcome!.verdict.sentence.replaceAll('\u00a0', ' ');
+const same = { toExposureSeconds: '1/50', toFNumber: '5.6', toSensitivity: '100' };
+
+describe('the worksheet on stops', () => {
+  test('finds nothing to say when nothing changes', () => {
+    const evaluation = run(lightStops, same);
+    expect(value(evaluation, 'totalStops')).toBe(0);
+    expect(evaluation.outcome!.verdict.level).toBe('good');
+  });
+
+  test('says brighter and darker the right way round', () => {
+    const brighter = run(lightStops, { ...same, toSensitivity: '200' });
+    expect(sentence(brighter)).toContain('1 stop brighter: the first times 2');
+    const darker = run(lightStops, { ...same, addedDensity: '0.60206' });
+    expect(sentence(darker)).toContain('2 stops darker: the first divided by 4');
+  });
+
+  test('offers settings that really bring the brightness back', () => {
+    const first = run(lightStops, { toExposureSeconds: '1/108', toFNumber: '4' });
+    const opened = run(lightStops, {
+      toExposureSeconds: '1/108',
+      toFNumber: String(value(first, 'balancingFNumber')),
+    });
+    expect(value(opened, 'totalStops')).toBeCloseTo(0, 9);
+    const raised = run(lightStops, {
+      toExposureSeconds: '1/108',
+      toFNumber: '4',
+      toSensitivity: String(value(first, 'balancingSensitivity')),
+    });
+    expect(value(raised, 'totalStops')).toBeCloseTo(0, 9);
+  });
+
+  test('reads shutter angles at the camera rate', () => {
+    const angle = run(lightStops, { ...same, fromExposureSeconds: '90°', cameraFps: '25' });
+    expect(value(angle, 'exposureStops')).toBeCloseTo(1, 9);
+  });
+});
+
+describe('the worksheet on range', () => {
+  test('lists one exposure for each that it asks for', () => {
+    for (const maximumDensity of ['1', '2.5', '3.3', '4', '5.9']) {
+      const evaluation = run(densityRange, { maximumDensity, spacingStops: '1.5' });
+      expect(evaluation.outcome!.tables![0]!.rows).toHaveLength(value(evaluation, 'count'));
+    }
+  });
+
+  test('warns of seams only when neighbours share less than a stop', () => {
+    const wide = run(densityRange, { cameraStops: '4', spacingStops: '3.5' });
+    expect(wide.outcome!.cautions).toHaveLength(1);
+    const close = run(densityRange, { cameraStops: '4', spacingStops: '2' });
+    expect(close.outcome!.cautions).toEqual([]);
+  });
+
+  test('names the field when the densities are swapped or the step leaves gaps', () => {
+    expect(run(densityRange, { minimumDensity: '3', maximumDensity: '1' }).messages).toHaveProperty(
+      'maximumDensity',
+    );
+    expect(run(densityRange, { cameraStops: '4', spacingStops: '5' }).messages).toHaveProperty(
+      'spacingStops',
+    );
+  });
+});
+
+describe('the worksheet on the lens', () => {
+  test('takes the width of the gauge unless one is typed', () => {
+    const byGauge = run(lensSetup, { gauge: 'super-8' });
+    const typed = run(lensSetup, { gauge: '16mm', pictureWidthMillimetres: '5.31' });
+    expect(value(typed, 'magnification')).toBe(value(byGauge, 'magnification'));
+    expect(byGauge.working![0]!.words).toContain('quoted second-hand');
+    expect(typed.working![0]!.words).toContain('as you entered it');
+  });
+
+  test('turns from good to care exactly at the largest sharp f-number', () => {
+    const limit = value(run(lensSetup, {}), 'largestSharpFNumber');
+    const level = (fNumber: number): string =>
+      run(lensSetup, { fNumber: String(fNumber) }).outcome!.verdict.level;
+    expect(level(limit * 0.999)).toBe('good');
+    expect(level(limit * 1.001)).toBe('care');
+  });
+
+  test('at half size on a sensor as wide as twice the picture is life size doubled', () => {
+    const evaluation = run(lensSetup, {
+      pictureWidthMillimetres: '10',
+      sensorWidthMillimetres: '20',
+      fillPercent: '100',
+      focalLengthMillimetres: '60',
+      fNumber: '4',
+    });
+    expect(value(evaluation, 'magnification')).toBe(2);
+    expect(value(evaluation, 'extensionMillimetres')).toBe(120);
+    expect(value(evaluation, 'filmDistanceMillimetres')).toBe(90);
+    expect(value(evaluation, 'effectiveFNumber')).toBe(12);
+  });
+
+  test('draws a disc that crosses the accepted blur at the largest sharp f-number', () => {
+    const evaluation = run(lensSetup, { fNumber: '20' });
+    const [picture] = evaluation.outcome!.pictures!;
+    if (picture?.name !== 'curve') throw new Error('there is no curve');
+    const [start, end] = picture.curves[0]!.points;
+    const slope = (end!.y - start!.y) / (end!.x - start!.x);
+    const crossing = start!.x + (picture.curves[1]!.points[0]!.y - start!.y) / slope;
+    expect(crossing).toBeCloseTo(value(evaluation, 'largestSharpFNumber'), 9);
+    expect(picture.marks[0]!.x).toBe(20);
+    expect(end!.x).toBeGreaterThan(20);
+  });
+});
+
+describe('the worksheet on sampling', () => {
+  test('names the lowest of the three limits', () => {
+    const limitOf = (entries: Record<string, string>): string =>
+      run(sampling, entries).outcome!.answers['limitedBy']!.text;
+    expect(limitOf({ filmLinePairs: '20' })).toBe('the film');
+    expect(limitOf({ filmLinePairs: '300', fNumber: '1' })).toBe('the pixels');
+    expect(limitOf({ filmLinePairs: '300', fNumber: '32' })).toBe('the lens opening');
+  });
+
+  test('needs the pixels that it says it needs', () => {
+    const needed = value(run(sampling, { filmLinePairs: '100' }), 'pixelsNeeded');
+    const wide = { filmLinePairs: '100', fNumber: '0.7', fillPercent: '100' };
+    const enough = run(sampling, { ...wide, pixelsAcross: String(needed) });
+    expect(enough.outcome!.verdict.level).toBe('good');
+    const short = run(sampling, { ...wide, pixelsAcross: String(needed - 1) });
+    expect(short.outcome!.answers['limitedBy']!.text).toBe('the pixels');
+  });
+});

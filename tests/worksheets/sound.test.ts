@@ -1,0 +1,96 @@
+import { describe, expect, test } from 'vitest';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
+import { worksheet as soundOffset } from '../../src/worksheets/sound-offset.ts';
+import { worksheet as soundRetiming } from '../../src/worksheets/sound-retiming.ts';
+import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+
+const run = (worksheet: AnyWorksheet, entries: Record<string, string>): Evaluation =>
+  evaluate(worksheet, fillEntries(worksheet.inputs, entries));
+const value = (evaluation: Evaluation, key: string): number =>
+  evaluation.outcome!.answers[key]!.value!;
+
+describe('the worksheet on sound offset', () => {
+  test('is silent about a loop that is right', () => {
+    expect(run(soundOffset, {}).outcome!.verdict.level).toBe('good');
+  });
+
+  test('moves late sound earlier and early sound later', () => {
+    const late = run(soundOffset, { loopErrorFrames: '3', filmFps: '18' });
+    expect(late.outcome!.verdict.sentence).toContain('after its picture');
+    expect(late.outcome!.verdict.sentence).toContain('earlier');
+    expect(value(late, 'lateSeconds')).toBeCloseTo(3 / 18, 12);
+    const early = run(soundOffset, { loopErrorFrames: '-3', filmFps: '18' });
+    expect(early.outcome!.verdict.sentence).toContain('before its picture');
+    expect(early.outcome!.verdict.sentence).toContain('later');
+  });
+
+  test('ignores the loop when the track is read in the gate', () => {
+    const entries = { system: '16mm-optical', taken: 'beside-frame', filmFps: '24' };
+    const evaluation = run(soundOffset, { ...entries, loopErrorFrames: '5' });
+    expect(value(evaluation, 'lateSeconds')).toBeCloseTo(-26 / 24, 12);
+  });
+
+  test('asks for the separation of a system it does not know', () => {
+    expect(run(soundOffset, { system: 'other' }).messages).toHaveProperty('separationFrames');
+    const given = run(soundOffset, { system: 'other', separationFrames: '27' });
+    expect(value(given, 'separation')).toBe(27);
+    expect(given.outcome!.answers['separationLength']!.text).toContain('not known');
+  });
+
+  test('says how each separation is known', () => {
+    const [table] = run(soundOffset, {}).outcome!.tables!;
+    const known = table!.rows.map(({ cells }) => cells.at(-1)!);
+    expect(known.some((words) => words.includes('memory'))).toBe(true);
+    expect(known.some((words) => words.includes('read in the source'))).toBe(true);
+  });
+});
+
+describe('the worksheet on sound retiming', () => {
+  const commands = (entries: Record<string, string>): readonly string[] =>
+    run(soundRetiming, entries).outcome!.commands!.map(({ text }) => text);
+
+  test('offers no command when nothing is wrong', () => {
+    const right = { takenFps: '24', nativeFps: '24', shownFps: '24' };
+    expect(commands(right)).toEqual([]);
+    expect(run(soundRetiming, right).outcome!.verdict.level).toBe('good');
+  });
+
+  test('offers one step where pitch follows and two where it is kept', () => {
+    const shown = { takenFps: '25', nativeFps: '24', shownFps: '30' };
+    expect(commands(shown)).toHaveLength(2);
+    const kept = commands({ ...shown, pitch: 'kept' });
+    expect(kept).toHaveLength(4);
+    expect(kept[0]).toContain('asetrate=46080');
+    expect(kept[2]).toContain('-i corrected.wav -af "atempo=1.25" shown.wav');
+  });
+
+  test('starts from the recording when only the length has to be fitted', () => {
+    const kept = { takenFps: '24', nativeFps: '24', shownFps: '25', pitch: 'kept' };
+    expect(commands(kept)).toHaveLength(2);
+    expect(commands(kept)[0]).toContain('-i taken.wav');
+    expect(run(soundRetiming, kept).outcome!.verdict.level).toBe('care');
+  });
+
+  test('brings the pitch of the recording to that of the picture', () => {
+    for (const [takenFps, nativeFps, shownFps] of [
+      ['25', '24', '24'],
+      ['16 2/3', '18', '25'],
+      ['24000/1001', '24', '30000/1001'],
+    ] as const) {
+      const evaluation = run(soundRetiming, { takenFps, nativeFps, shownFps });
+      const change = value(evaluation, 'correctedSampleRateHz') / 48_000;
+      const heard = value(evaluation, 'takenSemitones') + 12 * Math.log2(change);
+      expect(heard).toBeCloseTo(value(evaluation, 'shownSemitones'), 9);
+    }
+  });
+
+  test('keeps typed fractions exact', () => {
+    const { answers } = run(soundRetiming, {
+      takenFps: '24000/1001',
+      nativeFps: '24',
+      shownFps: '25',
+    }).outcome!;
+    expect(answers['ratio']!.text).toContain('1001/960');
+    expect(answers['correctedSampleRateHz']!.value).toBe(50_050);
+  });
+});
