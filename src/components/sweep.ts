@@ -28,7 +28,8 @@ function columnText(spec: InputSpec | undefined, text: string): string {
   return spec === undefined ? text : entryText(spec, text);
 }
 
-function combinations(
+/** Every combination of the entries of several inputs, the last input changing fastest. */
+export function combinations(
   rows: Readonly<Record<string, readonly string[]>>,
 ): readonly Readonly<Record<string, string>>[] {
   return Object.entries(rows).reduce<readonly Readonly<Record<string, string>>[]>(

@@ -1,6 +1,7 @@
 import type { Entries } from '../worksheets/evaluate.ts';
 import { entryText } from '../worksheets/entry-text.ts';
 import type { AnyWorksheet, InputSpecs, Outcome } from '../worksheets/types.ts';
+import { csvText } from './csv-text.ts';
 
 /** The sheet as plain text, for a message or a note: question, entries, verdict, answers. */
 export function answersAsText(worksheet: AnyWorksheet, entries: Entries, outcome: Outcome): string {
@@ -38,17 +39,11 @@ export function answersAsCsv(worksheet: AnyWorksheet, entries: Entries, outcome:
       answer.text,
     ]),
   ];
-  return rows.map((row) => row.map(csvCell).join(',')).join('\r\n') + '\r\n';
+  return csvText(rows);
 }
 
 /** The sheet as JSON: worksheet id, entries as typed, answers with value, unit and text. */
 export function answersAsJson(worksheet: AnyWorksheet, entries: Entries, outcome: Outcome): string {
   const { verdict, answers } = outcome;
   return `${JSON.stringify({ worksheet: worksheet.id, entries, verdict, answers }, undefined, 2)}\n`;
-}
-
-function csvCell(text: string): string {
-  // A leading = + - @ would be run as a formula by a spreadsheet.
-  const safe = /^[=+\-@]/u.test(text) && !/^-?\d/u.test(text) ? `'${text}` : text;
-  return /[",\r\n]/u.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

@@ -1,0 +1,11 @@
+import type { APIRoute, GetStaticPaths } from 'astro';
+import { allOpenTables } from '../../components/open-tables/all-open-tables.ts';
+import { openTableJson, type OpenTable } from '../../components/open-tables/open-table.ts';
+
+export const getStaticPaths = (async () => {
+  const tables = await allOpenTables();
+  return tables.map((table) => ({ params: { table: table.id }, props: { table } }));
+}) satisfies GetStaticPaths;
+
+export const GET: APIRoute<{ table: OpenTable }> = ({ props }) =>
+  new Response(openTableJson(props.table), { headers: { 'content-type': 'application/json' } });
