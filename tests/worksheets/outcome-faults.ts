@@ -1,11 +1,18 @@
 import type { Evaluation } from '../../src/worksheets/evaluate.ts';
 import type { InputSpecs } from '../../src/worksheets/types.ts';
 
+const BROKEN_WORDS = ['NaN', 'Infinity', 'undefined', 'null', '[object '];
 const BROKEN_TEXT = /\bNaN\b|Infinity|\bundefined\b|\[object |\bnull\b/u;
+
+/** The plain search comes first: a file can be a megabyte, and the pattern alone is slow on it. */
+function isBroken(text: string): boolean {
+  return BROKEN_WORDS.some((word) => text.includes(word)) && BROKEN_TEXT.test(text);
+}
 
 function faultsWithin(value: unknown, place: string): readonly string[] {
   if (typeof value === 'number') return Number.isFinite(value) ? [] : [`${place} is ${value}`];
-  if (typeof value === 'string') return BROKEN_TEXT.test(value) ? [`${place} says “${value}”`] : [];
+  if (typeof value === 'string')
+    return isBroken(value) ? [`${place} says “${value.slice(0, 200)}”`] : [];
   if (Array.isArray(value)) {
     return value.flatMap((item, index) => faultsWithin(item, `${place}[${index}]`));
   }
@@ -18,8 +25,15 @@ function faultsWithin(value: unknown, place: string): readonly string[] {
 /**
  * What is wrong with an evaluation, as sentences: a number that is none, a broken text, an outcome
  * beside a message, neither of both, a message for a field that does not exist, an empty sentence.
+ *
+ * The files of an outcome are written only when someone takes them, which can be slow; a long run
+ * looks into some of them.
  */
-export function faultsOf(specs: InputSpecs, evaluation: Evaluation): readonly string[] {
+export function faultsOf(
+  specs: InputSpecs,
+  evaluation: Evaluation,
+  withFiles = true,
+): readonly string[] {
   const { messages, message, outcome, working } = evaluation;
   const refusals = [...Object.values(messages), ...(message === undefined ? [] : [message])];
   const faults: string[] = [];
@@ -34,7 +48,9 @@ export function faultsOf(specs: InputSpecs, evaluation: Evaluation): readonly st
     if (text.trim() === '') faults.push(`the message for “${key}” is empty`);
   }
   if (outcome !== undefined) {
-    faults.push(...faultsWithin(outcome, 'outcome'), ...faultsWithin(working, 'working'));
+    const { files = [], ...shown } = outcome;
+    faults.push(...faultsWithin(shown, 'outcome'), ...faultsWithin(working, 'working'));
+    if (withFiles) faults.push(...faultsWithin(files, 'files'));
     if (outcome.verdict.sentence.trim() === '') faults.push('the verdict is empty');
     if (Object.keys(outcome.answers).length === 0) faults.push('there are no answers');
     for (const [key, answer] of Object.entries(outcome.answers)) {
