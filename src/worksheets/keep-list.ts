@@ -1,10 +1,15 @@
 import { driftFilmFrames, rateTolerancePercent } from '../core/keep-drift.ts';
-import { keepListCsv, LAST_CAMERA_FRAME, MOST_FILM_FRAMES } from '../core/keep-list.ts';
+import {
+  keepListCsv,
+  LAST_CAMERA_FRAME,
+  MOST_FILM_FRAMES,
+  type KeepList,
+} from '../core/keep-list.ts';
 import { keepCommand } from '../core/picture-commands.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { durationAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
 import { findKeepList, type KeepEntries, type KeepFindings } from './keep-list-findings.ts';
-import { defineWorksheet, type Outcome } from './types.ts';
+import { defineWorksheet, type Outcome, type ResultFile } from './types.ts';
 
 function verdictFor(found: KeepFindings, { filmFrames }: KeepEntries): Outcome['verdict'] {
   if (found.rule === undefined) {
@@ -50,6 +55,23 @@ function spacingWords({ ratio }: KeepFindings): string {
   const most = ratio.ceil().valueOf();
   if (fewest === most) return fewest === 1 ? 'each one' : `one of every ${fewest}`;
   return `${fewest} or ${most} apart`;
+}
+
+/** The keep list as a file. Its text is only made when it is taken away: a long reel has many lines. */
+class KeepListFile implements ResultFile {
+  readonly fileName = 'keep-list.csv';
+  readonly mediaType = 'text/csv';
+  readonly #list: KeepList;
+  readonly #cameraFps: number;
+
+  constructor(list: KeepList, cameraFps: number) {
+    this.#list = list;
+    this.#cameraFps = cameraFps;
+  }
+
+  get text(): string {
+    return keepListCsv(this.#list, this.#cameraFps);
+  }
 }
 
 export const worksheet = defineWorksheet({
@@ -248,16 +270,7 @@ export const worksheet = defineWorksheet({
               },
             ],
           }),
-      files: [
-        {
-          fileName: 'keep-list.csv',
-          mediaType: 'text/csv',
-          // Only made when it is taken away: a long reel has many lines.
-          get text() {
-            return keepListCsv(list, cameraFps);
-          },
-        },
-      ],
+      files: [new KeepListFile(list, cameraFps)],
     };
   },
   working(entries, { answers }, exact) {

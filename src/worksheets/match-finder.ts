@@ -46,7 +46,7 @@ function verdictFor(found: FinderResult): Outcome['verdict'] {
   if (best !== undefined) {
     return {
       level: 'good',
-      sentence: `Set ${settingWords(best)}: the best of ${formatNumber(found.usable)} settings that work.`,
+      sentence: `Set ${settingWords(best)}: ${found.usable === 1 ? 'the only setting that works' : `the best of ${formatNumber(found.usable)} settings that work`}.`,
     };
   }
   const { failed } = found;
