@@ -12,6 +12,7 @@ import type {
   SpliceState,
   Warp,
 } from './reel-findings.ts';
+import { withSmallInitial } from './sentence.ts';
 import {
   CLAW_LIMIT_SHRINKAGE_PERCENT,
   LEAST_MEANINGFUL_SHRINKAGE_PERCENT,
@@ -144,8 +145,7 @@ function shrinkageRule(findings: ReelFindings): Rule | undefined {
   requireInterval('shrinkagePercent', shrinkagePercent, { minimum: -5, maximum: 15, unit: '%' });
   if (shrinkagePercent < LEAST_MEANINGFUL_SHRINKAGE_PERCENT) return undefined;
   const { id, meaning, sources } = shrinkageClass(shrinkagePercent);
-  const small = meaning.charAt(0).toLowerCase() + meaning.slice(1);
-  const reason = `Shrinkage of ${formatQuantity(shrinkagePercent, 'percent', 2)}; ${small}`;
+  const reason = `Shrinkage of ${formatQuantity(shrinkagePercent, 'percent', 2)}; ${withSmallInitial(meaning)}`;
   if (shrinkagePercent < CLAW_LIMIT_SHRINKAGE_PERCENT) return ['run-slowly', reason, ...sources];
   return [id === 'beyond' ? 'do-not-open' : 'no-claw', reason, ...sources];
 }

@@ -6,6 +6,7 @@ import {
   cautiousAcidLevel,
 } from '../core/acid-level.ts';
 import { formatNumber } from '../core/quantity/format.ts';
+import { withSmallInitial } from '../core/sentence.ts';
 import { quantityAnswer, wordsAnswer } from './answers.ts';
 import { STATUS_WORDS } from './provenance-words.ts';
 import { defineWorksheet, type VerdictLevel } from './types.ts';
@@ -25,11 +26,6 @@ const SHADES = {
 function verdictLevel(level: number): VerdictLevel {
   if (level === 0) return 'good';
   return level >= 2 ? 'stop' : 'care';
-}
-
-/** First letter small, to go on within a sentence. */
-function withSmallInitial(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
 function runText(level: number): string {

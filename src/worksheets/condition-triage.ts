@@ -3,6 +3,7 @@ import { GAUGE_NAMES } from '../core/gauges.ts';
 import { nitratePounds } from '../core/nitrate-suspicion.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import type { ReelFindings } from '../core/reel-findings.ts';
+import { withSmallInitial } from '../core/sentence.ts';
 import { wordsAnswer } from './answers.ts';
 import { defineWorksheet, type Outcome, type VerdictLevel } from './types.ts';
 
@@ -41,8 +42,7 @@ function sentenceOf({ verdict, isNitrateSuspected, reasons }: Triage): string {
     return 'This may be nitrate: leave it closed, keep it cool and away from any flame or lamp, and call an archive or the fire service.';
   }
   const [gravest] = reasons;
-  const text = gravest?.reason ?? '';
-  const because = text.charAt(0).toLowerCase() + text.slice(1);
+  const because = withSmallInitial(gravest?.reason ?? '');
   if (verdict === 'run') return 'Run it: everything was looked at and nothing speaks against it.';
   const count = reasons.length === 1 ? 'for one reason' : `for ${reasons.length} reasons`;
   const head = {

@@ -1,0 +1,10 @@
+/**
+ * Text with a small first letter, to go on within a sentence.
+ *
+ * @param text  a phrase that starts with a capital letter
+ * @returns the same phrase, first letter small
+ * @example withSmallInitial('Splices not looked at') // 'splices not looked at'
+ */
+export function withSmallInitial(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
