@@ -3,14 +3,11 @@ import { evaluate, fillEntries, type Entries } from '../worksheets/evaluate.ts';
 import type { AnyWorksheet, InputSpecs } from '../worksheets/types.ts';
 import { benchOverlay } from './bench/bench-entries.ts';
 import { pageBench } from './bench/page-bench.ts';
+import { loadWorksheet } from './load-worksheet.ts';
 import { entriesFromQuery } from './permalink.ts';
 import { WorksheetView, type PictureComponent } from './WorksheetView.tsx';
 
-// One chunk per worksheet and per picture: a page loads only those it shows.
-const worksheetModules = import.meta.glob<{ readonly worksheet: AnyWorksheet }>([
-  '../worksheets/*.ts',
-  '!../worksheets/{answers,bench-fields,bench-inputs,entry-text,evaluate,picture-data,registry,types}.ts',
-]);
+// One chunk per picture: a page loads only those it shows.
 const pictureModules = import.meta.glob<{ readonly Picture: PictureComponent }>(
   '../pictures/*.tsx',
 );
@@ -42,9 +39,7 @@ async function loadPictures(
  */
 export async function hydrateWorksheet(element: HTMLElement): Promise<void> {
   const { id = '', instance = '', entries: given = '{}' } = element.dataset;
-  const module = await worksheetModules[`../worksheets/${id}.ts`]?.();
-  if (module === undefined) throw new Error(`no worksheet ${id}`);
-  const { worksheet } = module;
+  const worksheet = await loadWorksheet(id);
   const entries = JSON.parse(given) as Entries;
   const linked = entriesFromQuery(location.search, instance, worksheet.inputs as InputSpecs);
   const overlay = () => benchOverlay(worksheet, entries, pageBench.read().state);

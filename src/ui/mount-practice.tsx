@@ -1,19 +1,12 @@
 // Brings the practice problems to life; the static page already shows one problem of each kind.
 import { hydrate } from 'preact';
-import type { AnyWorksheet } from '../worksheets/types.ts';
+import { loadWorksheet } from './load-worksheet.ts';
 import { PracticeView } from './PracticeView.tsx';
 import { drawProblem, type PracticeKind } from './practice-problem.ts';
 
-const worksheetModules = import.meta.glob<{ readonly worksheet: AnyWorksheet }>([
-  '../worksheets/*.ts',
-  '!../worksheets/{answers,entry-text,evaluate,picture-data,registry,types}.ts',
-]);
-
 async function bringToLife(element: HTMLElement): Promise<void> {
   const kind = JSON.parse(element.dataset['kind'] ?? '{}') as PracticeKind;
-  const module = await worksheetModules[`../worksheets/${kind.worksheet}.ts`]?.();
-  if (module === undefined) throw new Error(`no worksheet ${kind.worksheet}`);
-  const { worksheet } = module;
+  const worksheet = await loadWorksheet(kind.worksheet);
   const first = drawProblem(kind, worksheet, () => 0);
   hydrate(<PracticeView kind={kind} worksheet={worksheet} first={first} />, element);
   element.dataset['ready'] = 'true';
