@@ -17,7 +17,7 @@ import {
   CLAW_LIMIT_SHRINKAGE_PERCENT,
   LEAST_MEANINGFUL_SHRINKAGE_PERCENT,
   shrinkageClass,
-} from './shrinkage.ts';
+} from './shrinkage-class.ts';
 
 /** What may be done with a reel, from free to forbidden. */
 export type TriageVerdict = 'run' | 'run-slowly' | 'no-claw' | 'do-not-open';

@@ -5,10 +5,12 @@ import {
   CLAW_LIMIT_SHRINKAGE_PERCENT,
   isLikelyMiscount,
   LEAST_MEANINGFUL_SHRINKAGE_PERCENT,
+  shrinkageClass,
+} from '../core/shrinkage-class.ts';
+import {
   pitchToleranceMillimetres,
   readShrinkage,
   shrinkageByCounting,
-  shrinkageClass,
   shrunkLengthMillimetres,
   type ShrinkageReading,
 } from '../core/shrinkage.ts';
