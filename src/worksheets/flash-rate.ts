@@ -1,7 +1,25 @@
+import Fraction from 'fraction.js';
+import { fitsCameraFrame, shutterAngleDegrees } from '../core/exposure.ts';
 import { flashRateHz, flashesPerFrame } from '../core/flash-rate.ts';
-import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
-import { exposureAnswer, quantityAnswer } from './answers.ts';
-import { defineWorksheet } from './types.ts';
+import { formatNumber, formatQuantity, formatRate } from '../core/quantity/format.ts';
+import { exposureAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
+import { defineWorksheet, type Answer } from './types.ts';
+
+/** Camera rates whose shutter angles are listed, with the key of each answer. */
+const LISTED_RATES = {
+  angleAt24: new Fraction(24),
+  angleAt25: new Fraction(25),
+  angleAt2997: new Fraction(30_000, 1001),
+  angleAt50: new Fraction(50),
+  angleAt5994: new Fraction(60_000, 1001),
+} as const;
+
+function angleAnswer(exposureSeconds: number, cameraRate: Fraction): Answer {
+  const label = `Shutter angle at ${formatRate(cameraRate, false)}`;
+  const cameraFps = cameraRate.valueOf();
+  if (!fitsCameraFrame(exposureSeconds, cameraFps)) return wordsAnswer(label, 'does not fit');
+  return quantityAnswer(label, shutterAngleDegrees(exposureSeconds, cameraFps), 'deg', 4);
+}
 
 export const worksheet = defineWorksheet({
   id: 'flash-rate',
@@ -40,7 +58,8 @@ export const worksheet = defineWorksheet({
       help: 'Turn the machine by hand until the claw has moved once, and count the turns of the shutter.',
     },
   },
-  model: 'The flash rate is the film rate times the flashes in one film-frame cycle. Exact.',
+  model:
+    'The flash rate is the film rate times the flashes in one film-frame cycle, and the matching exposure time is one flash. Exact for equal, evenly spaced blades.',
   compute({ filmFps, bladesPerTurn, shutterTurnsPerFrame }) {
     const flashes = flashesPerFrame(bladesPerTurn, shutterTurnsPerFrame);
     const rate = flashRateHz(filmFps, flashes);
@@ -53,6 +72,12 @@ export const worksheet = defineWorksheet({
         flashesPerFrame: quantityAnswer('Flashes per frame', flashes, 'one'),
         flashRateHz: quantityAnswer('Flash rate', rate, 'Hz', 4),
         matchingExposureSeconds: exposureAnswer('Matching exposure time', 1 / rate),
+        ...Object.fromEntries(
+          Object.entries(LISTED_RATES).map(([key, cameraRate]) => [
+            key,
+            angleAnswer(1 / rate, cameraRate),
+          ]),
+        ),
       },
     };
   },
@@ -66,10 +91,18 @@ export const worksheet = defineWorksheet({
         words: 'Film rate times flashes per frame gives the flash rate.',
         sum: `F = ${formatQuantity(filmFps, 'fps', 5)} × ${answers['flashesPerFrame']?.text ?? ''} = ${answers['flashRateHz']?.text ?? ''}`,
       },
+      {
+        words: 'One divided by the flash rate is the matching exposure time.',
+        sum: `T = 1 ÷ ${answers['flashRateHz']?.text ?? ''}: ${answers['matchingExposureSeconds']?.text ?? ''}`,
+      },
+      {
+        words: 'Exposure time times camera rate times a full turn is the shutter angle.',
+        sum: `360° × T × 25 frames/s: ${answers['angleAt25']?.text ?? ''}`,
+      },
     ];
   },
   cautions: [
     'Pull the mains plug before you turn the shutter by hand: claw and blades can trap a finger.',
   ],
-  sources: ['common-practice'],
+  sources: ['common-practice', 'arithmetic'],
 });
