@@ -55,10 +55,10 @@ export function filmFrameAtOutput(
 /**
  * First output frame that shows a film frame, or the one where it would start if it is lost.
  *
- * Model: smallest j with j·f ÷ g ≥ k, ⌈k·g ÷ f⌉, exact, for phase 0.
+ * Model: smallest j with j·f ÷ g ≥ k, ⌈k·g ÷ f⌉, exact, for phase 0; `ratio` is g ÷ f.
  */
 function firstOutputFrame(filmFrame: number, ratio: Fraction): number {
-  return ratio.mul(filmFrame).ceil().valueOf();
+  return Number((BigInt(filmFrame) * ratio.n + ratio.d - 1n) / ratio.d);
 }
 
 /**

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { requireInterval } from '../core/errors.ts';
 import {
   roomCameraFrames,
   startErrorFrames,
@@ -16,6 +17,9 @@ import {
   type KeepRule,
 } from '../core/keep-list.ts';
 import { closedSeconds } from '../core/shutter.ts';
+
+const SLOWEST_FILM_FPS = 1;
+const FASTEST_FILM_FPS = 120;
 
 /** Entries of the keep-list worksheet, as numbers in their units. */
 export interface KeepEntries {
@@ -59,6 +63,14 @@ export function findKeepList(
   exactCameraFps: Fraction,
 ): KeepFindings {
   const { cameraFps, filmFrames, firstCameraFrame, lastCameraFrame } = entries;
+  if (lastCameraFrame !== undefined && filmFrames > 1) {
+    // Ends that mean an impossible film rate are a slip of the count, to be told at the last frame.
+    const steps = filmFrames - 1;
+    requireInterval('lastCameraFrame', lastCameraFrame, {
+      minimum: Math.ceil(firstCameraFrame + (steps * cameraFps) / FASTEST_FILM_FPS),
+      maximum: Math.floor(firstCameraFrame + (steps * cameraFps) / SLOWEST_FILM_FPS),
+    });
+  }
   const list =
     lastCameraFrame === undefined
       ? makeKeepList(exactFilmFps, exactCameraFps, firstCameraFrame, filmFrames)

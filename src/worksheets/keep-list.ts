@@ -8,7 +8,16 @@ import {
 import { keepCommand } from '../core/picture-commands.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { durationAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
+import {
+  cameraFpsInput,
+  exposureSecondsInput,
+  filmFpsInput,
+  flashesPerFrameInput,
+  openPercentInput,
+  readoutSecondsInput,
+} from './gate-inputs.ts';
 import { findKeepList, type KeepEntries, type KeepFindings } from './keep-list-findings.ts';
+import { startOfList } from './keep-list-picture.ts';
 import { defineWorksheet, type Outcome, type ResultFile } from './types.ts';
 
 function verdictFor(found: KeepFindings, { filmFrames }: KeepEntries): Outcome['verdict'] {
@@ -81,27 +90,11 @@ export const worksheet = defineWorksheet({
   chapter: 'file/whole-frames',
   inputs: {
     filmFps: {
-      kind: 'quantity',
+      ...filmFpsInput,
       label: 'Film rate while recording',
-      unit: 'fps',
-      minimum: 1,
-      maximum: 60,
-      default: '18',
-      accepted: '18, 16 2/3 or 17.96',
       help: 'As measured while the recording was made.',
-      bench: 'projector.filmFps',
     },
-    cameraFps: {
-      kind: 'quantity',
-      label: 'Camera rate',
-      unit: 'fps',
-      minimum: 1,
-      maximum: 240,
-      default: '50',
-      accepted: '50, 25 or 30000/1001',
-      help: 'Frames per second of the recording. 29.97 means 30000/1001.',
-      bench: 'camera.cameraFps',
-    },
+    cameraFps: { ...cameraFpsInput, default: '50' },
     nativeFps: {
       kind: 'quantity',
       label: 'Native rate',
@@ -152,57 +145,18 @@ export const worksheet = defineWorksheet({
       accepted: '0.1 %',
       help: 'Either way; what your measurement leaves unsure, and what the projector drifts. 0 only where one clock drives projector and camera.',
     },
-    exposureSeconds: {
-      kind: 'quantity',
-      label: 'Exposure time',
-      unit: 's',
-      minimum: 0.0001,
-      maximum: 1,
-      default: '1/54',
-      accepted: '1/54, 18.5 ms or 166.7°',
-      help: 'As set on the camera. A shutter angle is read at the camera rate above.',
-      angleOf: 'cameraFps',
-    },
-    readoutSeconds: {
-      kind: 'quantity',
-      label: 'Readout time',
-      unit: 's',
-      entryUnit: 'ms',
-      minimum: 0,
-      maximum: 1,
-      default: '0',
-      accepted: '0, 16 or 16 ms',
-      help: 'Time from the first row to the last. 0 for a global shutter; often 5 to 30 ms for a rolling one.',
-      bench: 'camera.readoutSeconds',
-    },
-    flashesPerFrame: {
-      kind: 'count',
-      label: 'Flashes per frame',
-      minimum: 1,
-      maximum: 12,
-      default: '3',
-      accepted: '3',
-      help: 'Blades times shutter turns for one film frame. Usually 2 or 3.',
-      bench: 'projector.flashesPerFrame',
-    },
-    openPercent: {
-      kind: 'quantity',
-      label: 'Open fraction',
-      unit: 'percent',
-      minimum: 5,
-      maximum: 95,
-      default: '50',
-      accepted: '50 or 45 %',
-      help: 'Share of the time with light in the gate: open angle of the shutter ÷ 360°. Half, if you do not know.',
-      bench: 'projector.openFraction',
-    },
+    exposureSeconds: { ...exposureSecondsInput, default: '1/54' },
+    readoutSeconds: readoutSecondsInput,
+    flashesPerFrame: flashesPerFrameInput,
+    openPercent: openPercentInput,
   },
   model:
-    'Projector and camera each run at one constant rate; film frame 1 lies in the middle of the camera frames you name. Then the nearest camera frame is picked for each film frame, in exact fractions. Real projectors wander, so the list is sure only as long as the drift stays within the room that whole frames leave. How well the start is known follows from the number of clean camera frames; a start in other tenths counts as found by trial. Equal blades with hard edges are assumed.',
+    'Projector and camera each run at one constant rate; the first film frame lies in the middle of the camera frames you name. Then the nearest camera frame is picked for each film frame, in exact fractions. Real projectors wander, so the list is sure only as long as the drift stays within the room that whole frames leave. How well the start is known follows from the number of clean camera frames; a start in other tenths counts as found by trial. Equal blades with hard edges are assumed. In the file camera frames and film frames are both counted from 0; the table counts film frames from 1.',
   compute(entries, exact) {
     const found = findKeepList(entries, exact.filmFps, exact.cameraFps);
     const { filmFrames, rateErrorPercent, cameraFps, nativeFps } = entries;
     const { list, rule, firstKept, lastKept, ratio } = found;
+    const start = startOfList(entries, found);
     const tolerance = rateTolerancePercent(found.roomFrames, ratio.valueOf(), filmFrames);
     const drift = found.isTied ? 0 : driftFilmFrames(filmFrames, rateErrorPercent);
     return {
@@ -270,6 +224,8 @@ export const worksheet = defineWorksheet({
               },
             ],
           }),
+      tables: [start.table],
+      pictures: [start.picture],
       files: [new KeepListFile(list, cameraFps)],
     };
   },
@@ -298,7 +254,7 @@ export const worksheet = defineWorksheet({
       {
         words:
           'The drift is the number of film frames times the error of the film rate; the list is sure while the drift, in camera frames, stays within the room.',
-        sum: `drift ${answers['driftFilmFrames']?.text ?? ''} film frames, room ${answers['roomCameraFrames']?.text ?? ''} (camera frames)`,
+        sum: `drift ${answers['driftFilmFrames']?.text ?? ''} film frames; room ${answers['roomCameraFrames']?.text ?? ''} of the camera`,
       },
     ];
   },

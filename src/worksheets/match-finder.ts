@@ -8,6 +8,7 @@ import {
 } from '../core/match-finder.ts';
 import { formatExposure, formatNumber } from '../core/quantity/format.ts';
 import { exposureAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
+import { flashesPerFrameInput, openPercentInput, readoutSecondsInput } from './gate-inputs.ts';
 import { faultWords, rankWords, rateWords, settingWords } from './match-finder-words.ts';
 import { defineWorksheet, type Answer, type Outcome, type ResultTable } from './types.ts';
 
@@ -170,27 +171,8 @@ export const worksheet = defineWorksheet({
       accepted: '0.1 or 1/3',
       help: 'The smallest change that you can set and hold. At most 200 rates are tried.',
     },
-    flashesPerFrame: {
-      kind: 'count',
-      label: 'Flashes per frame',
-      minimum: 1,
-      maximum: 12,
-      default: '3',
-      accepted: '3',
-      help: 'Blades times shutter turns for one film frame. Usually 2 or 3.',
-      bench: 'projector.flashesPerFrame',
-    },
-    openPercent: {
-      kind: 'quantity',
-      label: 'Open fraction',
-      unit: 'percent',
-      minimum: 5,
-      maximum: 95,
-      default: '50',
-      accepted: '50 or 45 %',
-      help: 'Share of the time with light in the gate: open angle of the shutter ÷ 360°. Half, if you do not know.',
-      bench: 'projector.openFraction',
-    },
+    flashesPerFrame: flashesPerFrameInput,
+    openPercent: openPercentInput,
     cameraRates: {
       kind: 'list',
       label: 'Camera rates',
@@ -223,18 +205,7 @@ export const worksheet = defineWorksheet({
       help: 'All that the camera offers, separated by semicolons. Used for times in steps.',
       bench: 'camera.exposureTimes',
     },
-    readoutSeconds: {
-      kind: 'quantity',
-      label: 'Readout time',
-      unit: 's',
-      entryUnit: 'ms',
-      minimum: 0,
-      maximum: 1,
-      default: '0',
-      accepted: '0, 16 or 16 ms',
-      help: 'Time from the first row to the last. 0 for a global shutter; often 5 to 30 ms for a rolling one.',
-      bench: 'camera.readoutSeconds',
-    },
+    readoutSeconds: readoutSecondsInput,
     nativeFps: {
       kind: 'quantity',
       label: 'Native rate of the film',

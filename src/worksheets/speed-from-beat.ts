@@ -7,6 +7,7 @@ import {
   type BeatCandidate,
 } from '../core/speed-from-beat.ts';
 import { quantityAnswer } from './answers.ts';
+import { flashesPerFrameInput } from './gate-inputs.ts';
 import { defineWorksheet, type Outcome } from './types.ts';
 
 /** Candidates printed in the table; a wide window at a slow camera holds many more. */
@@ -91,16 +92,7 @@ export const worksheet = defineWorksheet({
       help: 'Frames per second of the recording.',
       bench: 'camera.cameraFps',
     },
-    flashesPerFrame: {
-      kind: 'count',
-      label: 'Flashes per film frame',
-      minimum: 1,
-      maximum: 12,
-      default: '3',
-      accepted: '3',
-      help: 'Shutter openings in one film-frame cycle.',
-      bench: 'projector.flashesPerFrame',
-    },
+    flashesPerFrame: flashesPerFrameInput,
     slowestFps: {
       kind: 'quantity',
       label: 'Slowest film rate to consider',
