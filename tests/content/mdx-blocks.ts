@@ -4,7 +4,7 @@ export interface ProseBlock {
   readonly line: number;
   /** Words of the block without components, code and comments. */
   readonly text: string;
-  /** True where a source mark stands in the block. */
+  /** True where a source mark stands in the block; for a table also in the paragraph next to it. */
   readonly hasSource: boolean;
 }
 
@@ -96,12 +96,15 @@ export function proseBlocks(body: string): readonly ProseBlock[] {
       blocks.at(-1)!.lines.push(line);
     }
   });
-  return blocks.map(({ line, lines }) => {
-    const words = lines.join('\n');
+  const holdsSource = (index: number): boolean =>
+    blocks[index]?.lines.some((line) => line.includes(SOURCE_MARK)) ?? false;
+  return blocks.map(({ line, lines }, index) => {
+    const isTable = lines.every((each) => each.trim().startsWith('|'));
     return {
       line,
-      text: words.replaceAll(SOURCE_MARK, ' ').replaceAll(/\s+/gu, ' ').trim(),
-      hasSource: words.includes(SOURCE_MARK),
+      text: lines.join(' ').replaceAll(SOURCE_MARK, ' ').replaceAll(/\s+/gu, ' ').trim(),
+      hasSource:
+        holdsSource(index) || (isTable && (holdsSource(index - 1) || holdsSource(index + 1))),
     };
   });
 }

@@ -71,6 +71,8 @@ describe('the search for numbers', () => {
     ['In 1938, part 2 of 3, chapter 4.', []],
     ['Super 8 has 3 blades on 2 shafts.', []],
     ['Section 8 in the house', []],
+    ['in the 1960s, in 1024s', []],
+    ['35mm and 20ms, 3 s, 3s', ['35mm', '20ms', '3 s']],
   ])('reads “%s”', (text, numbers) => {
     expect(numbersWithUnits(text).filter((number) => number !== '8 in')).toEqual(numbers);
   });
@@ -94,6 +96,9 @@ describe('the search for numbers', () => {
     expect(lines('<Source id="a" />\n\nIt melts at 50 °C.')).toEqual([3]);
     expect(lines('- at 50 °C\n- at 60 °C <Source id="a" />')).toEqual([1]);
     expect(lines('| a |\n|---|\n| 4.2 mm <Source id="a" /> |')).toEqual([]);
+    expect(lines('| a |\n|---|\n| 4.2 mm |\n\nAs measured. <Source id="a" />')).toEqual([]);
+    expect(lines('As measured: <Source id="a" />\n\n| a |\n|---|\n| 4.2 mm |')).toEqual([]);
+    expect(lines('<Source id="a" />\n\nA.\n\n| a |\n|---|\n| 4.2 mm |')).toEqual([5]);
   });
 
   it('leaves out what components print, code and comments', () => {

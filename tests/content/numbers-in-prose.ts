@@ -54,8 +54,10 @@ const symbols = Object.values(UNITS)
 const unitPattern = [...words, ...symbols].sort((a, b) => b.length - a.length).join('|');
 // 18 · 16 2/3 · 16⅔ · 1/54 · 30000/1001 · 4.17 · 1,5 · 12 345 · −3
 const one = String.raw`\d{1,3}(?:[ \u00a0\u202f]\d{3})+|\d+[ \u00a0]\d+\/\d+|\d+(?:[.,]\d+)?(?:\/\d+(?:[.,]\d+)?)?[½⅓⅔¼¾]?`;
+const several = String.raw`(?<![\w.,/])(?:${one})(?:\s*(?:–|-|to|or|and|×)\s*(?:${one}))*`;
+// A single letter is a unit only after a space: “1024s” and “the 1960s” are plurals.
 const NUMBER_WITH_UNIT = new RegExp(
-  String.raw`(?<![\w.,/])(?:${one})(?:\s*(?:–|-|to|or|and|×)\s*(?:${one}))*[ \u00a0\u202f-]?(?:${unitPattern})(?![\p{L}\d])`,
+  String.raw`${several}(?:[ \u00a0\u202f](?:${unitPattern})|-?(?!\p{L}(?!\p{L}))(?:${unitPattern}))(?![\p{L}\d])`,
   'gu',
 );
 

@@ -46,7 +46,7 @@ function cornersOf(specs: InputSpecs): readonly Entries[] {
   const keys = Object.keys(specs);
   const ends = keys.map((key) => endsOf(specs[key]!));
   const total = ends.reduce((product, each) => product * each.length, 1);
-  const most = 4096;
+  const most = 2048;
   // A step that shares no factor with small counts walks through all digits of the mixed number.
   const step = total <= most ? 1 : Math.floor(total / most) | 1;
   const corners: Entries[] = [];
@@ -122,8 +122,11 @@ describe.each([...worksheets.values()])('worksheet $id', (worksheet: AnyWorkshee
   });
 
   it('computes at the corners of its ranges or names the field that does not fit', () => {
-    const faults = cornersOf(specs).flatMap((entries) =>
-      faultsOf(specs, evaluate(worksheet, entries)).map((fault) => ({ entries, fault })),
+    const faults = cornersOf(specs).flatMap((entries, index) =>
+      faultsOf(specs, evaluate(worksheet, entries), index % 100 === 0).map((fault) => ({
+        entries,
+        fault,
+      })),
     );
     expect(faults.slice(0, 5)).toEqual([]);
   });
