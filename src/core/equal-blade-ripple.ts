@@ -16,6 +16,8 @@ const OPEN_FRACTION = { minimum: 0.01, maximum: 0.99 };
  * start. Over the rest r = x mod 1 the most light is min(r, d), a start at an opening, and the least
  * is max(0, r − (1 − d)), a start at a blade. Their difference is min(r, 1 − r, d, 1 − d); the mean
  * is d·x.
+ *
+ * @example rippleShare(54 / 50, 0.5, 0.5) // ≈ 0.148148
  */
 export function rippleShare(flashPeriods: number, openFraction: number, narrow: number): number {
   const rest = flashPeriods - Math.floor(flashPeriods);
@@ -30,6 +32,8 @@ export function rippleShare(flashPeriods: number, openFraction: number, narrow: 
  *
  * Between whole numbers k the share r ÷ x rises up to r = narrow and falls from there on, and each
  * later peak is lower. So the largest lies at an end of the stretch or at its first peak k + narrow.
+ *
+ * @example largestRippleShare(0.99, 1.01, 0.5, 0.5) // ≈ 0.020202
  */
 export function largestRippleShare(
   low: number,

@@ -24,6 +24,7 @@ export interface Lamp {
  * @param lampHz        flicker rate, Hz; 1–50 000
  * @param depthPercent  depth of the flicker, %; 0–100
  * @param onPercent     share of the time at the bright level, %; 1–99; of no effect on a smooth lamp
+ * @returns the lamp
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  */
 export function makeLamp(

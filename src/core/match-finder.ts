@@ -153,6 +153,7 @@ export function neededCameraFps(
  * @param bench      what can be set and what is asked for
  * @param longest    matches to give back at most
  * @param sliceSize  combinations between two pauses, about
+ * @returns a walk whose last step holds the result
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
  */
@@ -246,6 +247,7 @@ export function* searchMatches(
  *
  * @param bench    what can be set and what is asked for
  * @param longest  matches to give back at most
+ * @returns the result
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
  */

@@ -14,6 +14,7 @@ import { lightBetween, type GateLight } from './gate-light.ts';
  * @param readoutSeconds  time from first row to last row; 0 for a global shutter
  * @param fromSeconds     start of the stretch that counts
  * @param toSeconds       end of the stretch that counts
+ * @returns collected light, level × s; ≥ 0
  */
 export function rollingLight(
   light: GateLight,

@@ -79,7 +79,9 @@ export function docstringFaults(
   const faults: string[] = [];
   if (!isDescribed) faults.push('has no sentence that says what it gives');
   if (returnType === '') faults.push('has no declared return type');
-  if (returnType !== 'void' && returnType !== 'never' && returns.join('') === '') {
+  // Where the one sentence that says what it gives is the whole docstring, @returns would repeat it.
+  const isInFull = params.length + sources.length > 0;
+  if (isInFull && !/^(?:void|never)$/u.test(returnType) && returns.join('') === '') {
     faults.push('has no @returns');
   }
   for (const name of params) {
