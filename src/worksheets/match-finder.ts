@@ -291,5 +291,5 @@ export const worksheet = defineWorksheet({
   cautions: [
     'Film a minute of the empty gate at the setting you choose and look at it before the reel goes on.',
   ],
-  sources: ['arithmetic', 'common-practice'],
+  sources: ['arithmetic', 'common-practice', 'australian-movie-makers-55'],
 });

@@ -118,5 +118,5 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: ['Say on the delivery note at which rate the film is shown, so that it can be undone.'],
-  sources: ['arithmetic', 'common-practice'],
+  sources: ['arithmetic', 'common-practice', 'australian-movie-makers-55'],
 });
