@@ -1,0 +1,98 @@
+import type { ComponentChildren } from 'preact';
+import { entryText } from '../../worksheets/entry-text.ts';
+import { evaluate, fillEntries, type Entries } from '../../worksheets/evaluate.ts';
+import type { AnyWorksheet, InputSpecs, WorkingStep } from '../../worksheets/types.ts';
+import { LEVEL_SIGNS } from '../VerdictLine.tsx';
+
+/** Lines of entries and answers together that a card of A6 has room for. */
+const MOST_LINES = 18;
+const FEWEST_ANSWERS = 4;
+const MOST_STEPS = 2;
+
+interface Props {
+  readonly worksheet: AnyWorksheet;
+  /** Texts that differ from the worksheet's defaults. */
+  readonly entries: Entries;
+  /** Whose numbers these are. */
+  readonly origin: string;
+  /** Address of the worksheet, for typing. */
+  readonly address: string;
+}
+
+/** A worksheet as a card for the wall: question, numbers, answers, the sum and one caution. */
+export function BenchCard(props: Props): ComponentChildren {
+  const { worksheet, origin, address } = props;
+  const inputs = worksheet.inputs as InputSpecs;
+  const entries = fillEntries(inputs, props.entries);
+  const { outcome, working = [] } = evaluate(worksheet, entries);
+  if (outcome === undefined) return null;
+  const given = Object.entries(inputs)
+    .filter(([key]) => entries[key]?.trim() !== '')
+    .map(([key, spec]) => ({ key, label: spec.label, text: entryText(spec, entries[key] ?? '') }));
+  const answers = Object.entries(outcome.answers)
+    .slice(0, Math.max(FEWEST_ANSWERS, MOST_LINES - given.length))
+    .map(([key, answer]) => ({ key, ...answer }));
+  const caution = outcome.cautions?.[0] ?? worksheet.cautions[0];
+  return (
+    <>
+      <header class="card-head">
+        <h3>{worksheet.title}</h3>
+        <p>{worksheet.question}</p>
+      </header>
+      <p class="card-verdict">
+        <span class={`card-sign card-sign-${outcome.verdict.level}`}>
+          <span aria-hidden="true">{LEVEL_SIGNS[outcome.verdict.level].mark}</span>
+          <span class="visually-hidden">{LEVEL_SIGNS[outcome.verdict.level].word}</span>
+        </span>{' '}
+        {outcome.verdict.sentence}
+      </p>
+      <Lines name="card-given" lines={given} />
+      <Lines name="card-answers" lines={answers} />
+      <Sums steps={working} />
+      {caution !== undefined && (
+        <p class="card-caution">
+          <strong>▲ Caution.</strong> {caution}
+        </p>
+      )}
+      <footer class="card-foot">
+        <span>{origin}</span>
+        <span class="card-address">{address}</span>
+      </footer>
+    </>
+  );
+}
+
+function Lines(props: {
+  readonly name: string;
+  readonly lines: readonly {
+    readonly key: string;
+    readonly label: string;
+    readonly text: string;
+  }[];
+}): ComponentChildren {
+  return (
+    <dl class={props.name}>
+      {props.lines.map(({ key, label, text }) => (
+        <div key={key}>
+          <dt>{label}</dt>
+          <dd>{text}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function Sums({ steps }: { readonly steps: readonly WorkingStep[] }): ComponentChildren {
+  const shown = steps.filter(({ sum }) => sum !== undefined).slice(0, MOST_STEPS);
+  return (
+    shown.length > 0 && (
+      <ul class="card-sums">
+        {shown.map(({ words, sum }) => (
+          <li key={words}>
+            {words} <span class="card-sum">{sum}</span>
+          </li>
+        ))}
+      </ul>
+    )
+  );
+}
