@@ -36,7 +36,7 @@ function travelled(timeShare: number, motion: PulldownMotion): number {
  * @param motion           `even` or `soft`
  * @returns the ghost; all zero when the blade covers the whole move
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source common practice, no source
+ * @source sprocket-school-ghosting (which way the ghost lies)
  */
 export function travelGhost(
   pulldownDegrees: number,

@@ -97,5 +97,5 @@ export const worksheet = defineWorksheet({
     'A projector gate and its lamp get hot enough to burn, and the open shutter runs at several hundred turns a minute: keep fingers, hair and sleeves away.',
     'Do not look into the lit gate or the lens of the projector.',
   ],
-  sources: ['common-practice', 'arithmetic'],
+  sources: ['common-practice', 'australian-movie-makers-55', 'sensor-readout-post', 'arithmetic'],
 });

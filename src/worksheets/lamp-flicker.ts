@@ -180,5 +180,11 @@ export const worksheet = defineWorksheet({
     'Work on a mains lamp or its supply is for a qualified person, under the local rules. Pull the plug and let the lamp cool first.',
     'Do not look into the lamp, bright LEDs included.',
   ],
-  sources: ['arithmetic', 'common-practice', 'from-memory'],
+  sources: [
+    'percent-flicker-glossary',
+    'mains-flicker-forum',
+    'arithmetic',
+    'common-practice',
+    'from-memory',
+  ],
 });

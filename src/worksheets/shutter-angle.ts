@@ -101,5 +101,5 @@ export const worksheet = defineWorksheet({
   cautions: [
     'A camera that offers angles only keeps the angle when the rate is changed: look at the time again.',
   ],
-  sources: ['from-memory', 'arithmetic'],
+  sources: ['shutter-angle-encyclopaedia', 'shutter-angle-article', 'arithmetic'],
 });

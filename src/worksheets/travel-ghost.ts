@@ -174,5 +174,5 @@ export const worksheet = defineWorksheet({
     'Pull the mains plug before you touch claw or shutter, and turn the machine by hand: both can trap a finger.',
     'Retiming a shutter is work for someone who knows the machine. Mark the old position first.',
   ],
-  sources: ['wheeler-1953', 'common-practice', 'arithmetic'],
+  sources: ['wheeler-1953', 'sprocket-school-ghosting', 'gage-optic-projection-1914', 'arithmetic'],
 });

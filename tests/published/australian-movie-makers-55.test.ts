@@ -1,5 +1,8 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
+import { beatHz } from '../../src/core/beat.ts';
+import { matchingExposures } from '../../src/core/exposure.ts';
+import { flashRateHz } from '../../src/core/flash-rate.ts';
 import { findMatches } from '../../src/core/match-finder.ts';
 import { repeatPattern } from '../../src/core/repeat-pattern.ts';
 import { speedChangePercent } from '../../src/core/speed-change.ts';
@@ -7,6 +10,13 @@ import { speedChangePercent } from '../../src/core/speed-change.ts';
 const SIXTEEN_TWO_THIRDS = new Fraction(50, 3);
 
 describe('Australian film, page 55', () => {
+  test('three blades times 16 2/3 are 50 flashes, wholly divisible by 25, so nothing beats', () => {
+    const flashRate = flashRateHz(SIXTEEN_TWO_THIRDS.valueOf(), 3);
+    expect(flashRate).toBeCloseTo(50, 12);
+    expect(beatHz(flashRate, 25)).toBe(0);
+    expect(matchingExposures(SIXTEEN_TWO_THIRDS.valueOf(), 3, 25)).toHaveLength(2);
+  });
+
   test('two film frames at 16 2/3 fill exactly three video frames', () => {
     const pattern = repeatPattern(SIXTEEN_TWO_THIRDS, new Fraction(25));
     expect(pattern.filmFramesPerPeriod).toBe(2n);

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { beatHz, nearestMultiple } from '../../src/core/beat.ts';
 import { filmSpeedMillimetresPerSecond } from '../../src/core/film-length.ts';
+import { flashRateHz } from '../../src/core/flash-rate.ts';
 import { findSoundSystem, framesSeconds } from '../../src/core/sound-separation.ts';
 
 describe('the dictionary', () => {
@@ -17,5 +19,12 @@ describe('the dictionary', () => {
     const speed = filmSpeedMillimetresPerSecond(24, '35mm', 'frames-per-foot');
     expect((speed * 60) / 304.8).toBeCloseTo(90, 9);
     expect(speed / 25.4).toBeCloseTo(18, 9);
+  });
+
+  test('a film chain with five blades flashes 120 times, by fours 30 pictures a second', () => {
+    const flashRate = flashRateHz(24, 5);
+    expect(flashRate).toBe(120);
+    expect(nearestMultiple(flashRate, 30)).toBe(4);
+    expect(beatHz(flashRate, 30)).toBe(0);
   });
 });

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { flashRateHz } from '../../src/core/flash-rate.ts';
 import { GAUGES } from '../../src/core/gauges.ts';
 import type { GaugeId } from '../../src/core/gauges/gauge.ts';
+import { makeEqualShutter, shutterOpenFraction } from '../../src/core/shutter.ts';
+import { cycleArcSeconds, travelGhost } from '../../src/core/travel-ghost.ts';
 
 // Page 286: picture sizes in mm, height first in the book.
 describe('Principles of Cinematography, pictures', () => {
@@ -23,5 +26,32 @@ describe('Principles of Cinematography, pictures', () => {
     const [{ widthMillimetres, heightMillimetres }] = GAUGES['16mm'].cameraPicture;
     expect(Math.abs(widthMillimetres / 10.41 - 1)).toBeLessThan(0.015);
     expect(Math.abs(heightMillimetres / 7.47 - 1)).toBeLessThan(0.015);
+  });
+});
+
+// Page 379: a shutter with two blades for a sound projector.
+describe('Principles of Cinematography, shutters', () => {
+  test('two blades at 24 frames/s make 48 flashes', () => {
+    expect(flashRateHz(24, 2)).toBe(48);
+  });
+
+  test('the cycle falls into four equal parts of 90°, with light in half of it', () => {
+    const shutter = makeEqualShutter(2, 0.5);
+    const parts = shutter.sectors.flatMap((sector) => [
+      sector.openFraction * 360,
+      sector.closedFraction * 360,
+    ]);
+    expect(parts).toEqual([90, 90, 90, 90]);
+    expect(shutterOpenFraction(shutter)).toBe(0.5);
+  });
+
+  // Page 373: the film moves within 60° on silent and about 90° on sound projectors.
+  test('60° at 16 frames/s and 90° at 24 frames/s take the same time', () => {
+    expect(cycleArcSeconds(60, 16)).toBeCloseTo(cycleArcSeconds(90, 24), 12);
+  });
+
+  test('a blade of 60° covers the move of a silent projector, not that of a sound projector', () => {
+    expect(travelGhost(60, 60, 0, 0.5, 'soft').movingLightShare).toBe(0);
+    expect(travelGhost(90, 60, 0, 0.5, 'soft').movingLightShare).toBeGreaterThan(0);
   });
 });
