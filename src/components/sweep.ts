@@ -9,6 +9,8 @@ import { computedOutcome } from './computed.ts';
 export interface SweptTable {
   readonly columns: readonly string[];
   readonly headCount: number;
+  /** What runs across, and its values as they stand over the columns. */
+  readonly across?: { readonly label: string; readonly texts: readonly string[] };
   readonly rows: readonly (readonly string[])[];
 }
 
@@ -68,6 +70,14 @@ export function sweep(table: LookupTable): SweptTable {
   const labels = computedOutcome(worksheet, fillEntries(inputs, table.fixed)).answers;
   return {
     headCount: rowKeys.length,
+    ...(across === undefined
+      ? {}
+      : {
+          across: {
+            label: headText(across.input, inputs[across.input], across.values),
+            texts: across.values.map((text) => cellText(inputs[across.input], text)),
+          },
+        }),
     columns: [
       ...heads,
       ...(across === undefined

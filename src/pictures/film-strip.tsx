@@ -1,8 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import type { FilmStripData } from '../worksheets/picture-data.ts';
 import { linearScale, roundTicks, tickText } from './axis.ts';
+import { Film } from './film-strip/film.tsx';
 import { DimensionAcross, DimensionDown, Leader, ScaleBar } from './shapes/dimension.tsx';
-import { Box, Drawing, HatchPattern } from './shapes/drawing.tsx';
+import { Drawing, HatchPattern } from './shapes/drawing.tsx';
 import { PAGE_WIDTH } from './shapes/page.ts';
 
 const FRAMES = 3;
@@ -46,7 +47,15 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
           <rect x={left} y={TOP} width={stripWidth} height={bottom - TOP} />
         </clipPath>
       </defs>
-      <Film picture={picture} instance={instance} x={x} y={y} perMillimetre={perMillimetre} />
+      <Film
+        film={picture}
+        lengthMillimetres={lengthMillimetres}
+        left={left}
+        top={TOP}
+        perMillimetre={perMillimetre}
+        clipId={`${instance}-strip`}
+        hatchId={`${instance}-hatch`}
+      />
       <DimensionAcross from={left} to={right} y={42} extendTo={TOP} textY={28}>
         width {millimetres(widthMillimetres)}
       </DimensionAcross>
@@ -114,66 +123,4 @@ function millimetres(value: number): string {
 function scaleLength(perMillimetre: number): { readonly length: number; readonly text: string } {
   const { step } = roundTicks({ from: 0, to: 110 / perMillimetre }, 2);
   return { length: step * perMillimetre, text: millimetres(step) };
-}
-
-interface FilmProps extends Props {
-  readonly x: (value: number) => number;
-  readonly y: (value: number) => number;
-  readonly perMillimetre: number;
-}
-
-function Film({ picture, instance, x, y, perMillimetre }: FilmProps): ComponentChildren {
-  const { pitchMillimetres, widthMillimetres, perforations, stripes } = picture;
-  const image = picture.picture;
-  const length = pitchMillimetres * FRAMES;
-  const cells = Array.from({ length: FRAMES + 2 }, (_, index) => (index - 1) * pitchMillimetres);
-  return (
-    <g clip-path={`url(#${instance}-strip)`}>
-      <Box
-        class="pic-tint"
-        x={x(0)}
-        y={y(0)}
-        width={x(widthMillimetres) - x(0)}
-        height={y(length) - y(0)}
-      />
-      {stripes.map((stripe) => (
-        <Box
-          key={stripe.leftMillimetres}
-          class="pic-share pic-outlined"
-          x={x(stripe.leftMillimetres)}
-          y={y(0) - 2}
-          width={stripe.widthMillimetres * perMillimetre}
-          height={y(length) - y(0) + 4}
-          fill={`url(#${instance}-hatch)`}
-        />
-      ))}
-      {cells.map((top) => (
-        <g key={top}>
-          <Box
-            class="pic-image pic-outlined"
-            x={x(image.leftMillimetres)}
-            y={y(top + image.centreMillimetres - image.heightMillimetres / 2)}
-            width={image.widthMillimetres * perMillimetre}
-            height={image.heightMillimetres * perMillimetre}
-            radius={3}
-          />
-          {perforations.map((hole) => (
-            <Box
-              key={`${hole.leftMillimetres} ${hole.centreMillimetres}`}
-              class="pic-blank pic-outlined"
-              x={x(hole.leftMillimetres)}
-              y={y(top + hole.centreMillimetres - hole.heightMillimetres / 2)}
-              width={hole.widthMillimetres * perMillimetre}
-              height={hole.heightMillimetres * perMillimetre}
-              radius={4}
-            />
-          ))}
-        </g>
-      ))}
-      <path
-        class="pic-edge"
-        d={`M${x(0)} ${y(0)}V${y(length)}M${x(widthMillimetres)} ${y(0)}V${y(length)}`}
-      />
-    </g>
-  );
 }

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Outcome, ResultTable } from '../worksheets/types.ts';
+import type { Outcome, ResultTable, VerdictLevel } from '../worksheets/types.ts';
 import { CopyButton } from './CopyButton.tsx';
 import { LEVEL_SIGNS } from './VerdictLine.tsx';
 import { offerDownload } from './offer-download.ts';
@@ -37,6 +37,11 @@ export function ResultExtras({ outcome }: { readonly outcome: Outcome }): Compon
   );
 }
 
+/** Colour of a row's sign; `answer-note` is taken by the small print under an answer. */
+function levelClass(level: VerdictLevel | undefined): string {
+  return level === undefined || level === 'note' ? 'answer-note-level' : `answer-${level}`;
+}
+
 function ResultTableView({ table }: { readonly table: ResultTable }): ComponentChildren {
   const hasLevels = table.rows.some((row) => row.level !== undefined);
   return (
@@ -62,7 +67,7 @@ function ResultTableView({ table }: { readonly table: ResultTable }): ComponentC
             // Rows are a ranking: their position is their identity.
             <tr key={index}>
               {hasLevels && (
-                <td class={`answer-${row.level ?? 'note'}`}>
+                <td class={levelClass(row.level)}>
                   {row.level !== undefined && (
                     <>
                       <span aria-hidden="true">{LEVEL_SIGNS[row.level].mark}</span>

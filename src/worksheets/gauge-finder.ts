@@ -2,6 +2,7 @@ import { identifyGauge, type Candidate, type Finding } from '../core/gauge-ident
 import type { PerforationPosition } from '../core/gauges/gauge.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { quantityAnswer, wordsAnswer } from './answers.ts';
+import { gaugesSideBySide } from './gauge-strips.ts';
 import { POSITION_NAMES } from './perforation-words.ts';
 import { defineWorksheet, type Answer, type Outcome, type ResultTable } from './types.ts';
 
@@ -201,6 +202,7 @@ export const worksheet = defineWorksheet({
       verdict: verdictOf(result, fitting, best),
       answers,
       tables: [candidatesTable(candidates)],
+      pictures: [gaugesSideBySide(fitting.map(({ id }) => id))],
       cautions: cautionsFor(candidates),
     };
   },

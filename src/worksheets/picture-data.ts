@@ -57,10 +57,8 @@ export interface RepeatPatternData {
   readonly repeats: readonly number[];
 }
 
-/** A strip of film drawn to scale from dimensions in mm. */
-export interface FilmStripData {
-  readonly name: 'film-strip';
-  readonly alternative: string;
+/** One frame of film in mm, perforated edge left. */
+export interface FilmShape {
   readonly widthMillimetres: number;
   readonly pitchMillimetres: number;
   readonly perforations: readonly {
@@ -82,6 +80,25 @@ export interface FilmStripData {
   }[];
 }
 
+/** A strip of film drawn to scale with its dimensions. */
+export interface FilmStripData extends FilmShape {
+  readonly name: 'film-strip';
+  readonly alternative: string;
+}
+
+/** Films of several gauges side by side at one scale. */
+export interface FilmGaugesData {
+  readonly name: 'film-gauges';
+  readonly alternative: string;
+  readonly films: readonly {
+    /** Short: it stands under a narrow strip. */
+    readonly label: string;
+    /** Marked as one that fits. */
+    readonly isMarked: boolean;
+    readonly film: FilmShape;
+  }[];
+}
+
 /** A plain line chart: one or more curves over one quantity. */
 export interface CurveData {
   readonly name: 'curve';
@@ -97,4 +114,10 @@ export interface CurveData {
 }
 
 export type PictureData =
-  GateLightData | BandsData | WholeFramesData | RepeatPatternData | FilmStripData | CurveData;
+  | GateLightData
+  | BandsData
+  | WholeFramesData
+  | RepeatPatternData
+  | FilmStripData
+  | FilmGaugesData
+  | CurveData;

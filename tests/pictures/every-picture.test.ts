@@ -3,6 +3,7 @@ import { parse } from 'node-html-parser';
 import { describe, expect, test } from 'vitest';
 import { Picture as Bands } from '../../src/pictures/bands.tsx';
 import { Picture as Curve } from '../../src/pictures/curve.tsx';
+import { Picture as FilmGauges } from '../../src/pictures/film-gauges.tsx';
 import { Picture as FilmStrip } from '../../src/pictures/film-strip.tsx';
 import { Picture as GateLight } from '../../src/pictures/gate-light.tsx';
 import { Picture as RepeatPattern } from '../../src/pictures/repeat-pattern.tsx';
@@ -16,6 +17,7 @@ type AnyPicture = ComponentType<{ picture: PictureData; instance: string }>;
 const PICTURES: Readonly<Record<PictureData['name'], AnyPicture>> = {
   bands: Bands as unknown as AnyPicture,
   curve: Curve as unknown as AnyPicture,
+  'film-gauges': FilmGauges as unknown as AnyPicture,
   'film-strip': FilmStrip as unknown as AnyPicture,
   'gate-light': GateLight as unknown as AnyPicture,
   'repeat-pattern': RepeatPattern as unknown as AnyPicture,
@@ -24,7 +26,7 @@ const PICTURES: Readonly<Record<PictureData['name'], AnyPicture>> = {
 
 const plain: readonly PictureData[] = Object.values(samples);
 
-const { bands, curve, filmStrip, gateLight, repeatPattern, wholeFrames } = samples;
+const { bands, curve, filmGauges, filmStrip, gateLight, repeatPattern, wholeFrames } = samples;
 
 /** The far ends of what a worksheet can hand over. */
 const extreme: Readonly<Record<string, PictureData>> = {
@@ -62,6 +64,14 @@ const extreme: Readonly<Record<string, PictureData>> = {
   'no film frames': { ...repeatPattern, repeats: [] },
   'all film frames lost': { ...repeatPattern, repeats: [0, 0, 0] },
   'film without holes': { ...filmStrip, perforations: [], stripes: [] },
+  'no films': { ...filmGauges, films: [] },
+  'a film of no pitch to speak of': {
+    ...filmGauges,
+    films: filmGauges.films.map((each) => ({
+      ...each,
+      film: { ...each.film, pitchMillimetres: 1e-6 },
+    })),
+  },
   'very wide film': { ...filmStrip, widthMillimetres: 500 },
   'no curves': { ...curve, curves: [], marks: [] },
   'a curve of one point': { ...curve, curves: [{ label: 'a', points: [{ x: 1, y: 1 }] }] },

@@ -1,6 +1,7 @@
 import type {
   BandsData,
   CurveData,
+  FilmGaugesData,
   FilmStripData,
   GateLightData,
   RepeatPatternData,
@@ -72,6 +73,20 @@ export const filmStrip: FilmStripData = {
     centreMillimetres: 2,
   },
   stripes: [{ leftMillimetres: 7.2, widthMillimetres: 0.7 }],
+};
+
+/** A narrow and a wide film, the narrow one marked. */
+export const filmGauges: FilmGaugesData = {
+  name: 'film-gauges',
+  alternative: 'Two films side by side.',
+  films: [
+    { label: 'narrow', isMarked: true, film: filmStrip },
+    {
+      label: 'wide',
+      isMarked: false,
+      film: { ...filmStrip, widthMillimetres: 16, pitchMillimetres: 7.5, stripes: [] },
+    },
+  ],
 };
 
 export const curve: CurveData = {
