@@ -5,6 +5,8 @@ import { useState } from 'preact/hooks';
 export function CopyButton(props: {
   readonly text: string;
   readonly label: string;
+  /** There is nothing to copy yet. */
+  readonly isDisabled?: boolean;
 }): ComponentChildren {
   const [state, setState] = useState<'ready' | 'copied' | 'refused'>('ready');
   const copy = async (): Promise<void> => {
@@ -19,6 +21,7 @@ export function CopyButton(props: {
   return (
     <button
       type="button"
+      disabled={props.isDisabled === true}
       onClick={() => {
         void copy();
       }}

@@ -71,9 +71,10 @@ describe('what the reader does to the bench', () => {
   });
 
   it('a name that is taken gets the next free number', () => {
-    const taken = ['Club', 'Club 2', 'Club 4'].map((name) => ({ name, entries: {} }));
-    expect(freeName('Club', taken)).toBe('Club 3');
-    expect(freeName('Club 2', taken)).toBe('Club 3');
+    const taken = ['Club', 'Club (2)', 'Club (4)'].map((name) => ({ name, entries: {} }));
+    expect(freeName('Club', taken)).toBe('Club (3)');
+    expect(freeName('Club (2)', taken)).toBe('Club (3)');
+    expect(freeName('Super 8', [{ name: 'Super 8', entries: {} }])).toBe('Super 8 (2)');
     expect(freeName('Other', taken)).toBe('Other');
     const long = 'x'.repeat(MOST.nameLength);
     const numbered = freeName(long, [{ name: long, entries: {} }]);

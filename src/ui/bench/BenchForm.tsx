@@ -215,7 +215,7 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
                 }}
               >
                 Start from this
-                <span class="visually-hidden">: {example.offer.benches[0]?.name}</span>
+                <span class="visually-hidden"> bench: {example.offer.benches[0]?.name}</span>
               </button>
             </li>
           ))}

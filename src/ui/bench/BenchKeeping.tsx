@@ -28,21 +28,21 @@ export function BenchKeeping(props: Props): ComponentChildren {
         Neither goes anywhere unless you send it.
       </p>
       <div class="bench-buttons">
-        {!isEmpty && <CopyButton text={`${site}${benchLink(state)}`} label="Copy link" />}
-        {!isEmpty && (
-          <button
-            type="button"
-            onClick={() => {
-              offerDownload({
-                fileName: 'bench.json',
-                mediaType: 'application/json',
-                text: `${benchJson(state, 2)}\n`,
-              });
-            }}
-          >
-            Save as a file
-          </button>
-        )}
+        {/* Always there, so that nothing moves when a bench comes in. */}
+        <CopyButton text={`${site}${benchLink(state)}`} label="Copy link" isDisabled={isEmpty} />
+        <button
+          type="button"
+          disabled={isEmpty}
+          onClick={() => {
+            offerDownload({
+              fileName: 'bench.json',
+              mediaType: 'application/json',
+              text: `${benchJson(state, 2)}\n`,
+            });
+          }}
+        >
+          Save as a file
+        </button>
         <label class="button">
           Open a file
           <input
@@ -58,11 +58,9 @@ export function BenchKeeping(props: Props): ComponentChildren {
             }}
           />
         </label>
-        {!isEmpty && (
-          <button type="button" onClick={onClear}>
-            Clear everything
-          </button>
-        )}
+        <button type="button" disabled={isEmpty} onClick={onClear}>
+          Clear everything
+        </button>
       </div>
       {aside.length > 0 && <AsideList aside={aside} onDropAside={onDropAside} />}
     </section>

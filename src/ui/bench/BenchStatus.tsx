@@ -25,17 +25,16 @@ export function BenchStatus(props: {
   readonly onUndo: (before: BenchState) => void;
 }): ComponentChildren {
   const { snapshot, hasAside, said, onUndo } = props;
-  const { state, trouble } = snapshot;
-  const isEmpty = state.benches.length + state.reels.length === 0;
+  const { trouble } = snapshot;
   const undo = said?.undo;
   return (
     <div class={`bench-status${trouble === undefined ? '' : ' bench-trouble'}`} role="status">
       <p>
-        {trouble !== undefined && <span class="answer-care">▲ {TROUBLES[trouble]}</span>}
-        {trouble === undefined &&
-          (isEmpty
-            ? 'Nothing is kept yet. What you fill in is kept on this device as you type.'
-            : 'Kept on this device as you type.')}
+        {trouble === undefined ? (
+          'Kept on this device as you type.'
+        ) : (
+          <span class="answer-care">▲ {TROUBLES[trouble]}</span>
+        )}
         {hasAside && (
           <>
             {' '}

@@ -25,10 +25,10 @@ const FIRST_NAME = { benches: 'My bench', reels: 'Reel on the table' } as const;
 export function freeName(name: string, taken: readonly NamedTexts[]): string {
   const isTaken = (candidate: string): boolean => taken.some((item) => item.name === candidate);
   if (!isTaken(name)) return name;
-  const stem = name.replace(/ \d+$/u, '').slice(0, MOST.nameLength - 4);
+  const stem = name.replace(/ \(\d+\)$/u, '').slice(0, MOST.nameLength - 6);
   let number = 2;
-  while (isTaken(`${stem} ${number}`)) number += 1;
-  return `${stem} ${number}`;
+  while (isTaken(`${stem} (${number})`)) number += 1;
+  return `${stem} (${number})`;
 }
 
 export function hasRoom(state: BenchState, shelf: Shelf, wanted = 1): boolean {
