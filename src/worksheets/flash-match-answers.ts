@@ -30,20 +30,16 @@ export function flickerWords(found: Match, limitPercent: number): string {
     : `The picture pulses by ${percent} (${stops}), ${formatNumber(Math.abs(beat), 3)} times a second; ${cureWords(found)}`;
 }
 
+/** The second half of the verdict, joined to the words about flicker. */
 export function wholeFrameWords(found: Match, cameraFps: number, isFlickerFree: boolean): string {
-  if (found.areWholeFramesSure) {
-    return `${isFlickerFree ? ', and' : '.'} ${isFlickerFree ? 'every' : 'Every'} film frame is sure of a whole camera frame.`;
-  }
-  if (found.hasDarkFrames) {
-    return '. Some camera frames stay dark at this exposure time, so no camera rate can promise whole frames.';
-  }
-  const opening = isFlickerFree ? ', but' : '. Also,';
+  if (found.hasDarkFrames) return ', and some camera frames stay dark.';
+  if (found.areWholeFramesSure) return ', and every film frame is sure of a whole camera frame.';
   const better = found.betterRate;
   const remedy =
     better === undefined
       ? 'with this exposure and readout time no usual rate can'
       : `${formatNumber(better.valueOf(), 4)} can`;
-  return `${opening} ${rateWords(cameraFps)} cannot promise whole frames; ${remedy}.`;
+  return `, ${isFlickerFree ? 'but' : 'and'} ${rateWords(cameraFps)} cannot promise whole frames; ${remedy}.`;
 }
 
 export function beatNote(beat: number, flashRate: number, cameraFps: number): string {
