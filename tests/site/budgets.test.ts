@@ -31,7 +31,9 @@ describe('the byte budgets', () => {
       weighPage(page, readSiteFile, wanted),
     );
     expect(weights[0]?.firstLoad).toBeGreaterThan(500);
-    expect(weights.flatMap(excess)).toEqual([]);
+    // Of the worksheets that a practice page may load one by one, the heaviest counts.
+    const [heaviest] = weights.toSorted((a, b) => b.scripts - a.scripts);
+    expect(excess(heaviest!)).toEqual([]);
   });
 
   const files: Readonly<Record<string, string>> = {
