@@ -40,11 +40,13 @@ function isShutterAngle(rest: string): boolean {
   return ['°', 'deg', 'degree', 'degrees'].includes(rest.toLowerCase());
 }
 
-function clockSeconds(text: string): number | undefined {
+/** Reads `3:20` and `1:06:40` as seconds, exactly. */
+function clockSeconds(text: string): Fraction | undefined {
   const match = /^(?:(\d{1,3}):)?(\d{1,3}):(\d{2}(?:[.,]\d+)?)$/u.exec(text.trim());
   if (match === null) return undefined;
   const [, hours = '0', minutes = '0', seconds = '0'] = match;
-  return Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds.replace(',', '.'));
+  const whole = new Fraction(Number(hours) * 3600 + Number(minutes) * 60);
+  return whole.add(new Fraction(seconds.replace(',', '.')));
 }
 
 /**
@@ -62,10 +64,7 @@ export function parseQuantity(text: string, reading: QuantityReading): Parsed<Qu
   const { dimension } = UNITS[reading.unit];
   if (dimension === 'time') {
     const seconds = clockSeconds(text);
-    if (seconds !== undefined) {
-      const value = convertUnit(seconds, 's', reading.unit);
-      return { ok: true, value: { value, exact: new Fraction(value) } };
-    }
+    if (seconds !== undefined) return { ok: true, value: inUnit(seconds, 's', reading.unit) };
   }
   const number = parseLeadingNumber(text);
   if (!number.ok) return number;
@@ -75,9 +74,8 @@ export function parseQuantity(text: string, reading: QuantityReading): Parsed<Qu
     if (reading.angleFps === undefined || !(reading.angleFps > 0)) {
       return { ok: false, reason: 'A shutter angle needs a valid camera rate first' };
     }
-    const seconds = exact.valueOf() / 360 / reading.angleFps;
-    const value = convertUnit(seconds, 's', reading.unit);
-    return { ok: true, value: { value, exact: new Fraction(value) } };
+    const seconds = exact.div(360).div(new Fraction(reading.angleFps));
+    return { ok: true, value: inUnit(seconds, 's', reading.unit) };
   }
 
   const bareUnit = dimension === 'time' && isFraction ? 's' : (reading.entryUnit ?? reading.unit);
@@ -89,10 +87,26 @@ export function parseQuantity(text: string, reading: QuantityReading): Parsed<Qu
   return { ok: false, reason: `“${rest}” is not a unit that fits here` };
 }
 
+const exactFactors = new Map<UnitName, Fraction>();
+
+/** Factor of a unit as the short decimal or simple fraction that it stands for. */
+function exactFactor(name: UnitName): Fraction {
+  const known = exactFactors.get(name);
+  if (known !== undefined) return known;
+  const factor = new Fraction(UNITS[name].factor);
+  exactFactors.set(name, factor);
+  return factor;
+}
+
 function inUnit(exact: Fraction, from: UnitName, to: UnitName): Quantity {
   if (from === to) return { value: exact.valueOf(), exact };
-  const value = convertUnit(exact.valueOf(), from, to);
-  return { value, exact: new Fraction(value) };
+  const [source, target]: readonly [Unit, Unit] = [UNITS[from], UNITS[to]];
+  // Going through the double instead would lose digits, and finding its fraction again is slow.
+  const base = exact.mul(exactFactor(from)).add(new Fraction(source.offset ?? 0));
+  return {
+    value: convertUnit(exact.valueOf(), from, to),
+    exact: base.sub(new Fraction(target.offset ?? 0)).div(exactFactor(to)),
+  };
 }
 
 /** `3 min 20 s`, `4 ft 6 in`: a larger unit followed by a smaller one of the same dimension. */
@@ -111,8 +125,10 @@ function parseCompound(
   const tail = parseQuantity(match[2], reading);
   if (!tail.ok) return undefined;
   const head = inUnit(exact, first, reading.unit);
-  const value = head.value + tail.value.value;
-  return { value, exact: new Fraction(value) };
+  return {
+    value: head.value + tail.value.value,
+    exact: head.exact.add(tail.value.exact),
+  };
 }
 
 /**
