@@ -156,7 +156,9 @@ export const worksheet = defineWorksheet({
     const found = findKeepList(entries, exact.filmFps, exact.cameraFps);
     const { filmFrames, rateErrorPercent, cameraFps, nativeFps } = entries;
     const { list, rule, firstKept, lastKept, ratio } = found;
-    const start = startOfList(entries, found);
+    // Exposures over several film frames hold no whole frame anywhere; there is nothing to list.
+    const isShort = (entries.exposureSeconds + entries.readoutSeconds) * entries.filmFps < 3;
+    const start = isShort ? startOfList(entries, found) : undefined;
     const tolerance = rateTolerancePercent(found.roomFrames, ratio.valueOf(), filmFrames);
     const drift = found.isTied ? 0 : driftFilmFrames(filmFrames, rateErrorPercent);
     return {
@@ -224,8 +226,7 @@ export const worksheet = defineWorksheet({
               },
             ],
           }),
-      tables: [start.table],
-      pictures: [start.picture],
+      ...(start === undefined ? {} : { tables: [start.table], pictures: [start.picture] }),
       files: [new KeepListFile(list, cameraFps)],
     };
   },
