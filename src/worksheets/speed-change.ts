@@ -69,7 +69,7 @@ export const worksheet = defineWorksheet({
     },
   },
   model:
-    'Speed goes with the ratio of the two rates. If the sound runs along with the picture its pitch goes too: twelve semitones for a doubling of speed. The percentage there and the percentage back are not the same, because each is counted from its own start. That up to 5 % is hardly seen is common practice, not a measured limit.',
+    'Speed goes with the ratio of the two rates. If the sound runs along with the picture its pitch goes too: twelve semitones for a doubling of speed. The percentage there and the percentage back are not the same, because each is counted from its own start. That up to 5 % is hardly seen is common practice, not a measured limit; one article says that up to 3 % mostly goes unnoticed.',
   compute({ nativeFps, shownFps, nativeSeconds }) {
     const percent = speedChangePercent(nativeFps, shownFps);
     const shown = shownSeconds(nativeSeconds, nativeFps, shownFps);
@@ -118,5 +118,10 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: ['Say on the delivery note at which rate the film is shown, so that it can be undone.'],
-  sources: ['arithmetic', 'common-practice', 'australian-movie-makers-55'],
+  sources: [
+    'arithmetic',
+    'common-practice',
+    'absolute-speed-article',
+    'australian-movie-makers-55',
+  ],
 });
