@@ -35,6 +35,13 @@ function picture(pattern: RepeatPattern): RepeatPatternData {
 
 function verdictFor(pattern: RepeatPattern, lost: number): Outcome['verdict'] {
   const { fewestRepeats, mostRepeats } = pattern;
+  if (!pattern.keepsEveryFrame && lost === 0) {
+    return {
+      level: 'care',
+      sentence:
+        'The delivery rate is a trace lower than the native rate: a film this short loses no frame yet, a longer one will.',
+    };
+  }
   if (!pattern.keepsEveryFrame) {
     return {
       level: 'stop',

@@ -93,7 +93,7 @@ describe('repeat pattern', () => {
     );
   });
 
-  test('frames are lost exactly when the delivery is slower than the film', () => {
+  test('frames are lost only when the delivery is slower than the film, as many as are short', () => {
     fc.assert(
       fc.property(anyRate, anyRate, (nativeFps, deliveryFps) => {
         const filmFrames = 300;
@@ -105,7 +105,10 @@ describe('repeat pattern', () => {
         expect(Math.max(...shown)).toBeLessThan(filmFrames);
         const lost = filmFrames - shown.size;
         expect(lostFilmFrames(filmFrames, nativeFps, deliveryFps)).toBe(lost);
-        expect(lost === 0).toBe(deliveryFps.gte(nativeFps));
+        // Over a short film a delivery that is a trace slower has not lost a whole frame yet.
+        const short = new Fraction(1).sub(deliveryFps.div(nativeFps)).mul(filmFrames).floor();
+        expect(lost).toBe(Math.max(0, short.valueOf()));
+        if (deliveryFps.gte(nativeFps)) expect(lost).toBe(0);
       }),
       { numRuns: 60 },
     );

@@ -76,6 +76,8 @@ describe('worksheet repeat-pattern', () => {
     const lost = run(repeatPattern, { nativeFps: '24', deliveryFps: '18' }).outcome;
     expect(lost?.verdict.level).toBe('stop');
     expect(lost?.answers['lostFilmFrames']?.value).toBe(900);
+    const trace = { nativeFps: '18', deliveryFps: '17.99', filmFrames: '100' };
+    expect(run(repeatPattern, trace).outcome?.verdict.level).toBe('care');
   });
 
   test('does not list a pattern that goes on for ever', () => {
