@@ -1,6 +1,7 @@
 import { jobTime, workingDays, type JobTime } from '../core/job-time.ts';
 import { formatDuration, formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { durationAnswer, quantityAnswer } from './answers.ts';
+import type { CurveData } from './picture-data.ts';
 import { defineWorksheet, type Answer } from './types.ts';
 
 interface Entries {
@@ -42,6 +43,27 @@ const planAnswer = (label: string, seconds: number): Answer => ({
 const planText = (seconds: number): string => formatDuration(plannedSeconds(seconds));
 
 const daysText = (days: number): string => `${formatNumber(days)} ${days === 1 ? 'day' : 'days'}`;
+
+/** Hours of your day for one reel, from a reel of one frame to one twice as long as the reader's. */
+function reelHoursPicture(entries: Entries): CurveData {
+  const hoursAt = (frames: number, way: 'realTime' | 'single'): number =>
+    timesOf({ ...entries, framesPerReel: frames })[way].reelSeconds / 3600;
+  const minutesAt = (frames: number): number => frames / entries.filmFps / 60;
+  const ends = [1, 2 * entries.framesPerReel];
+  const line = (label: string, way: 'realTime' | 'single'): CurveData['curves'][number] => ({
+    label,
+    points: ends.map((frames) => ({ x: minutesAt(frames), y: hoursAt(frames, way) })),
+  });
+  const own = timesOf(entries);
+  return {
+    name: 'curve',
+    alternative: `One reel as long as yours takes ${planText(own.realTime.reelSeconds)} filmed as it runs and ${planText(own.single.reelSeconds)} one frame at a time. Both grow with the length of the reel and begin at the same handling and after-work.`,
+    xLabel: 'minutes that one reel runs',
+    yLabel: 'hours for one reel, all in',
+    curves: [line('one frame at a time', 'single'), line('filmed as it runs', 'realTime')],
+    marks: [{ x: minutesAt(entries.framesPerReel), label: 'your reel' }],
+  };
+}
 
 export const worksheet = defineWorksheet({
   id: 'job-time',
@@ -160,6 +182,7 @@ export const worksheet = defineWorksheet({
           'one',
         ),
       },
+      pictures: [reelHoursPicture(entries)],
     };
   },
   working(entries, { answers }) {

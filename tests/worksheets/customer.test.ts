@@ -27,6 +27,22 @@ describe('the worksheet on the time of a job', () => {
     expect(value(evaluation, 'handsOnSeconds')).toBeCloseTo(2 * 600 + 300, 9);
   });
 
+  test('draws lines that pass through the reader’s reel', () => {
+    const evaluation = run(jobTime, { framesPerReel: '28800', singleFps: '3' });
+    const [picture] = evaluation.outcome!.pictures!;
+    if (picture?.name !== 'curve') throw new Error('no curve is drawn');
+    const [own] = picture.marks;
+    expect(own!.x).toBeCloseTo(value(evaluation, 'runSeconds') / 60, 9);
+    const middleHours = picture.curves.map(({ points: [from, to] }) => {
+      const share = (own!.x - from!.x) / (to!.x - from!.x);
+      return from!.y + share * (to!.y - from!.y);
+    });
+    const handsSeconds = value(evaluation, 'reelSeconds') - value(evaluation, 'runSeconds');
+    const singleSeconds = handsSeconds + value(evaluation, 'singleRunSeconds');
+    expect(middleHours[0]! * 3600).toBeCloseTo(singleSeconds, 6);
+    expect(middleHours[1]! * 3600).toBeCloseTo(value(evaluation, 'reelSeconds'), 6);
+  });
+
   test('tells long times to the minute and keeps the exact value behind', () => {
     const evaluation = run(jobTime, { handlingSeconds: '1000 s', afterWorkSeconds: '0' });
     expect(evaluation.outcome!.answers['reelSeconds']!.text).toMatch(/20\u00a0min$/u);
