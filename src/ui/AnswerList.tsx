@@ -17,7 +17,7 @@ export function AnswerList(props: {
   const isBlank = props.outcome === undefined;
   const shown = props.outcome ?? blankOutcome(props.worksheet);
   return (
-    <section class="sheet-answers" aria-label="Answers">
+    <div class="sheet-answers" role="group" aria-label="Answers">
       <p class="sheet-legend">What follows</p>
       <dl>
         {Object.entries(shown?.answers ?? {}).map(([key, answer]) => (
@@ -33,11 +33,14 @@ export function AnswerList(props: {
           </div>
         ))}
       </dl>
-    </section>
+    </div>
   );
 }
 
-function AnswerText(props: { readonly answer: Answer; readonly units: Units }): ComponentChildren {
+export function AnswerText(props: {
+  readonly answer: Answer;
+  readonly units: Units;
+}): ComponentChildren {
   const { answer, units } = props;
   const imperial = units === 'imperial' ? answer.imperial : undefined;
   return (

@@ -63,7 +63,7 @@ export function OriginBar(props: Props): ComponentChildren {
       </div>
       {origin === 'bench' && leftOut.length > 0 && (
         <p class="origin-left-out">
-          This sheet cannot use your bench’s {leftOut.join(', ')}; the book’s number stands there.
+          Not taken from your bench, because it does not fit this sheet: {leftOut.join(', ')}.
         </p>
       )}
     </div>

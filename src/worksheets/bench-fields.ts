@@ -23,6 +23,7 @@ export const BENCH_READINGS = {
   'projector.openFraction': { kind: 'quantity', unit: 'percent' },
   'projector.turnsPerFrame': { kind: 'quantity', unit: 'one' },
   'camera.cameraFps': { kind: 'quantity', unit: 'fps' },
+  'camera.exposureSeconds': { kind: 'quantity', unit: 's' },
   'camera.cameraRates': { kind: 'list', unit: 'fps' },
   'camera.exposureTimes': { kind: 'list', unit: 's' },
   'camera.exposureChoice': { kind: 'choice' },
@@ -51,5 +52,6 @@ export const STAND_INS: Partial<Readonly<Record<BenchField, StoredField>>> = {
   'projector.fixedSpeeds': 'projector.filmFps',
   'camera.cameraFps': 'camera.cameraRates',
   'camera.cameraRates': 'camera.cameraFps',
+  'camera.exposureSeconds': 'camera.exposureTimes',
   'reel.gauge': 'projector.gauge',
 };

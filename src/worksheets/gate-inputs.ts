@@ -58,6 +58,7 @@ export const exposureSecondsInput = {
   accepted: '1/54, 18.5 ms or 166.7°',
   help: 'As set on the camera. A shutter angle is read at the camera rate above.',
   angleOf: 'cameraFps',
+  bench: 'camera.exposureSeconds',
 } as const satisfies QuantityInput;
 
 export const readoutSecondsInput = {

@@ -128,6 +128,7 @@ export const worksheet = defineWorksheet({
       options: { list: 'fixed film rates', range: 'any rate of a speed knob' },
       default: 'list',
       help: 'Choose how the speed of the projector can be set.',
+      bench: 'projector.speedChoice',
     },
     filmRates: {
       kind: 'list',
@@ -150,6 +151,7 @@ export const worksheet = defineWorksheet({
       default: '16',
       accepted: '16',
       help: 'Used for a speed knob.',
+      bench: 'projector.slowestFps',
     },
     toFps: {
       kind: 'quantity',
@@ -160,6 +162,7 @@ export const worksheet = defineWorksheet({
       default: '20',
       accepted: '20',
       help: 'Used for a speed knob.',
+      bench: 'projector.fastestFps',
     },
     stepFps: {
       kind: 'quantity',

@@ -15,6 +15,7 @@ export type BenchField =
   | 'projector.turnsPerFrame'
   | 'camera.cameraFps'
   | 'camera.cameraRates'
+  | 'camera.exposureSeconds'
   | 'camera.exposureTimes'
   | 'camera.exposureChoice'
   | 'camera.readoutSeconds'

@@ -21,7 +21,7 @@ async function describeBench(page: Page): Promise<void> {
   await page.getByLabel('Gauge it runs').selectOption({ label: 'Super 8' });
   await page.getByLabel('Film rate', { exact: true }).fill('24');
   await page.getByLabel('Flashes per frame').fill('2');
-  await page.getByLabel('Rate you record at').fill('30');
+  await page.getByLabel('Camera rate you use').fill('30');
   await page.getByLabel('Readout time').fill('12');
 }
 

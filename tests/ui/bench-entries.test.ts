@@ -107,6 +107,8 @@ describe('a text of the bench in a field of a worksheet', () => {
     ['camera.readoutSeconds', '16', quantity('s', { entryUnit: 'ms' }), '16'],
     ['camera.readoutSeconds', '16', quantity('s'), '16 ms'],
     ['camera.readoutSeconds', '1/60', quantity('s'), '1/60'],
+    ['camera.exposureSeconds', '180°', quantity('s', { angleOf: 'cameraFps' }), '180°'],
+    ['camera.exposureSeconds', '180°', quantity('s'), undefined],
     ['reel.lengthMetres', '15', quantity('m'), '15'],
     ['reel.lengthMetres', '15', quantity('mm'), '15 m'],
     ['reel.lengthMetres', '50 ft', quantity('mm'), '50 ft'],
@@ -292,7 +294,7 @@ describe('the fields of the bench', () => {
     }
     const separator = spec.kind === 'list' ? / or /u : /, | or /u;
     for (const text of spec.accepted.split(separator)) {
-      expect(readInput(spec, text), text).toMatchObject({ ok: true });
+      expect(readInput(spec, text, 25), text).toMatchObject({ ok: true });
     }
     expect(readInput(spec, 'nonsense').ok).toBe(false);
   });

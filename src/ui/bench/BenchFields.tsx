@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
 import type { StoredField } from '../../worksheets/bench-fields.ts';
 import { BENCH_INPUTS } from '../../worksheets/bench-inputs.ts';
 import { readInput } from '../../worksheets/evaluate.ts';
@@ -7,10 +8,12 @@ import { EntryField } from '../EntryField.tsx';
 import type { BenchTexts } from './bench-state.ts';
 
 /** Message beside a field of the bench; an empty field is in order. */
-export function benchMessage(field: StoredField, text: string): string | undefined {
+export function benchMessage(field: StoredField, texts: BenchTexts): string | undefined {
   const spec: InputSpec = BENCH_INPUTS[field];
+  const text = texts[field] ?? '';
   if (text.trim() === '') return undefined;
-  const read = readInput(spec, text);
+  const rate = parseQuantity(texts['camera.cameraFps'] ?? '', { unit: 'fps' });
+  const read = readInput(spec, text, rate.ok ? rate.value.value : undefined);
   return read.ok ? undefined : read.reason;
 }
 
@@ -29,7 +32,7 @@ function FieldList(props: Props & { readonly fields: readonly StoredField[] }): 
         name={field}
         spec={BENCH_INPUTS[field]}
         text={text}
-        message={benchMessage(field, text)}
+        message={benchMessage(field, props.texts)}
         onChange={(typed) => {
           props.onText(field, typed);
         }}
@@ -40,7 +43,7 @@ function FieldList(props: Props & { readonly fields: readonly StoredField[] }): 
 
 function moreWords(fields: readonly StoredField[], texts: BenchTexts): string {
   const filled = fields.filter((field) => (texts[field] ?? '') !== '');
-  const wrong = filled.filter((field) => benchMessage(field, texts[field] ?? '') !== undefined);
+  const wrong = filled.filter((field) => benchMessage(field, texts) !== undefined);
   if (wrong.length > 0) return ` (${wrong.length} cannot be used)`;
   return filled.length > 0 ? ` (${filled.length} filled in)` : '';
 }

@@ -41,6 +41,7 @@ const PROJECTOR = {
 const CAMERA = {
   first: [
     'camera.cameraFps',
+    'camera.exposureSeconds',
     'camera.cameraRates',
     'camera.exposureTimes',
     'camera.readoutSeconds',

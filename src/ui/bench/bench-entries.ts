@@ -48,6 +48,9 @@ function quantityText(
 ): string | undefined {
   const benchUnit = reading.entryUnit ?? reading.unit;
   const sheetUnit = spec.entryUnit ?? spec.unit;
+  // An angle becomes a time at the camera rate of the sheet itself.
+  if (spec.kind !== 'list' && spec.angleOf !== undefined && /(?:°|deg\w*)$/iu.test(text))
+    return text;
   const isShare = UNITS[benchUnit].dimension === 'percent' && spec.unit === 'one';
   if (isShare) {
     const percent = parseQuantity(text, { unit: 'percent' });

@@ -31,6 +31,7 @@ const CODES: Readonly<Record<StoredField, string>> = {
   'projector.openFraction': 'po',
   'projector.turnsPerFrame': 'pt',
   'camera.cameraFps': 'cf',
+  'camera.exposureSeconds': 'cu',
   'camera.cameraRates': 'cr',
   'camera.exposureTimes': 'ce',
   'camera.exposureChoice': 'cx',
