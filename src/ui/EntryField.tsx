@@ -11,6 +11,11 @@ interface Props {
   readonly onChange: (text: string) => void;
 }
 
+/** “50 ft” or “3:20” says itself what it is in; the unit for bare numbers beside it would mislead. */
+function hasOwnUnit(text: string): boolean {
+  return !/^[\d\s.,;/−-]*$/u.test(text);
+}
+
 /** One field of a worksheet: label, entry, unit, help, and the message when the entry is refused. */
 export function EntryField(props: Props): ComponentChildren {
   const { id, name, spec, text, message, onChange } = props;
@@ -57,7 +62,11 @@ export function EntryField(props: Props): ComponentChildren {
             }}
           />
         )}
-        {symbol !== '' && <span class="entry-unit">{symbol}</span>}
+        {symbol !== '' && (
+          <span class={hasOwnUnit(text) ? 'entry-unit entry-unit-unneeded' : 'entry-unit'}>
+            {symbol}
+          </span>
+        )}
       </div>
       <p class="entry-message" id={`${id}-message`}>
         {message}

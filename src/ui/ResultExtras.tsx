@@ -42,7 +42,7 @@ function levelClass(level: VerdictLevel | undefined): string {
   return level === undefined || level === 'note' ? 'answer-note-level' : `answer-${level}`;
 }
 
-function ResultTableView({ table }: { readonly table: ResultTable }): ComponentChildren {
+export function ResultTableView({ table }: { readonly table: ResultTable }): ComponentChildren {
   const hasLevels = table.rows.some((row) => row.level !== undefined);
   return (
     <div class="table-frame" tabIndex={0} role="region" aria-label={table.caption}>

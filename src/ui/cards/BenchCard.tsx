@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { entryText } from '../../worksheets/entry-text.ts';
 import { evaluate, fillEntries, type Entries } from '../../worksheets/evaluate.ts';
 import type { AnyWorksheet, InputSpecs, WorkingStep } from '../../worksheets/types.ts';
+import type { Units } from '../bench/bench-state.ts';
 import { LEVEL_SIGNS } from '../VerdictLine.tsx';
 
 /** Lines of entries and answers together that a card of A6 has room for. */
@@ -13,6 +14,8 @@ interface Props {
   readonly worksheet: AnyWorksheet;
   /** Texts that differ from the worksheet's defaults. */
   readonly entries: Entries;
+  /** How lengths among the answers are shown. */
+  readonly units?: Units;
   /** Whose numbers these are. */
   readonly origin: string;
   /** Address of the worksheet, for typing. */
@@ -21,7 +24,7 @@ interface Props {
 
 /** A worksheet as a card for the wall: question, numbers, answers, the sum and one caution. */
 export function BenchCard(props: Props): ComponentChildren {
-  const { worksheet, origin, address } = props;
+  const { worksheet, units = 'metric', origin, address } = props;
   const inputs = worksheet.inputs as InputSpecs;
   const entries = fillEntries(inputs, props.entries);
   const { outcome, working = [] } = evaluate(worksheet, entries);
@@ -31,7 +34,11 @@ export function BenchCard(props: Props): ComponentChildren {
     .map(([key, spec]) => ({ key, label: spec.label, text: entryText(spec, entries[key] ?? '') }));
   const answers = Object.entries(outcome.answers)
     .slice(0, Math.max(FEWEST_ANSWERS, MOST_LINES - given.length))
-    .map(([key, answer]) => ({ key, ...answer }));
+    .map(([key, { label, text, imperial }]) => ({
+      key,
+      label,
+      text: units === 'imperial' ? (imperial?.text ?? text) : text,
+    }));
   const caution = outcome.cautions?.[0] ?? worksheet.cautions[0];
   return (
     <>

@@ -22,6 +22,7 @@ async function fill(card: HTMLElement): Promise<void> {
     <BenchCard
       worksheet={worksheet}
       entries={overlay?.entries ?? {}}
+      units={pageBench.read().state.units}
       origin={overlay === undefined ? 'The book’s numbers' : `Your bench${name}`}
       address={`${location.host}/${worksheet.chapter}/#${worksheet.id}`}
     />,

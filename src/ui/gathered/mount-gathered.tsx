@@ -1,0 +1,38 @@
+import { hydrate, render, type ComponentChildren } from 'preact';
+import { pageBench } from '../bench/page-bench.ts';
+import { loadWorksheet } from '../load-worksheet.ts';
+import { benchFields, worksheetIds } from './gather.ts';
+import { GatheredSheet } from './GatheredSheet.tsx';
+import { PLANS } from './plans.ts';
+import { fieldsFromQuery, sheetAddress } from './sheet-address.ts';
+
+async function bringToLife(element: HTMLElement): Promise<void> {
+  const plan = PLANS.get(element.dataset['plan'] ?? '');
+  if (plan === undefined) throw new Error('no such sheet');
+  const loaded = await Promise.all(worksheetIds(plan).map(loadWorksheet));
+  const worksheets = new Map(loaded.map((worksheet) => [worksheet.id, worksheet]));
+  const linked = fieldsFromQuery(plan, location.search);
+  const view = (): ComponentChildren => (
+    <GatheredSheet
+      plan={plan}
+      worksheets={worksheets}
+      bench={benchFields(plan, worksheets, pageBench.read().state)}
+      linked={linked}
+      units={pageBench.read().state.units}
+      onChange={(fields) => {
+        // A reload keeps what was typed.
+        history.replaceState(history.state, '', sheetAddress(plan, fields));
+      }}
+    />
+  );
+  hydrate(view(), element);
+  pageBench.subscribe(() => {
+    render(view(), element);
+  });
+  await Promise.resolve();
+  element.dataset['ready'] = 'true';
+}
+
+for (const element of document.querySelectorAll<HTMLElement>('[data-plan]')) {
+  void bringToLife(element);
+}

@@ -1,0 +1,50 @@
+/** Where an input of a step gets its text; an input that is not named keeps the worksheet's default. */
+export type From =
+  | { readonly field: string }
+  /** Answer of an earlier step: the id of the step and the key of the answer. */
+  | { readonly step: string; readonly answer: string }
+  | { readonly text: string };
+
+/** A field of the whole sheet. Range, help and bench come from the worksheet input it is taken from. */
+export interface PlanField {
+  readonly worksheet: string;
+  readonly input: string;
+  /** Label in the words of this sheet, where the worksheet's own is not clear on its own. */
+  readonly label?: string;
+  /** What the sheet opens with, when not the worksheet's default. */
+  readonly text?: string;
+}
+
+/** One block of the sheet: a worksheet run on the fields and on what earlier steps answered. */
+export interface PlanStep {
+  readonly id: string;
+  readonly heading: string;
+  readonly worksheet: string;
+  readonly inputs: Readonly<Record<string, From>>;
+  /** Fields that are filled in at this step; each field of the sheet at one step. */
+  readonly fields: readonly string[];
+  /** Answers shown, in order; a label here replaces the worksheet's. */
+  readonly answers: readonly { readonly key: string; readonly label?: string }[];
+  readonly showsVerdict: boolean;
+  /** Show the worksheet's first table; with boxes to tick where the reader of the paper chooses. */
+  readonly table?: 'plain' | 'ticks';
+  /** Fields that the reader of the paper does not see. */
+  readonly keepsFieldsOffPaper?: true;
+}
+
+/**
+ * A sheet that gathers worksheets about one job on one page. It computes nothing itself: it only says
+ * which worksheet gets which text. `id` is its path and the prefix of its element ids.
+ */
+export interface Plan {
+  readonly id: string;
+  readonly title: string;
+  /** Lines to fill in by hand or before printing; kept nowhere. */
+  readonly blanks: readonly string[];
+  readonly fields: Readonly<Record<string, PlanField>>;
+  readonly steps: readonly PlanStep[];
+  /** Things to tick off on paper. */
+  readonly ticks: readonly string[];
+  /** Empty lines for notes. */
+  readonly noteLines: number;
+}
