@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { AnyWorksheet } from '../worksheets/types.ts';
+import { WorkingSteps } from './WorkingSteps.tsx';
 import { permalink } from './permalink.ts';
 import { drawProblem, judge, type PracticeKind, type PracticeProblem } from './practice-problem.ts';
 
@@ -94,14 +95,7 @@ export function PracticeView({ kind, worksheet, first }: Props): ComponentChildr
         <p>
           <strong>{problem.answer.text}.</strong> {problem.outcome.verdict.sentence}
         </p>
-        <ol>
-          {problem.working.map((step) => (
-            <li key={step.words}>
-              {step.words}
-              {step.sum !== undefined && <span class="working-sum">{step.sum}</span>}
-            </li>
-          ))}
-        </ol>
+        <WorkingSteps working={problem.working} />
         <p>
           <a href={permalink(`/${worksheet.chapter}/`, worksheet.id, problem.entries)}>
             Open the worksheet on these numbers

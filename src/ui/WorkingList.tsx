@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { AnyWorksheet, WorkingStep } from '../worksheets/types.ts';
+import { WorkingSteps } from './WorkingSteps.tsx';
 
 /** The working with the reader's own numbers, and what the model assumes. */
 export function WorkingList(props: {
@@ -9,16 +10,7 @@ export function WorkingList(props: {
   return (
     <details class="sheet-working">
       <summary>Working, and what it assumes</summary>
-      {props.working !== undefined && (
-        <ol>
-          {props.working.map((step) => (
-            <li key={step.words}>
-              {step.words}
-              {step.sum !== undefined && <span class="working-sum">{step.sum}</span>}
-            </li>
-          ))}
-        </ol>
-      )}
+      {props.working !== undefined && <WorkingSteps working={props.working} />}
       <p>
         <strong>Assumed.</strong> {props.worksheet.model}
       </p>

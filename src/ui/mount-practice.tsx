@@ -3,6 +3,7 @@ import { hydrate } from 'preact';
 import { loadWorksheet } from './load-worksheet.ts';
 import { PracticeView } from './PracticeView.tsx';
 import { drawProblem, type PracticeKind } from './practice-problem.ts';
+import { whenNearScreen } from './when-near-screen.ts';
 
 async function bringToLife(element: HTMLElement): Promise<void> {
   const kind = JSON.parse(element.dataset['kind'] ?? '{}') as PracticeKind;
@@ -12,16 +13,4 @@ async function bringToLife(element: HTMLElement): Promise<void> {
   element.dataset['ready'] = 'true';
 }
 
-const observer = new IntersectionObserver(
-  (entries) => {
-    for (const entry of entries) {
-      if (!entry.isIntersecting) continue;
-      observer.unobserve(entry.target);
-      void bringToLife(entry.target as HTMLElement);
-    }
-  },
-  { rootMargin: '300px' },
-);
-for (const element of document.querySelectorAll<HTMLElement>('practice-sheet')) {
-  observer.observe(element);
-}
+whenNearScreen(document.querySelectorAll<HTMLElement>('practice-sheet'), bringToLife);

@@ -1,5 +1,6 @@
 // The page's own small script: brings each form to life when it comes near the screen, so that a
 // chapter costs no more script than the reader scrolls to.
+import { whenNearScreen } from './when-near-screen.ts';
 
 const forms = [...document.querySelectorAll<HTMLElement>('worksheet-form')];
 
@@ -11,27 +12,14 @@ async function bringToLife(element: HTMLElement): Promise<void> {
   element.dataset['state'] = 'ready';
 }
 
-const observer = new IntersectionObserver(
-  (entries) => {
-    for (const entry of entries) {
-      if (!entry.isIntersecting) continue;
-      observer.unobserve(entry.target);
-      void bringToLife(entry.target as HTMLElement);
-    }
-  },
-  { rootMargin: '300px' },
-);
-
 const linked = new URLSearchParams(location.search).get('w');
-for (const form of forms) {
-  if (form.dataset['instance'] === linked) {
-    void bringToLife(form).then(() => {
-      form.scrollIntoView();
-    });
-  } else {
-    observer.observe(form);
-  }
+const linkedForm = forms.find((form) => form.dataset['instance'] === linked);
+if (linkedForm !== undefined) {
+  void bringToLife(linkedForm).then(() => {
+    linkedForm.scrollIntoView();
+  });
 }
+whenNearScreen(forms, bringToLife);
 
 // A sheet must print with the reader's numbers even if it was never scrolled to. Printing does not
 // wait, so where a bench is kept all sheets come to life in a quiet moment after loading.

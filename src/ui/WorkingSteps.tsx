@@ -1,0 +1,18 @@
+import type { ComponentChildren } from 'preact';
+import type { WorkingStep } from '../worksheets/types.ts';
+
+/** The steps of a working: words, and under them the sum with the reader's numbers. */
+export function WorkingSteps(props: {
+  readonly working: readonly WorkingStep[];
+}): ComponentChildren {
+  return (
+    <ol>
+      {props.working.map((step) => (
+        <li key={step.words}>
+          {step.words}
+          {step.sum !== undefined && <span class="working-sum">{step.sum}</span>}
+        </li>
+      ))}
+    </ol>
+  );
+}
