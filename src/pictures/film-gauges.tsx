@@ -3,7 +3,7 @@ import type { FilmGaugesData } from '../worksheets/picture-data.ts';
 import { Film } from './film-strip/film.tsx';
 import { ScaleBar } from './shapes/dimension.tsx';
 import { Drawing, HatchPattern, Label } from './shapes/drawing.tsx';
-import { PAGE_WIDTH, TEXT_HEIGHT } from './shapes/page.ts';
+import { at, PAGE_WIDTH, TEXT_HEIGHT } from './shapes/page.ts';
 
 /** Room between two strips, for labels wider than their strip. */
 const GAP = 40;
@@ -52,10 +52,10 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
         {films.map(({ label, film }, index) => (
           <clipPath key={label} id={`${instance}-strip-${index}`}>
             <rect
-              x={lefts[index] ?? 0}
+              x={at(lefts[index] ?? 0)}
               y={TOP}
-              width={film.widthMillimetres * perMillimetre}
-              height={height}
+              width={at(film.widthMillimetres * perMillimetre)}
+              height={at(height)}
             />
           </clipPath>
         ))}

@@ -4,7 +4,7 @@ import { linearScale, roundTicks, tickText } from './axis.ts';
 import { Film } from './film-strip/film.tsx';
 import { DimensionAcross, DimensionDown, Leader, ScaleBar } from './shapes/dimension.tsx';
 import { Drawing, HatchPattern } from './shapes/drawing.tsx';
-import { PAGE_WIDTH } from './shapes/page.ts';
+import { at, PAGE_WIDTH } from './shapes/page.ts';
 
 const FRAMES = 3;
 /** Room for texts left and right of the strip, page units. */
@@ -44,7 +44,7 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
       <defs>
         <HatchPattern id={`${instance}-hatch`} />
         <clipPath id={`${instance}-strip`}>
-          <rect x={left} y={TOP} width={stripWidth} height={bottom - TOP} />
+          <rect x={at(left)} y={TOP} width={at(stripWidth)} height={at(bottom - TOP)} />
         </clipPath>
       </defs>
       <Film

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { Picture } from '../../src/pictures/film-gauges.tsx';
 import { draw, numberOf, texts } from './draw.ts';
+import { pathBoxes } from './path-boxes.ts';
 import { filmGauges } from './samples.ts';
 
 describe('films side by side', () => {
@@ -33,9 +34,9 @@ describe('films side by side', () => {
     const strip = strips[1];
     const bottom = numberOf(strip, 'y') + numberOf(strip, 'height');
     const perMillimetre = numberOf(strip, 'width') / 16;
-    const holes = root
-      .querySelectorAll('g[clip-path*="strip-1"] rect.pic-blank')
-      .map((hole) => numberOf(hole, 'y'));
+    const holes = pathBoxes(root.querySelector('g[clip-path*="strip-1"] path.pic-blank')).map(
+      ({ y }) => y,
+    );
     expect(Math.max(...holes) + 7.5 * perMillimetre).toBeGreaterThan(bottom);
     expect((holes[1] ?? 0) - (holes[0] ?? 0)).toBeCloseTo(7.5 * perMillimetre, 1);
   });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { Picture } from '../../src/pictures/film-strip.tsx';
 import { draw, numberOf, texts } from './draw.ts';
+import { pathBoxes } from './path-boxes.ts';
 import { filmStrip } from './samples.ts';
 
 describe('film strip', () => {
@@ -13,14 +14,14 @@ describe('film strip', () => {
       perMillimetre,
       2,
     );
-    const image = root.querySelector('rect.pic-image');
-    expect(numberOf(image, 'width')).toBeCloseTo(5 * perMillimetre, 1);
-    expect(numberOf(image, 'height')).toBeCloseTo(3.6 * perMillimetre, 1);
-    expect(numberOf(image, 'x')).toBeCloseTo(numberOf(strip, 'x') + 2 * perMillimetre, 1);
+    const [image] = pathBoxes(root.querySelector('path.pic-image'));
+    expect(image?.width).toBeCloseTo(5 * perMillimetre, 1);
+    expect(image?.height).toBeCloseTo(3.6 * perMillimetre, 1);
+    expect(image?.x).toBeCloseTo(numberOf(strip, 'x') + 2 * perMillimetre, 1);
   });
 
   test('repeats hole and picture with the pitch', () => {
-    const holes = root.querySelectorAll('rect.pic-blank').map((hole) => numberOf(hole, 'y'));
+    const holes = pathBoxes(root.querySelector('path.pic-blank')).map(({ y }) => y);
     expect(holes.length).toBeGreaterThanOrEqual(3);
     for (let index = 1; index < holes.length; index += 1) {
       expect((holes[index] ?? 0) - (holes[index - 1] ?? 0)).toBeCloseTo(4 * perMillimetre, 1);

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { FilmShape } from '../../worksheets/picture-data.ts';
 import { Box } from '../shapes/drawing.tsx';
+import { at } from '../shapes/page.ts';
 
 /** No strip is drawn with more frames than this, however short they are. */
 const MOST_FRAMES = 60;
@@ -24,7 +25,17 @@ export function Film(props: Props): ComponentChildren {
   const x = (millimetres: number): number => left + millimetres * perMillimetre;
   const y = (millimetres: number): number => top + millimetres * perMillimetre;
   const frames = Math.min(MOST_FRAMES, Math.ceil(lengthMillimetres / pitchMillimetres) + 2);
-  const cells = Array.from({ length: frames }, (_, index) => (index - 1) * pitchMillimetres);
+  /** The same box in each frame, from the one above the strip. */
+  const column = (patch: FilmShape['picture'], radius: number): string =>
+    boxesDown({
+      left: x(patch.leftMillimetres),
+      top: y(patch.centreMillimetres - patch.heightMillimetres / 2 - pitchMillimetres),
+      width: patch.widthMillimetres * perMillimetre,
+      height: patch.heightMillimetres * perMillimetre,
+      radius,
+      step: pitchMillimetres * perMillimetre,
+      count: frames,
+    });
   const length = lengthMillimetres * perMillimetre;
   return (
     <g clip-path={`url(#${clipId})`}>
@@ -46,33 +57,39 @@ export function Film(props: Props): ComponentChildren {
           fill={`url(#${hatchId})`}
         />
       ))}
-      {cells.map((cell) => (
-        <g key={cell}>
-          <Box
-            class="pic-image pic-outlined"
-            x={x(picture.leftMillimetres)}
-            y={y(cell + picture.centreMillimetres - picture.heightMillimetres / 2)}
-            width={picture.widthMillimetres * perMillimetre}
-            height={picture.heightMillimetres * perMillimetre}
-            radius={3}
-          />
-          {perforations.map((hole) => (
-            <Box
-              key={`${hole.leftMillimetres} ${hole.centreMillimetres}`}
-              class="pic-blank pic-outlined"
-              x={x(hole.leftMillimetres)}
-              y={y(cell + hole.centreMillimetres - hole.heightMillimetres / 2)}
-              width={hole.widthMillimetres * perMillimetre}
-              height={hole.heightMillimetres * perMillimetre}
-              radius={Math.min(4, 0.13 * perMillimetre)}
-            />
-          ))}
-        </g>
-      ))}
+      <path class="pic-image pic-outlined" d={column(picture, 3)} />
+      <path
+        class="pic-blank pic-outlined"
+        d={perforations.map((hole) => column(hole, Math.min(4, 0.13 * perMillimetre))).join('')}
+      />
       <path
         class="pic-edge"
-        d={`M${x(0)} ${top}v${length}M${x(widthMillimetres)} ${top}v${length}`}
+        d={`M${at(x(0))} ${at(top)}v${at(length)}M${at(x(widthMillimetres))} ${at(top)}v${at(length)}`}
       />
     </g>
   );
+}
+
+/**
+ * Path of equal boxes with rounded corners, one below the other. Each but the first is a relative
+ * move and the same letters again: a page of film then packs into few bytes.
+ */
+function boxesDown(boxes: {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+  readonly radius: number;
+  readonly step: number;
+  readonly count: number;
+}): string {
+  const { left, top, width, height, step, count } = boxes;
+  const radius = Math.min(boxes.radius, width / 2, height / 2);
+  const across = at(width - 2 * radius);
+  const down = at(height - 2 * radius);
+  const r = at(radius);
+  const box =
+    `h${across}q${r} 0 ${r} ${r}v${down}q0 ${r}-${r} ${r}` +
+    `h-${across}q-${r} 0-${r}-${r}v-${down}q0-${r} ${r}-${r}z`;
+  return `M${at(left + radius)} ${at(top)}${Array.from({ length: count }, () => box).join(`m0 ${at(step)}`)}`;
 }
