@@ -2,6 +2,7 @@ import { bracketPlan, filmRangeStops, type BracketPlan } from '../core/exposure-
 import { stopsRatio } from '../core/light-stops.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { quantityAnswer, wordsAnswer } from './answers.ts';
+import type { RangeBarsData } from './picture-data.ts';
 import { defineWorksheet, type Outcome, type ResultTable } from './types.ts';
 
 /** Neighbouring exposures should share this much, to be joined without a seam. Common practice, no source. */
@@ -32,6 +33,27 @@ function planTable(plan: BracketPlan): ResultTable {
     rows: plan.offsetStops.map((stops, index) => ({
       cells: [String(index + 1), signedStops(stops), `× ${formatNumber(stopsRatio(stops))}`],
     })),
+  };
+}
+
+/** Film and exposures in stops below the clearest part of the film, the darkest picture first. */
+function rangePicture(filmStops: number, cameraStops: number, plan: BracketPlan): RangeBarsData {
+  const [darkest = 0] = plan.offsetStops;
+  const held =
+    plan.count === 1
+      ? `One exposure holds ${formatQuantity(cameraStops, 'stop')}.`
+      : `${plan.count} exposures of ${formatQuantity(cameraStops, 'stop')}, each reaching further into the dark, hold ${formatQuantity(plan.heldStops, 'stop')} together.`;
+  return {
+    name: 'range-bars',
+    alternative: `The film ranges over ${formatQuantity(filmStops, 'stop')}. ${held}`,
+    unit: 'stops',
+    whole: { label: 'film, clear to dense', from: 0, to: filmStops },
+    parts: plan.offsetStops.map((offset, index) => ({
+      label: `exposure ${index + 1}`,
+      from: offset - darkest,
+      to: offset - darkest + cameraStops,
+    })),
+    missedText: 'lost in this exposure',
   };
 }
 
@@ -103,6 +125,7 @@ export const worksheet = defineWorksheet({
         heldStops: quantityAnswer('Range held together', plan.heldStops, 'stop'),
       },
       tables: [planTable(plan)],
+      pictures: [rangePicture(filmStops, cameraStops, plan)],
       cautions: isTight
         ? ['The exposures share less than one stop: a seam may show where they are joined.']
         : [],

@@ -3,6 +3,7 @@ import { fitsCameraFrame, shutterAngleDegrees } from '../core/exposure.ts';
 import { flashRateHz, flashesPerFrame } from '../core/flash-rate.ts';
 import { formatNumber, formatQuantity, formatRate } from '../core/quantity/format.ts';
 import { exposureAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
+import { shutterDiscPicture } from './shutter-disc-picture.ts';
 import { defineWorksheet, type Answer } from './types.ts';
 
 /** Camera rates whose shutter angles are listed, with the key of each answer. */
@@ -63,6 +64,8 @@ export const worksheet = defineWorksheet({
   compute({ filmFps, bladesPerTurn, shutterTurnsPerFrame }) {
     const flashes = flashesPerFrame(bladesPerTurn, shutterTurnsPerFrame);
     const rate = flashRateHz(filmFps, flashes);
+    // The sheet asks for no angles, so blades and openings are drawn alike.
+    const alike = Array.from({ length: bladesPerTurn }, () => 1);
     return {
       verdict: {
         level: 'note',
@@ -79,6 +82,7 @@ export const worksheet = defineWorksheet({
           ]),
         ),
       },
+      pictures: [shutterDiscPicture(alike, alike, shutterTurnsPerFrame === 1)],
     };
   },
   working({ filmFps, bladesPerTurn, shutterTurnsPerFrame }, { answers }) {

@@ -113,6 +113,46 @@ export interface CurveData {
   readonly marks: readonly { readonly x: number; readonly label: string }[];
 }
 
+/** The shutter seen along its shaft, one turn. */
+export interface ShutterDiscData {
+  readonly name: 'shutter-disc';
+  readonly alternative: string;
+  /** Sectors in the order in which they pass the gate; together a full turn of 360°. */
+  readonly sectors: readonly {
+    readonly degrees: number;
+    readonly kind: 'blade' | 'pulldown-blade' | 'opening';
+  }[];
+}
+
+/** Where along the film the sound of the picture in the gate lies, and where it is read. */
+export interface SoundStripData {
+  readonly name: 'sound-strip';
+  readonly alternative: string;
+  /** Frames from the gate to the sound of its picture, the way the film runs. */
+  readonly separationFrames: number;
+  readonly separationText: string;
+  /** Frames from the gate to the place where sound is read, the way the film runs. */
+  readonly readFrames: number;
+  readonly readText: string;
+  /** What lies between sound and reader; empty when they meet. */
+  readonly gapText: string;
+}
+
+/** A range, and how much of it other ranges hold. */
+export interface RangeBarsData {
+  readonly name: 'range-bars';
+  readonly alternative: string;
+  readonly unit: string;
+  readonly whole: { readonly label: string; readonly from: number; readonly to: number };
+  readonly parts: readonly {
+    readonly label: string;
+    readonly from: number;
+    readonly to: number;
+  }[];
+  /** What the hatch means where a part misses something, for instance `lost`. */
+  readonly missedText: string;
+}
+
 export type PictureData =
   | GateLightData
   | BandsData
@@ -120,4 +160,7 @@ export type PictureData =
   | RepeatPatternData
   | FilmStripData
   | FilmGaugesData
-  | CurveData;
+  | CurveData
+  | ShutterDiscData
+  | SoundStripData
+  | RangeBarsData;

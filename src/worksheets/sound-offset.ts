@@ -10,6 +10,7 @@ import {
 } from '../core/sound-separation.ts';
 import { quantityAnswer, wordsAnswer } from './answers.ts';
 import { STATUS_WORDS } from './provenance-words.ts';
+import { soundStripPicture } from './sound-strip-picture.ts';
 import { defineWorksheet, type Outcome, type ResultTable } from './types.ts';
 
 const RATES = [
@@ -168,6 +169,7 @@ export const worksheet = defineWorksheet({
         ),
       },
       tables: [systemsTable()],
+      pictures: [soundStripPicture(frames, lateFrames, filmFps, taken === 'beside-frame')],
     };
   },
   working({ system, separationFrames, taken, loopErrorFrames, filmFps, deliveryFps }, { answers }) {

@@ -4,6 +4,7 @@ import { exposureRipple } from '../core/ripple.ts';
 import { exposureAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
 import { cameraFpsInput, filmFpsInput } from './gate-inputs.ts';
 import { gateLightPicture } from './gate-pictures.ts';
+import { shutterDiscPicture } from './shutter-disc-picture.ts';
 import { defineWorksheet } from './types.ts';
 import {
   blades,
@@ -111,6 +112,7 @@ export const worksheet = defineWorksheet({
           }
         : {}),
       pictures: [
+        shutterDiscPicture(settings.bladeDegrees, settings.openDegrees),
         gateLightPicture(found.light, Math.min(cameraFps, filmFps * flashes), flashSeconds),
       ],
     };

@@ -1,6 +1,8 @@
 // What core says about the settings of the whole-frames worksheet.
 import type Fraction from 'fraction.js';
 import { slowestUsualRate } from '../core/camera-rates.ts';
+import { fitsCameraFrame } from '../core/exposure.ts';
+import { flashRateHz } from '../core/flash-rate.ts';
 import {
   commonCycle,
   goodPhaseShare,
@@ -61,6 +63,16 @@ export function wholeFrameCycle(settings: WholeFrameSettings, exact: ExactRates)
   });
 }
 
+/** Smallest sure camera rate when one flash is exposed; undefined when no rate leaves time for it. */
+function oneFlashCameraFps(settings: WholeFrameSettings, closed: number): number | undefined {
+  const { filmFps, flashesPerFrame, readoutSeconds } = settings;
+  const flashSeconds = 1 / flashRateHz(filmFps, flashesPerFrame);
+  const smallest = smallestCameraFps(filmFps, closed, flashSeconds, readoutSeconds);
+  if (smallest === undefined) return undefined;
+  const fits = fitsCameraFrame(flashSeconds, smallest) && fitsCameraFrame(readoutSeconds, smallest);
+  return fits ? smallest : undefined;
+}
+
 /** Window, promises and ratio; quick. */
 export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRates) {
   const { filmFps, flashesPerFrame, cameraFps, exposureSeconds, readoutSeconds } = settings;
@@ -79,6 +91,7 @@ export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRat
     closed,
     window,
     smallest,
+    oneFlash: oneFlashCameraFps(settings, closed),
     filmFramesInCycle,
     cameraFramesInCycle,
     hasDarkFrames,

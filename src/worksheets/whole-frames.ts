@@ -89,6 +89,14 @@ export const worksheet = defineWorksheet({
             : quantityAnswer('Smallest sure camera rate', smallest, 'fps', 4, {
                 note: 'For machines that run free of each other.',
               }),
+        oneFlashCameraFps:
+          found.oneFlash === undefined
+            ? wordsAnswer('The same if you expose one flash', 'none', {
+                note: 'No rate leaves time for one flash and this readout.',
+              })
+            : quantityAnswer('The same if you expose one flash', found.oneFlash, 'fps', 4, {
+                note: 'The matching exposure time at this film rate.',
+              }),
         longestReadoutMilliseconds:
           longestReadout === undefined
             ? wordsAnswer('Longest readout time', 'none', {

@@ -6,7 +6,10 @@ import { Picture as Curve } from '../../src/pictures/curve.tsx';
 import { Picture as FilmGauges } from '../../src/pictures/film-gauges.tsx';
 import { Picture as FilmStrip } from '../../src/pictures/film-strip.tsx';
 import { Picture as GateLight } from '../../src/pictures/gate-light.tsx';
+import { Picture as RangeBars } from '../../src/pictures/range-bars.tsx';
 import { Picture as RepeatPattern } from '../../src/pictures/repeat-pattern.tsx';
+import { Picture as ShutterDisc } from '../../src/pictures/shutter-disc.tsx';
+import { Picture as SoundStrip } from '../../src/pictures/sound-strip.tsx';
 import { Picture as WholeFrames } from '../../src/pictures/whole-frames.tsx';
 import type { PictureData } from '../../src/worksheets/picture-data.ts';
 import { markup } from './draw.ts';
@@ -20,13 +23,17 @@ const PICTURES: Readonly<Record<PictureData['name'], AnyPicture>> = {
   'film-gauges': FilmGauges as unknown as AnyPicture,
   'film-strip': FilmStrip as unknown as AnyPicture,
   'gate-light': GateLight as unknown as AnyPicture,
+  'range-bars': RangeBars as unknown as AnyPicture,
   'repeat-pattern': RepeatPattern as unknown as AnyPicture,
+  'shutter-disc': ShutterDisc as unknown as AnyPicture,
+  'sound-strip': SoundStrip as unknown as AnyPicture,
   'whole-frames': WholeFrames as unknown as AnyPicture,
 };
 
 const plain: readonly PictureData[] = Object.values(samples);
 
 const { bands, curve, filmGauges, filmStrip, gateLight, repeatPattern, wholeFrames } = samples;
+const { rangeBars, shutterDisc, soundStrip } = samples;
 
 /** The far ends of what a worksheet can hand over. */
 const extreme: Readonly<Record<string, PictureData>> = {
@@ -70,6 +77,38 @@ const extreme: Readonly<Record<string, PictureData>> = {
     films: filmGauges.films.map((each) => ({
       ...each,
       film: { ...each.film, pitchMillimetres: 1e-6 },
+    })),
+  },
+  'a disc without sectors': { ...shutterDisc, sectors: [] },
+  'a disc that is one blade': {
+    ...shutterDisc,
+    sectors: [{ degrees: 360, kind: 'pulldown-blade' }],
+  },
+  'a disc of dozens of slits': {
+    ...shutterDisc,
+    sectors: Array.from({ length: 72 }, (_, index) => ({
+      degrees: 5,
+      kind: index % 2 === 0 ? 'opening' : 'blade',
+    })),
+  },
+  'sound beside its picture': {
+    ...soundStrip,
+    separationFrames: 0,
+    readFrames: 0,
+    gapText: '',
+  },
+  'sound read long before the gate': { ...soundStrip, separationFrames: 200, readFrames: -50 },
+  'a range of no size': {
+    ...rangeBars,
+    whole: { label: 'film', from: 0, to: 0 },
+    parts: [],
+  },
+  'a hundred exposures': {
+    ...rangeBars,
+    parts: Array.from({ length: 100 }, (_, index) => ({
+      label: `exposure ${index}`,
+      from: index / 10,
+      to: index / 10 + 1,
     })),
   },
   'very wide film': { ...filmStrip, widthMillimetres: 500 },

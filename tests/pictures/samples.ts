@@ -4,7 +4,10 @@ import type {
   FilmGaugesData,
   FilmStripData,
   GateLightData,
+  RangeBarsData,
   RepeatPatternData,
+  ShutterDiscData,
+  SoundStripData,
   WholeFramesData,
 } from '../../src/worksheets/picture-data.ts';
 
@@ -112,4 +115,42 @@ export const curve: CurveData = {
     },
   ],
   marks: [{ x: 18, label: 'your setting' }],
+};
+
+/** Two narrow blades and a wide pulldown blade. */
+export const shutterDisc: ShutterDiscData = {
+  name: 'shutter-disc',
+  alternative: 'Three blades, the last one wider.',
+  sectors: [
+    { degrees: 60, kind: 'opening' },
+    { degrees: 50, kind: 'blade' },
+    { degrees: 60, kind: 'opening' },
+    { degrees: 50, kind: 'blade' },
+    { degrees: 60, kind: 'opening' },
+    { degrees: 80, kind: 'pulldown-blade' },
+  ],
+};
+
+/** Sound 18 frames ahead, read 2 frames too far along. */
+export const soundStrip: SoundStripData = {
+  name: 'sound-strip',
+  alternative: 'The sound lies 18 frames along the film and is read 2 frames late.',
+  separationFrames: 18,
+  separationText: 'to its sound: 18 frames = 1 s',
+  readFrames: 20,
+  readText: 'sound head',
+  gapText: 'sound 2 frames late',
+};
+
+/** Ten stops of film, two exposures of eight. */
+export const rangeBars: RangeBarsData = {
+  name: 'range-bars',
+  alternative: 'Two exposures hold the film together.',
+  unit: 'stops',
+  whole: { label: 'film', from: 0, to: 10 },
+  parts: [
+    { label: 'exposure 1', from: 0, to: 8 },
+    { label: 'exposure 2', from: 3, to: 11 },
+  ],
+  missedText: 'lost in this exposure',
 };

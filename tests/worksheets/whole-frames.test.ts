@@ -63,6 +63,28 @@ describe('whole frames', () => {
     expect(text(outcomeOf({ ...locked, phasePercent: '75' }), 'filmFramesWithoutWhole')).toBe('1');
   });
 
+  test('reckons the rate for one flash as if that flash were the exposure entered', () => {
+    const table = [
+      ['16', '3', '1/48'],
+      ['18', '3', '1/54'],
+      ['24', '3', '1/72'],
+    ] as const;
+    for (const [filmFps, flashesPerFrame, flash] of table) {
+      const shared = { filmFps, flashesPerFrame, cameraFps: '24', readoutSeconds: '5' };
+      const any = outcomeOf({ ...shared, exposureSeconds: '1/200' });
+      const matched = outcomeOf({ ...shared, exposureSeconds: flash });
+      expect(text(any, 'oneFlashCameraFps')).toBe(text(matched, 'smallestCameraFps'));
+      expect(text(any, 'oneFlashCameraFps')).not.toBe('none');
+    }
+  });
+
+  test('names no rate for one flash where that rate has no time for the flash', () => {
+    const outcome = outcomeOf({ filmFps: '24', flashesPerFrame: '2', exposureSeconds: '1/48' });
+    const needed = outcome.answers['smallestCameraFps']?.value ?? 0;
+    expect(needed).toBeGreaterThan(48);
+    expect(text(outcome, 'oneFlashCameraFps')).toBe('none');
+  });
+
   test('says that no camera frame can be whole when the window is closed', () => {
     const outcome = outcomeOf({
       filmFps: '30',
