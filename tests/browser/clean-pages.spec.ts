@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { wakeForms } from './live-forms.ts';
 import { pageAddresses } from './page-list.ts';
 
 // Opens every page, scrolls to its end so that all live parts start, and listens.
@@ -28,11 +29,7 @@ for (const address of pageAddresses) {
 
     await page.goto(address, { waitUntil: 'load' });
     await expect(page.locator('main')).toBeVisible();
-    const forms = page.locator('worksheet-form');
-    for (let index = 0; index < (await forms.count()); index += 1) {
-      await forms.nth(index).scrollIntoViewIfNeeded();
-      await expect(forms.nth(index)).toHaveAttribute('data-ready', 'true');
-    }
+    await wakeForms(page);
     await page.evaluate(() => {
       window.scrollTo(0, document.body.scrollHeight);
     });

@@ -1,6 +1,7 @@
 import { expect, test } from '@playwright/test';
 import { loadWorksheets } from '../bench/parts/load-worksheets.ts';
 import { readPages, readSiteFile } from '../site/built-site.ts';
+import { wakeForms } from './live-forms.ts';
 import { weighPage } from '../site/page-weight.ts';
 import { wantedChunks } from '../site/wanted-chunks.ts';
 
@@ -19,11 +20,7 @@ for (const page of pages) {
       if (response.request().resourceType() === 'script') loaded.add(path);
     });
     await tab.goto(page.address);
-    const forms = tab.locator('worksheet-form');
-    for (let index = 0; index < (await forms.count()); index += 1) {
-      await forms.nth(index).scrollIntoViewIfNeeded();
-      await expect(forms.nth(index)).toHaveAttribute('data-ready', 'true');
-    }
+    await wakeForms(tab);
     await tab.waitForLoadState('networkidle');
     const counted = new Set(
       wantedChunks(page, await loadWorksheets()).flatMap(
