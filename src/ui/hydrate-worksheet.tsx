@@ -3,6 +3,7 @@ import { evaluate, fillEntries, type Entries } from '../worksheets/evaluate.ts';
 import type { AnyWorksheet, InputSpecs } from '../worksheets/types.ts';
 import { benchOverlay } from './bench/bench-entries.ts';
 import { pageBench } from './bench/page-bench.ts';
+import { noteEarlyTyping } from './early-typing.ts';
 import { loadWorksheet } from './load-worksheet.ts';
 import { entriesFromQuery } from './permalink.ts';
 import { WorksheetView, type PictureComponent } from './WorksheetView.tsx';
@@ -58,7 +59,9 @@ export async function hydrateWorksheet(element: HTMLElement): Promise<void> {
       path={location.pathname}
     />
   );
+  const retype = noteEarlyTyping(element);
   hydrate(view(), element);
+  retype();
   pageBench.subscribe(() => {
     render(view(), element);
   });

@@ -179,9 +179,9 @@ export function evaluate(worksheet: AnyWorksheet, entries: Entries): Evaluation 
   } catch (error) {
     if (!(error instanceof OutOfRangeError)) throw error;
     const spec = specs[error.argument];
-    const explanation = `Expected ${error.accepted}.`;
-    return spec === undefined
-      ? { messages, message: `${error.argument}: ${explanation}` }
-      : { messages: { [error.argument]: explanation } };
+    const expected = `Expected ${error.accepted}.`;
+    if (spec === undefined) return { messages, message: `${error.argument}: ${expected}` };
+    const example = spec.kind === 'choice' ? '' : ` An entry looks like ${spec.accepted}.`;
+    return { messages: { [error.argument]: `${expected}${example}` } };
   }
 }
