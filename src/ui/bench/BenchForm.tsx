@@ -10,7 +10,7 @@ import { readBenchLink } from './bench-link.ts';
 import { current, EMPTY_BENCH, type BenchState } from './bench-state.ts';
 import type { AsideText, BenchSnapshot, BenchStore } from './bench-store.ts';
 import { BenchStatus, type Said } from './BenchStatus.tsx';
-import { LARGEST_FILE_BYTES, readFileText } from './bench-text.ts';
+import { LARGEST_FILE_BYTES, readFileText } from './bench-file.ts';
 import { OfferDialog, type Offered } from './OfferDialog.tsx';
 import { ShelfPicker } from './ShelfPicker.tsx';
 

@@ -34,7 +34,12 @@ export function OfferDialog(props: Props): ComponentChildren {
   }, [offered]);
   const isEmpty = state.benches.length + state.reels.length === 0;
   return (
-    <dialog ref={dialog} class="offer" aria-labelledby="offer-title" onClose={onLeave}>
+    <dialog
+      ref={dialog}
+      class="offer"
+      aria-labelledby={offered === undefined ? undefined : 'offer-title'}
+      onClose={onLeave}
+    >
       {offered !== undefined && (
         <>
           <h2 id="offer-title">

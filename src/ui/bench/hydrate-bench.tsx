@@ -2,10 +2,8 @@ import { hydrate } from 'preact';
 import { BenchForm, type BenchExample } from './BenchForm.tsx';
 import { pageBench } from './page-bench.ts';
 
-// The bench page's own script: brings the form to life.
-
-const element = document.querySelector<HTMLElement>('bench-form');
-if (element !== null) {
+/** Turns the static form inside `<bench-form data-examples>` into a live one. */
+export async function hydrateBench(element: HTMLElement): Promise<void> {
   const examples = JSON.parse(element.dataset['examples'] ?? '[]') as readonly BenchExample[];
   hydrate(<BenchForm examples={examples} store={pageBench} />, element);
   // The render with what is kept is queued; this comes after it.

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { benchJson } from '../../src/ui/bench/bench-schema.ts';
-import { LARGEST_FILE_BYTES, readFileText } from '../../src/ui/bench/bench-text.ts';
+import { LARGEST_FILE_BYTES, readFileText } from '../../src/ui/bench/bench-file.ts';
 import { anyBench } from './any-bench.ts';
 
 const bench = '{"name":"A","entries":{"projector.filmFps":"18"}}';
