@@ -24,7 +24,7 @@ async function fill(card: HTMLElement): Promise<void> {
       entries={overlay?.entries ?? {}}
       units={pageBench.read().state.units}
       origin={overlay === undefined ? 'The book’s numbers' : `Your bench${name}`}
-      address={`${location.host}/${worksheet.chapter}/#${worksheet.id}`}
+      address={`/${worksheet.chapter}/#${worksheet.id}`}
     />,
     place,
   );
@@ -71,12 +71,14 @@ function choose(isChosen: boolean): void {
   showChoice();
 }
 
-for (const address of document.querySelectorAll('.card-address')) {
-  address.textContent = `${location.host}${address.textContent}`;
-}
-document.querySelector('.cards-tools')?.removeAttribute('hidden');
+// On paper an address needs the name of the site; on the screen it would only move the lines.
+addEventListener('beforeprint', () => {
+  for (const address of document.querySelectorAll('.card-address')) {
+    const path = address.textContent;
+    if (path.startsWith('/')) address.textContent = `${location.host}${path}`;
+  }
+});
 for (const box of boxes()) box.addEventListener('change', showChoice);
-for (const choice of document.querySelectorAll<HTMLElement>('.card-choice')) choice.hidden = false;
 document.querySelector('[data-cards-all]')?.addEventListener('click', () => {
   choose(true);
 });
@@ -87,5 +89,6 @@ document.querySelector('[data-cards-print]')?.addEventListener('click', () => {
   print();
 });
 showChoice();
+document.querySelector('[data-cards-tools]')?.setAttribute('data-ready', 'true');
 void fillAll();
 pageBench.subscribe(() => void fillAll());
