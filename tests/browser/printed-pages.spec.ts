@@ -41,7 +41,12 @@ test('a chapter prints with the numbers of a link, the working and the address o
   // Sources stand in the text; what can only be pressed does not.
   const source = (await page.locator('.margin-source').first().textContent())?.trim() ?? 'none';
   expect(text).toContain(`[${source}]`);
-  for (const word of ['Copy as text', 'Link to these numbers', 'Book’s numbers', 'Open the']) {
+  for (const word of [
+    'Copy as text',
+    'Link to these numbers',
+    'Book’s numbers',
+    'Open the worksheet',
+  ]) {
     expect(text).not.toContain(word);
   }
   sheets.forEach((each, index) => {
