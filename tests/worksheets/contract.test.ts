@@ -176,8 +176,9 @@ describe.each([...worksheets.values()])('worksheet $id', (worksheet: AnyWorkshee
         expect(others.join(' ')).toMatch(/Expected |Try /u);
       } else if (spec.kind === 'choice') {
         for (const option of Object.values(spec.options)) expect(reason).toContain(option);
-      } else if (!reason.startsWith('Expected ')) {
-        expect(reason).toContain(`Try ${spec.accepted}.`);
+      } else {
+        const lead = reason.startsWith('Expected ') ? 'An entry looks like' : 'Try';
+        expect(reason).toContain(`${lead} ${spec.accepted}.`);
       }
     });
   });

@@ -69,7 +69,7 @@ describe('flash match', () => {
     const { outcome, messages } = evaluated({ exposureSeconds: '1/20' });
     expect(outcome).toBeUndefined();
     expect(messages['exposureSeconds']?.replaceAll(/\s/gu, ' ')).toBe(
-      'Expected at most 1/25 s, because a camera at 25 frames/s has no more time for one frame.',
+      'Expected at most 1/25 s, because a camera at 25 frames/s has no more time for one frame. An entry looks like 1/54, 18.5 ms or 166.7°.',
     );
   });
 

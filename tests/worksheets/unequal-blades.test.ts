@@ -46,7 +46,8 @@ describe('unequal blades', () => {
 
   test('asks for as many openings as blades, at the field of the openings', () => {
     expect(evaluated({ openDegrees: '60; 60' }).messages).toEqual({
-      openDegrees: 'Expected one opening before each blade, so 3 of them.',
+      openDegrees:
+        'Expected one opening before each blade, so 3 of them. An entry looks like 60; 60; 60.',
     });
   });
 });
