@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type BrowserContext, type Page } from '@playwright/test';
 
 const MATCHING = '/gate/matching/';
@@ -293,6 +294,69 @@ test('a damaged store gives what can be read, names the rest and keeps it aside'
   await page.getByRole('button', { name: 'Throw it away' }).click();
   await expect(page.locator('#kept-aside')).toBeHidden();
   await expect(page.getByLabel('Film rate', { exact: true })).toHaveValue('18');
+});
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`axe finds nothing in a filled form, a refusal and an offer, ${colorScheme} @phone`, async ({
+    page,
+  }) => {
+    await page.emulateMedia({ colorScheme });
+    const violations = async (): Promise<readonly string[]> =>
+      (await new AxeBuilder({ page }).analyze()).violations.map(
+        ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`,
+      );
+    await openBench(page);
+    await page.getByRole('button', { name: /^Start from this bench: Club/u }).click();
+    await page.getByLabel('Film rate', { exact: true }).fill('quick');
+    for (const more of await page.locator('.bench summary').all()) await more.click();
+    await openFile(page, 'notes.txt', 'no');
+    await expect(page.getByRole('status')).toContainText('was not opened');
+    expect(await violations()).toEqual([]);
+    await openBench(page, '#b=1&n=Other&pf=16&q=Wedding&rl=50+ft&m=30&zz=1');
+    await expect(page.getByRole('dialog')).toBeVisible();
+    expect(await violations()).toEqual([]);
+  });
+}
+
+test('without scripts the page tells what to look up, and promises nothing', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await browser.newContext({ javaScriptEnabled: false });
+  const page = await context.newPage();
+  await page.goto(`${baseURL ?? ''}/bench/`);
+  await expect(page.locator('.sheet-noscript')).toContainText('needs scripts to keep');
+  await expect(page.locator('.sheet-noscript')).toBeVisible();
+  await expect(page.getByLabel('Flashes per frame')).toBeVisible();
+  await expect(page.getByText('Usually 2 or 3.')).toBeVisible();
+  await expect(page.getByText('Kept on this device as you type.')).toBeHidden();
+  await expect(page.getByRole('button')).toHaveCount(0);
+  await context.close();
+});
+
+test('a bench is described and shared with the keyboard alone', async ({ page }) => {
+  await openBench(page);
+  const name = page.getByLabel('Its name').first();
+  await name.focus();
+  await page.keyboard.type('Attic bench ');
+  await expect(name).toHaveValue('Attic bench ');
+  const rate = page.getByLabel('Film rate', { exact: true });
+  while (!(await rate.evaluate((field) => field === document.activeElement))) {
+    await page.keyboard.press('Tab');
+  }
+  await page.keyboard.type('24');
+  const more = page.getByText('More about the projector');
+  while (!(await more.evaluate((summary) => summary === document.activeElement))) {
+    await page.keyboard.press('Tab');
+  }
+  await page.keyboard.press('Enter');
+  await expect(page.getByLabel('Open fraction')).toBeVisible();
+  await openBench(page, '#b=1&n=Other&pf=16');
+  await expect(page.getByRole('dialog')).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('dialog')).toBeHidden();
+  await expect(page.getByLabel('Its name').first()).toHaveValue('Attic bench');
+  await expect(rate).toHaveValue('24');
 });
 
 test('lengths among the answers are shown in feet to a reader who asked for them', async ({
