@@ -63,7 +63,7 @@ function linesTable(result: Quotation, discountPercent: number, taxPercent: numb
     row([label, '', '', formatMoney(cents)]);
   return {
     caption: 'Quotation, in your currency',
-    columns: ['', 'Quantity', 'Price', 'Amount'],
+    columns: ['Item', 'Quantity', 'Price', 'Amount'],
     rows: [
       ...result.lines.map(({ label, quantity, unitPrice, cents }) =>
         row([label, formatNumber(quantity.valueOf(), 5), moneyOf(unitPrice), formatMoney(cents)]),

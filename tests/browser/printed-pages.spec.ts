@@ -157,7 +157,7 @@ test('the job sheet carries the bench and what is typed through all steps onto o
   // A colleague with the link sees the same.
   const other = await page.context().browser()?.newPage();
   await other?.goto(page.url());
-  await expect(other!.locator('#job-sheet-reel-answer-frames')).toContainText('7200');
+  await expect(other!.locator('#job-sheet-step-reel-answer-frames')).toContainText('7200');
   await other?.close();
 });
 
@@ -168,9 +168,11 @@ test('a job sheet with a wrong entry says which, and shows no number that hangs 
   await expect(page.locator('[data-plan]')).toHaveAttribute('data-ready', 'true');
   await page.getByLabel('Length of the reel').fill('long');
   await expect(page.locator('#job-sheet-lengthMetres-message')).not.toBeEmpty();
-  await expect(page.locator('#job-sheet-keep')).toContainText('This waits for an entry above.');
-  await expect(page.locator('#job-sheet-reel-answer-frames')).toContainText('–');
-  await expect(page.locator('#job-sheet-match-answer-beatHz')).toContainText('Hz');
+  await expect(page.locator('#job-sheet-step-keep')).toContainText(
+    'This waits for an entry above.',
+  );
+  await expect(page.locator('#job-sheet-step-reel-answer-frames')).toContainText('–');
+  await expect(page.locator('#job-sheet-step-match-answer-beatHz')).toContainText('Hz');
 });
 
 test('the customer sheet prints options, time and price on one page, and no inner workings', async ({

@@ -24,7 +24,8 @@ export function GatheredBlock(props: Props): ComponentChildren {
   const { plan, gathered, worksheets, fields, messages, units, onChange } = props;
   const { step, worksheet, evaluation, entries } = gathered;
   const { outcome } = evaluation;
-  const instance = `${plan.id}-${step.id}`;
+  // Apart from the ids of fields, whatever a step and a field are called.
+  const instance = `${plan.id}-step-${step.id}`;
   const table = step.table === undefined ? undefined : outcome?.tables?.[0];
   return (
     <li

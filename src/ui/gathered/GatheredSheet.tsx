@@ -105,11 +105,13 @@ export function GatheredSheet(props: Props): ComponentChildren {
         ))}
       </ol>
       {plan.ticks.length > 0 && (
-        <ul class="gathered-ticks" aria-label="To tick off">
-          {plan.ticks.map((words) => (
-            <li key={words}>{words}</li>
-          ))}
-        </ul>
+        <div class="gathered-ticks" role="group" aria-label="To tick off on paper">
+          <ul>
+            {plan.ticks.map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        </div>
       )}
       <div class="gathered-notes">
         <p>Notes</p>
