@@ -4,6 +4,7 @@ import Figure from './Figure.astro';
 import Formula from './Formula.astro';
 import GlossaryList from './GlossaryList.astro';
 import LookupTable from './LookupTable.astro';
+import MixedPractice from './MixedPractice.astro';
 import Practice from './Practice.astro';
 import Source from './Source.astro';
 import SourceList from './SourceList.astro';
@@ -20,6 +21,7 @@ export const chapterComponents = {
   Formula,
   GlossaryList,
   LookupTable,
+  MixedPractice,
   Practice,
   Source,
   SourceList,

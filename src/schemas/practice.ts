@@ -11,8 +11,10 @@ export const practiceSchema = z.strictObject({
   worksheet: z.string().min(1),
   /** Key of the answer asked for; it must be a number. */
   answer: z.string().min(1),
-  /** Unit of the trainee's entry when none is typed; a name in core/quantity/units.ts. */
+  /** Unit of the answer; a name in core/quantity/units.ts. */
   unit: z.string().min(1),
+  /** Unit meant by a bare number, when it differs from `unit`: an answer in bytes is typed in GB. */
+  entryUnit: z.string().optional(),
   /** What a good entry looks like. */
   accepted: z.string().min(1),
   /** Entries to draw from, as typed, for each input that varies. */

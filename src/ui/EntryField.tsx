@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { entryUnitSymbol } from '../worksheets/entry-text.ts';
 import type { InputSpec } from '../worksheets/types.ts';
+import { hasOwnUnit } from './own-unit.ts';
 
 interface Props {
   readonly id: string;
@@ -9,11 +10,6 @@ interface Props {
   readonly text: string;
   readonly message: string | undefined;
   readonly onChange: (text: string) => void;
-}
-
-/** “50 ft” or “3:20” says itself what it is in; the unit for bare numbers beside it would mislead. */
-function hasOwnUnit(text: string): boolean {
-  return !/^[\d\s.,;/−-]*$/u.test(text);
 }
 
 /** One field of a worksheet: label, entry, unit, help, and the message when the entry is refused. */

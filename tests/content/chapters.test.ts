@@ -7,6 +7,7 @@ import {
   readExamples,
   readGlossary,
   readParts,
+  readPractice,
   readSources,
   readTables,
 } from './read-content.ts';
@@ -26,6 +27,7 @@ const known: Readonly<Record<string, Readonly<Record<string, ReadonlySet<string>
   Figure: { worksheet: new Set(worksheets.keys()) },
   Example: { id: exampleIds },
   LookupTable: { id: idsOf(readTables()) },
+  Practice: { id: idsOf(readPractice()) },
   Source: { id: sourceIds },
   Term: { id: idsOf(readGlossary()) },
 };

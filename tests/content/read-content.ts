@@ -6,6 +6,7 @@ import { chapterSchema, type Chapter } from '../../src/schemas/chapter.ts';
 import { exampleFileSchema, type Example } from '../../src/schemas/example.ts';
 import { glossarySchema, type GlossaryTerm } from '../../src/schemas/glossary.ts';
 import { partSchema, type Part } from '../../src/schemas/part.ts';
+import { practiceSchema, type Practice } from '../../src/schemas/practice.ts';
 import { sourceSchema, type Source } from '../../src/schemas/source.ts';
 import { tableSchema, type LookupTable } from '../../src/schemas/table.ts';
 import { projectFolder, readFiles } from '../walls/source-files.ts';
@@ -48,6 +49,8 @@ export const readSources = (): readonly Source[] => readYamlList('sources.yaml',
 export const readGlossary = (): readonly GlossaryTerm[] =>
   readYamlList('glossary.yaml', glossarySchema);
 export const readParts = (): readonly Part[] => readYamlList('parts.yaml', partSchema);
+export const readPractice = (): readonly Practice[] =>
+  readYamlList('practice.yaml', practiceSchema);
 export const readTables = (): readonly LookupTable[] => readYamlList('tables.yaml', tableSchema);
 
 /** Worked examples by worksheet id. */

@@ -10,6 +10,9 @@ const NUMBER = new RegExp(
   'iu',
 );
 
+/** Groups of three digits as this book prints them: `42 513`. Before a slash they are a mixed fraction. */
+const GROUPED = /^[-+−]?\s*\d{1,3}(?: \d{3})+(?!\d|\s*\/)/u;
+
 /** A number at the start of a text, exact, and the text that follows it. */
 export interface LeadingNumber {
   readonly exact: Fraction;
@@ -24,7 +27,7 @@ function decimalFraction(text: string): Fraction {
 
 /**
  * Reads the number at the start of a text, exactly: `18`, `16.67`, `16,67`, `1/54`, `16 2/3`,
- * `24000/1001`, `1e3`. Never throws.
+ * `24000/1001`, `1e3`, `42 513` with its thousands apart. Never throws.
  *
  * A comma is a decimal comma. `1,000` could mean one or a thousand, so a comma before exactly three
  * digits is refused instead of guessed at.
@@ -36,10 +39,11 @@ export function parseLeadingNumber(text: string): Parsed<LeadingNumber> {
   const trimmed = text.trim().replaceAll(/[\u00a0\u202f\u2009]/gu, ' ');
   if (trimmed === '') return { ok: false, reason: 'Nothing is entered' };
   if (trimmed.length > 60) return { ok: false, reason: 'That is too long to be one value' };
-  const match = NUMBER.exec(trimmed);
+  const ungrouped = trimmed.replace(GROUPED, (digits) => digits.replaceAll(' ', ''));
+  const match = NUMBER.exec(ungrouped);
   if (match === null) return { ok: false, reason: `“${trimmed}” does not start with a number` };
   const [whole, sign, integer, top, bottom, upper, lower, decimal, exponent] = match;
-  const rest = trimmed.slice(whole.length).trim();
+  const rest = ungrouped.slice(whole.length).trim();
   if (/^[\d.,/]/u.test(rest)) {
     return { ok: false, reason: `“${trimmed}” cannot be read as one number` };
   }

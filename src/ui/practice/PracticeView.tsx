@@ -1,19 +1,32 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import type { AnyWorksheet } from '../worksheets/types.ts';
-import { WorkingSteps } from './WorkingSteps.tsx';
-import { permalink } from './permalink.ts';
-import { drawProblem, judge, type PracticeKind, type PracticeProblem } from './practice-problem.ts';
+import { UNITS } from '../../core/quantity/units.ts';
+import type { AnyWorksheet } from '../../worksheets/types.ts';
+import { hasOwnUnit } from '../own-unit.ts';
+import { permalink } from '../permalink.ts';
+import { WorkingSteps } from '../WorkingSteps.tsx';
+import {
+  bareUnit,
+  drawProblem,
+  judge,
+  type PracticeKind,
+  type PracticeProblem,
+} from './practice-problem.ts';
 
 interface Props {
   readonly kind: PracticeKind;
   readonly worksheet: AnyWorksheet;
   /** Problem shown first; the static page and the live one show the same. */
   readonly first: PracticeProblem;
+  /** Prefix of element ids; unique on the page. */
+  readonly instance: string;
+  /** Told of each readable entry; who listens keeps the tally. */
+  readonly onTried?: (isRight: boolean) => void;
 }
 
 /** Practice on one kind of problem: fresh numbers, an entry to judge, the working to compare with. */
-export function PracticeView({ kind, worksheet, first }: Props): ComponentChildren {
+export function PracticeView(props: Props): ComponentChildren {
+  const { kind, worksheet, first, instance: id, onTried } = props;
   const [problem, setProblem] = useState(first);
   const [text, setText] = useState('');
   const [judged, setJudged] = useState<string>();
@@ -24,17 +37,16 @@ export function PracticeView({ kind, worksheet, first }: Props): ComponentChildr
     const found = judge(kind, problem, text);
     setJudged(text);
     if (found.kind === 'unreadable') return;
-    setTally(({ right, tried }) => ({
-      right: right + (found.kind === 'right' ? 1 : 0),
-      tried: tried + 1,
-    }));
+    const isRight = found.kind === 'right';
+    onTried?.(isRight);
+    setTally(({ right, tried }) => ({ right: right + (isRight ? 1 : 0), tried: tried + 1 }));
   };
   const another = (): void => {
     setProblem(drawProblem(kind, worksheet, Math.random));
     setText('');
     setJudged(undefined);
   };
-  const id = `practice-${kind.id}`;
+  const { symbol } = UNITS[bareUnit(kind)];
 
   return (
     <form
@@ -71,6 +83,11 @@ export function PracticeView({ kind, worksheet, first }: Props): ComponentChildr
               setJudged(undefined);
             }}
           />
+          {symbol !== '' && (
+            <span class={hasOwnUnit(text) ? 'entry-unit entry-unit-unneeded' : 'entry-unit'}>
+              {symbol}
+            </span>
+          )}
           <button type="submit">Check</button>
           <button type="button" onClick={another}>
             Other numbers
@@ -102,7 +119,7 @@ export function PracticeView({ kind, worksheet, first }: Props): ComponentChildr
           </a>
         </p>
       </details>
-      {tally.tried > 0 && (
+      {onTried === undefined && tally.tried > 0 && (
         <p class="practice-tally">
           {tally.right} right of {tally.tried} tried
         </p>

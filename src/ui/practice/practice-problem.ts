@@ -1,14 +1,14 @@
-import { parseQuantity } from '../core/quantity/parse-quantity.ts';
-import type { UnitName } from '../core/quantity/units.ts';
-import { entryText } from '../worksheets/entry-text.ts';
-import { evaluate, fillEntries, type Entries } from '../worksheets/evaluate.ts';
+import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
+import type { UnitName } from '../../core/quantity/units.ts';
+import { entryText } from '../../worksheets/entry-text.ts';
+import { evaluate, fillEntries, type Entries } from '../../worksheets/evaluate.ts';
 import type {
   Answer,
   AnyWorksheet,
   InputSpecs,
   Outcome,
   WorkingStep,
-} from '../worksheets/types.ts';
+} from '../../worksheets/types.ts';
 
 /** What a problem is drawn from; the shape of an entry in content/practice.yaml. */
 export interface PracticeKind {
@@ -18,6 +18,8 @@ export interface PracticeKind {
   readonly worksheet: string;
   readonly answer: string;
   readonly unit: string;
+  /** Unit of a bare number, where it is not `unit`. */
+  readonly entryUnit?: string | undefined;
   readonly accepted: string;
   readonly vary: Readonly<Record<string, readonly string[]>>;
   readonly fixed: Readonly<Record<string, string>>;
@@ -77,10 +79,16 @@ export type Judgement =
   | { readonly kind: 'right' }
   | { readonly kind: 'wrong'; readonly direction: 'more' | 'less' };
 
-/** Compares what the trainee typed with the core's answer. */
+/** Unit of a bare number: it stands beside the entry. */
+export function bareUnit(kind: PracticeKind): UnitName {
+  return (kind.entryUnit ?? kind.unit) as UnitName;
+}
+
+/** Compares what the trainee typed with the core's answer. Never throws, whatever is typed. */
 export function judge(kind: PracticeKind, problem: PracticeProblem, text: string): Judgement {
   const unit = kind.unit as UnitName;
-  const parsed = parseQuantity(text, { unit });
+  // A tolerance is printed with ±, and may be typed so.
+  const parsed = parseQuantity(text.replace(/^\s*±/u, ''), { unit, entryUnit: bareUnit(kind) });
   if (!parsed.ok) {
     return { kind: 'unreadable', reason: `${parsed.reason}. Try ${kind.accepted}.` };
   }

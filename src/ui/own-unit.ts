@@ -1,0 +1,4 @@
+/** “50 ft” or “3:20” says itself what it is in; the unit for bare numbers beside it would mislead. */
+export function hasOwnUnit(text: string): boolean {
+  return !/^[\d\s.,;/−-]*$/u.test(text);
+}

@@ -1,0 +1,166 @@
+import { describe, expect, it } from 'vitest';
+import { UNITS } from '../../src/core/quantity/units.ts';
+import type { Practice } from '../../src/schemas/practice.ts';
+import {
+  bareUnit,
+  drawProblem,
+  judge,
+  type PracticeProblem,
+} from '../../src/ui/practice/practice-problem.ts';
+import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
+import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
+import type { InputSpecs } from '../../src/worksheets/types.ts';
+import { readChapters, readPractice } from '../content/read-content.ts';
+import { componentUses } from '../content/mdx-blocks.ts';
+import { hostileTexts } from '../worksheets/hostile-texts.ts';
+import { seededChance, seedOf } from '../worksheets/random-entries.ts';
+
+const kinds = readPractice();
+const DRAWS = 200;
+
+function draws(kind: Practice): readonly PracticeProblem[] {
+  const random = seededChance(seedOf(kind.id));
+  const worksheet = findWorksheet(kind.worksheet);
+  return Array.from({ length: DRAWS }, () => drawProblem(kind, worksheet, random));
+}
+
+/** Every combination of the entries that a kind draws from. */
+function combinations(kind: Practice): readonly Readonly<Record<string, string>>[] {
+  return Object.entries(kind.vary).reduce<readonly Readonly<Record<string, string>>[]>(
+    (before, [key, texts]) =>
+      before.flatMap((entries) => texts.map((text) => ({ ...entries, [key]: text }))),
+    [{}],
+  );
+}
+
+describe('the kinds of practice problems', () => {
+  it('have ids and titles of their own, and stand on the practice page', () => {
+    expect(kinds.length).toBeGreaterThan(15);
+    expect(new Set(kinds.map(({ id }) => id)).size).toBe(kinds.length);
+    expect(new Set(kinds.map(({ title }) => title)).size).toBe(kinds.length);
+    const shown = readChapters()
+      .flatMap(({ body }) => componentUses(body))
+      .filter(({ name }) => name === 'Practice')
+      .map(({ attributes }) => attributes['id']);
+    expect(shown.toSorted()).toEqual(kinds.map(({ id }) => id).toSorted());
+  });
+
+  it('come from every part of the book that computes', () => {
+    const parts = new Set(kinds.map(({ worksheet }) => findWorksheet(worksheet).chapter));
+    const names = new Set([...parts].map((chapter) => chapter.split('/')[0]));
+    expect([...names].toSorted()).toEqual(['customer', 'file', 'gate', 'reel']);
+  });
+});
+
+describe.each(kinds)('practice on $id', (kind) => {
+  const problems = draws(kind);
+
+  it('names a worksheet, its inputs and a unit that exist', () => {
+    expect([...worksheets.keys()]).toContain(kind.worksheet);
+    const inputs = Object.keys(findWorksheet(kind.worksheet).inputs as InputSpecs);
+    const named = [...Object.keys(kind.vary), ...Object.keys(kind.fixed)];
+    expect(named.filter((key) => !inputs.includes(key))).toEqual([]);
+    expect(new Set(named).size).toBe(named.length);
+    expect(Object.keys(UNITS)).toContain(kind.unit);
+    expect(Object.keys(UNITS)).toContain(bareUnit(kind));
+    expect(UNITS[bareUnit(kind)].dimension).toBe(UNITS[kind.unit as keyof typeof UNITS].dimension);
+  });
+
+  it('has a number for nearly every combination of its entries', () => {
+    const worksheet = findWorksheet(kind.worksheet);
+    const all = combinations(kind);
+    const numeric = all.filter((drawn) => {
+      const entries = fillEntries(worksheet.inputs as InputSpecs, { ...kind.fixed, ...drawn });
+      return evaluate(worksheet, entries).outcome?.answers[kind.answer]?.value !== undefined;
+    });
+    expect(all.length).toBeGreaterThan(3);
+    expect(numeric.length / all.length).toBeGreaterThanOrEqual(0.8);
+  });
+
+  it('asks different problems, each with an answer in the unit that is judged', () => {
+    expect(new Set(problems.map(({ entries }) => JSON.stringify(entries))).size).toBeGreaterThan(3);
+    expect(new Set(problems.map(({ answer }) => answer.text)).size).toBeGreaterThan(2);
+    const { symbol } = UNITS[kind.unit as keyof typeof UNITS];
+    for (const { answer, told, working } of problems) {
+      expect(Number.isFinite(answer.value)).toBe(true);
+      if (answer.unit !== undefined && answer.unit !== '') expect(answer.unit).toBe(symbol);
+      expect(told.length).toBeGreaterThan(0);
+      expect(working.length).toBeGreaterThan(0);
+    }
+  });
+
+  it('takes the printed answer for right', () => {
+    for (const problem of problems) {
+      expect([problem.answer.text, judge(kind, problem, problem.answer.text)]).toEqual([
+        problem.answer.text,
+        { kind: 'right' },
+      ]);
+    }
+  });
+
+  it('takes the bare number in the unit beside the entry for right', () => {
+    const { factor } = UNITS[kind.unit as keyof typeof UNITS];
+    const bare = UNITS[bareUnit(kind)].factor;
+    for (const problem of problems) {
+      const text = ((problem.answer.value * factor) / bare).toPrecision(12);
+      if (text.includes('e')) continue;
+      expect([text, judge(kind, problem, text).kind]).toEqual([text, 'right']);
+    }
+  });
+
+  it('takes an answer that is a fifth off for wrong, and says which way', () => {
+    const { factor } = UNITS[kind.unit as keyof typeof UNITS];
+    const bare = UNITS[bareUnit(kind)].factor;
+    for (const problem of problems) {
+      const { value } = problem.answer;
+      const shift = value === 0 ? 0.2 : Math.abs(value) / 5;
+      for (const [direction, wrong] of [
+        ['less', value + shift],
+        ['more', value - shift],
+      ] as const) {
+        const text = ((wrong * factor) / bare).toFixed(9);
+        expect([text, judge(kind, problem, text)]).toEqual([text, { kind: 'wrong', direction }]);
+      }
+    }
+  });
+
+  it('accepts what it gives as a good entry', () => {
+    const [problem] = problems;
+    for (const text of kind.accepted.split(/,\s+| or /u)) {
+      expect([text, judge(kind, problem!, text).kind]).not.toContain('unreadable');
+    }
+  });
+
+  it('says what is expected for a text that it cannot read', () => {
+    for (const text of ['', '   ', 'many', '12 bananas', '--', '1/0']) {
+      const judgement = judge(kind, problems[0]!, text);
+      if (judgement.kind !== 'unreadable') throw new Error(`“${text}” was read`);
+      expect(judgement.reason).toContain(kind.accepted);
+      expect(judgement.reason.length).toBeGreaterThan(kind.accepted.length + 8);
+    }
+  });
+
+  it('never throws for a hostile text', () => {
+    for (const text of hostileTexts) {
+      const judgement = judge(kind, problems[0]!, text);
+      expect(['right', 'wrong', 'unreadable']).toContain(judgement.kind);
+    }
+  });
+});
+
+describe('the drawing of problems', () => {
+  it('gives up on a kind that has no number for any combination', () => {
+    const [kind] = kinds;
+    expect(() =>
+      drawProblem({ ...kind!, answer: 'no-such-answer' }, findWorksheet(kind!.worksheet), () => 0),
+    ).toThrow(/no combination/u);
+  });
+
+  it('is the same for the same numbers, so that the static page and the live one agree', () => {
+    for (const kind of kinds) {
+      const worksheet = findWorksheet(kind.worksheet);
+      const first = drawProblem(kind, worksheet, () => 0);
+      expect(drawProblem(kind, worksheet, () => 0).entries).toEqual(first.entries);
+    }
+  });
+});
