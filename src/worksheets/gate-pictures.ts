@@ -6,14 +6,19 @@ import type { BandsData, GateLightData } from './picture-data.ts';
 const MOST_FILM_FRAMES = 6;
 const CAMERA_FRAMES = 4;
 
-/** Gate light over a few camera frames, with the exposure windows of the first row. */
+/**
+ * Gate light over a few camera frames, with the exposure windows of the first row.
+ *
+ * @param cameraFrames  camera frames drawn, as long as they fit into a few film frames
+ */
 export function gateLightPicture(
   light: GateLight,
   cameraFps: number,
   exposureSeconds: number,
+  cameraFrames = CAMERA_FRAMES,
 ): GateLightData {
   const period = light.periodSeconds;
-  const spanSeconds = Math.min(CAMERA_FRAMES / cameraFps, MOST_FILM_FRAMES * period);
+  const spanSeconds = Math.min(cameraFrames / cameraFps, MOST_FILM_FRAMES * period);
   const corners: { readonly seconds: number; readonly level: number }[] = [];
   const filmFrameStarts: number[] = [];
   for (let cycle = 0; cycle * period < spanSeconds; cycle += 1) {

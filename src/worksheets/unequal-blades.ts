@@ -113,7 +113,8 @@ export const worksheet = defineWorksheet({
         : {}),
       pictures: [
         shutterDiscPicture(settings.bladeDegrees, settings.openDegrees),
-        gateLightPicture(found.light, Math.min(cameraFps, filmFps * flashes), flashSeconds),
+        // Twice as many camera frames as elsewhere: few of them catch the wide blade whole.
+        gateLightPicture(found.light, Math.min(cameraFps, filmFps * flashes), flashSeconds, 8),
       ],
     };
   },
