@@ -1,47 +1,23 @@
-import { render } from 'preact';
-import { benchOverlay } from '../bench/bench-entries.ts';
-import { currentTexts } from '../bench/bench-state.ts';
-import { pageBench } from '../bench/page-bench.ts';
-import { loadWorksheet } from '../load-worksheet.ts';
-import { BenchCard } from './BenchCard.tsx';
-
-// Puts the numbers of the reader's bench on the cards, and lets the reader choose which to print.
-// Where there is no bench the cards stay as the build wrote them, and no worksheet is fetched.
+// Lets the reader choose which cards to print. Only where a bench is kept are the cards filled anew;
+// elsewhere they stay as the build wrote them, and no worksheet is fetched.
 
 const cards = [...document.querySelectorAll<HTMLElement>('[data-card]')];
 
-async function fill(card: HTMLElement): Promise<void> {
-  const id = card.dataset['card'] ?? '';
-  const worksheet = await loadWorksheet(id);
-  const overlay = benchOverlay(worksheet, {}, pageBench.read().state);
-  const place = card.querySelector('.card-face');
-  if (place === null) return;
-  const name = overlay === undefined || overlay.name === '' ? '' : `: ${overlay.name}`;
-  place.replaceChildren();
-  render(
-    <BenchCard
-      worksheet={worksheet}
-      entries={overlay?.entries ?? {}}
-      units={pageBench.read().state.units}
-      origin={overlay === undefined ? 'The book’s numbers' : `Your bench${name}`}
-      address={`/${worksheet.chapter}/#${worksheet.id}`}
-    />,
-    place,
-  );
-  card.dataset['ready'] = 'true';
-}
+let isFilled = false;
 
 function hasBench(): boolean {
-  return Object.keys(currentTexts(pageBench.read().state)).length > 0;
+  try {
+    return localStorage.getItem('bench') !== null;
+  } catch {
+    return false;
+  }
 }
 
-let hasFilled = false;
-async function fillAll(): Promise<void> {
-  if (!hasBench() && !hasFilled) return;
-  hasFilled = true;
-  // One after the other: the page stays quick while the worksheets arrive.
-  for (const card of cards) await fill(card);
-  document.querySelector('.cards')?.setAttribute('data-filled', 'true');
+async function fillFromBench(): Promise<void> {
+  if (!isFilled && !hasBench()) return;
+  isFilled = true;
+  const { fillCards } = await import('./fill-cards.tsx');
+  await fillCards(cards);
 }
 
 function boxes(): readonly HTMLInputElement[] {
@@ -90,5 +66,7 @@ document.querySelector('[data-cards-print]')?.addEventListener('click', () => {
 });
 showChoice();
 document.querySelector('[data-cards-tools]')?.setAttribute('data-ready', 'true');
-void fillAll();
-pageBench.subscribe(() => void fillAll());
+void fillFromBench();
+// Another tab changed the bench, or this one was told to.
+addEventListener('storage', () => void fillFromBench());
+addEventListener('bench-change', () => void fillFromBench());

@@ -6,7 +6,8 @@ import { GatheredSheet } from './GatheredSheet.tsx';
 import { PLANS } from './plans.ts';
 import { fieldsFromQuery, sheetAddress } from './sheet-address.ts';
 
-async function bringToLife(element: HTMLElement): Promise<void> {
+/** Turns the static sheet inside a `data-plan` element into a live one. */
+export async function hydrateGathered(element: HTMLElement): Promise<void> {
   const plan = PLANS.get(element.dataset['plan'] ?? '');
   if (plan === undefined) throw new Error('no such sheet');
   const loaded = await Promise.all(worksheetIds(plan).map(loadWorksheet));
@@ -31,8 +32,4 @@ async function bringToLife(element: HTMLElement): Promise<void> {
   });
   await Promise.resolve();
   element.dataset['ready'] = 'true';
-}
-
-for (const element of document.querySelectorAll<HTMLElement>('[data-plan]')) {
-  void bringToLife(element);
 }
