@@ -1,6 +1,7 @@
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { fewerChunks } from './src/build/fewer-chunks.mjs';
 import { offlineCopy } from './src/build/offline-copy.mjs';
 import { searchIndex } from './src/build/search-index.mjs';
 import { siteIcons } from './src/build/site-icons.mjs';
@@ -16,6 +17,6 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   build: { assets: 'assets', inlineStylesheets: 'never' },
   // Small files stay files: a data: URI would break the content security policy.
-  vite: { build: { assetsInlineLimit: 0 } },
+  vite: { build: { assetsInlineLimit: 0 }, plugins: [fewerChunks()] },
   devToolbar: { enabled: false },
 });

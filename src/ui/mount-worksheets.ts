@@ -1,28 +1,31 @@
-// The page's own small script: brings each form to life when it comes near the screen, so that a
-// chapter costs no more script than the reader scrolls to.
+// The page's own small script: brings a form to life when it is needed, so that a chapter costs no
+// more script than its reader uses. The static form already shows the chapter's numbers. A link's
+// numbers are needed at once, a bench's numbers when the form comes near the screen, and everything
+// else at the first touch.
+import { wakeOnTouch } from './wake-on-touch.ts';
 import { whenNearScreen } from './when-near-screen.ts';
 
 const forms = [...document.querySelectorAll<HTMLElement>('worksheet-form')];
+const waking = new Map<HTMLElement, Promise<void>>();
 
-async function bringToLife(element: HTMLElement): Promise<void> {
-  if (element.dataset['state'] !== undefined) return;
-  element.dataset['state'] = 'loading';
+async function hydrateForm(form: HTMLElement): Promise<void> {
   const { hydrateWorksheet } = await import('./hydrate-worksheet.tsx');
-  await hydrateWorksheet(element);
-  element.dataset['state'] = 'ready';
+  await hydrateWorksheet(form);
 }
 
-const linked = new URLSearchParams(location.search).get('w');
-const linkedForm = forms.find((form) => form.dataset['instance'] === linked);
-if (linkedForm !== undefined) {
-  void bringToLife(linkedForm).then(() => {
-    linkedForm.scrollIntoView();
+/** Wakes a form once, whoever asks; after a failure it may be asked again. */
+function bringToLife(form: HTMLElement): Promise<void> {
+  const begun = waking.get(form);
+  if (begun !== undefined) return begun;
+  const begin = hydrateForm(form).catch((error: unknown) => {
+    waking.delete(form);
+    throw error;
   });
+  waking.set(form, begin);
+  return begin;
 }
-whenNearScreen(forms, bringToLife);
 
-// A sheet must print with the reader's numbers even if it was never scrolled to. Printing does not
-// wait, so where a bench is kept all sheets come to life in a quiet moment after loading.
+// Printing does not wait, so where a bench is kept all sheets come to life in a quiet moment.
 async function fillForPrint(): Promise<void> {
   for (const form of forms) await bringToLife(form);
 }
@@ -35,14 +38,32 @@ function hasBench(): boolean {
   }
 }
 
+function showBench(): void {
+  whenNearScreen(forms, bringToLife);
+  setTimeout(() => void fillForPrint(), 1500);
+}
+
+for (const form of forms) wakeOnTouch(form, bringToLife);
+
+const linked = new URLSearchParams(location.search).get('w');
+const linkedForm = forms.find((form) => form.dataset['instance'] === linked);
+if (linkedForm !== undefined) {
+  void bringToLife(linkedForm).then(() => {
+    linkedForm.scrollIntoView();
+  });
+}
+
 if (hasBench()) {
-  addEventListener('load', () => {
-    setTimeout(() => void fillForPrint(), 1500);
+  addEventListener('load', showBench);
+} else {
+  // Another tab may describe a bench while this page is open.
+  addEventListener('storage', ({ key }) => {
+    if (key === 'bench') showBench();
   });
 }
 
 addEventListener('beforeprint', () => {
-  void fillForPrint();
+  if (hasBench()) void fillForPrint();
   for (const link of document.querySelectorAll<HTMLAnchorElement>('.sheet-address')) {
     link.textContent = `${location.origin}${link.pathname}${link.hash}`;
   }

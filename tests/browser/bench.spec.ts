@@ -1,5 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type BrowserContext, type Page } from '@playwright/test';
+import { wakeForm } from './live-forms.ts';
 
 const MATCHING = '/gate/matching/';
 
@@ -12,8 +13,7 @@ async function openBench(page: Page, fragment = ''): Promise<void> {
 async function openSheet(page: Page, address = MATCHING, id = 'flash-match') {
   await page.goto(address);
   const form = page.locator(`worksheet-form[data-instance="${id}"]`);
-  await form.scrollIntoViewIfNeeded();
-  await expect(form).toHaveAttribute('data-ready', 'true');
+  await wakeForm(form);
   return form;
 }
 

@@ -15,33 +15,47 @@ const APART = /clip|mediabunny/u;
 /** Tells for a dynamic import, by chunk and importer, whether the page loads it. */
 export type Wanted = (name: string, importer: string) => boolean;
 
-/**
- * What a page may load beyond its static imports, once it is scrolled to the end: the chunks of the
- * worksheets it names and of the pictures these draw, and everything that is no such choice. A page
- * that names none (practice) shows one worksheet at a time, so it has one case for each.
- */
-export function wantedChunks(
+const only =
+  (shown: readonly string[]): Wanted =>
+  (name) =>
+    choices.has(name) ? shown.includes(name) : !APART.test(name);
+
+/** Names of the chunks that each form of a page picks; a form wakes when the reader touches it. */
+function picksOfForms(
   { root }: BuiltPage,
   worksheets: ReadonlyMap<string, AnyWorksheet>,
-): readonly Wanted[] {
-  const forms = root.querySelectorAll('worksheet-form[data-id]');
-  const only =
-    (shown: readonly string[]): Wanted =>
-    (name) =>
-      choices.has(name) ? shown.includes(name) : !APART.test(name);
-  if (forms.length === 0)
-    return [...worksheets.keys()].map((id) => only(shownBy(worksheets, id, {})));
-  return [
-    only(
-      forms.flatMap((form) =>
-        shownBy(
-          worksheets,
-          form.getAttribute('data-id') ?? '',
-          JSON.parse(form.getAttribute('data-entries') ?? '{}') as Entries,
-        ),
+): readonly (readonly string[])[] {
+  return root
+    .querySelectorAll('worksheet-form[data-id]')
+    .map((form) =>
+      shownBy(
+        worksheets,
+        form.getAttribute('data-id') ?? '',
+        JSON.parse(form.getAttribute('data-entries') ?? '{}') as Entries,
       ),
-    ),
-  ];
+    );
+}
+
+/**
+ * What a page may load beyond its static imports while one worksheet is in use: one case for each
+ * form. A page without forms (practice) shows one worksheet at a time, so any may be the one.
+ */
+export function wantedChunks(
+  page: BuiltPage,
+  worksheets: ReadonlyMap<string, AnyWorksheet>,
+): readonly Wanted[] {
+  const picks = picksOfForms(page, worksheets);
+  if (picks.length > 0) return picks.map(only);
+  return [...worksheets.keys()].map((id) => only(shownBy(worksheets, id, {})));
+}
+
+/** The same while every form of the page is in use; undefined where there is none. */
+export function wantedByAllForms(
+  page: BuiltPage,
+  worksheets: ReadonlyMap<string, AnyWorksheet>,
+): Wanted | undefined {
+  const picks = picksOfForms(page, worksheets);
+  return picks.length === 0 ? undefined : only(picks.flat());
 }
 
 function shownBy(
