@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { sweep } from '../../src/components/sweep.ts';
 import type { LookupTable } from '../../src/schemas/table.ts';
-import { readTables } from './read-content.ts';
+import { componentUses } from './mdx-blocks.ts';
+import { readChapters, readTables } from './read-content.ts';
 
 const tables = readTables();
 
@@ -26,6 +27,14 @@ describe('the look-up tables', () => {
   it('shows one answer per cell where a second input runs across', () => {
     const across = tables.filter((table) => table.across !== undefined);
     expect(across.filter(({ answers }) => answers.length !== 1).map(({ id }) => id)).toEqual([]);
+  });
+
+  it('all stand once in the chapter of look-up tables', () => {
+    const chapter = readChapters().find(({ id }) => id === 'trainee/tables');
+    const shown = componentUses(chapter?.body ?? '')
+      .filter(({ name }) => name === 'LookupTable')
+      .map(({ attributes }) => attributes['id']);
+    expect(shown.toSorted()).toEqual(tables.map(({ id }) => id).toSorted());
   });
 
   it('refuses an input, an answer or an entry that the worksheet does not have', () => {
