@@ -4,6 +4,9 @@ import { CopyButton } from './CopyButton.tsx';
 import { LEVEL_SIGNS } from './VerdictLine.tsx';
 import { offerDownload } from './offer-download.ts';
 
+/** Cells with more letters hold a sentence and get room for it. */
+const MOST_LETTERS = 40;
+
 /** Result tables, commands to copy and files to take away. */
 export function ResultExtras({ outcome }: { readonly outcome: Outcome }): ComponentChildren {
   return (
@@ -77,7 +80,12 @@ export function ResultTableView({ table }: { readonly table: ResultTable }): Com
                 </td>
               )}
               {row.cells.map((cell, column) => (
-                <td key={table.columns[column]}>{cell}</td>
+                <td
+                  key={table.columns[column]}
+                  class={cell.length > MOST_LETTERS ? 'cell-words' : undefined}
+                >
+                  {cell}
+                </td>
               ))}
             </tr>
           ))}

@@ -15,7 +15,8 @@ function verdictOf(ghost: TravelGhost, spareDegrees: number): Outcome['verdict']
       sentence: `The blade covers the whole move of the film, with ${formatNumber(spareDegrees, 3)}° to spare.`,
     };
   }
-  const length = (share: number): string => `${formatNumber(share * 100, 2)} % of the frame height`;
+  const length = (share: number): string =>
+    `${formatQuantity(share * 100, 'percent', 2)} of the frame height`;
   const level = Math.max(up, down) < VISIBLE_SHARE ? 'care' : 'stop';
   if (up > 0 && down > 0) {
     return {
