@@ -99,7 +99,7 @@ test('after one visit worksheets, links with numbers and search work with the se
 
   await page.goto(`${edition.address}/search/?q=ghost`);
   await expect(page.locator('.hit-link').first()).toBeVisible();
-  await page.locator('.hit-link', { hasText: 'blended frame' }).click();
+  await page.getByRole('link', { name: 'blended frame', exact: true }).click();
   await expect(page).toHaveURL(/glossary\/#blended-frame$/u);
 });
 
