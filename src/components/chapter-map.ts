@@ -1,4 +1,5 @@
 import Caution from './Caution.astro';
+import CodeFrame from './CodeFrame.astro';
 import Example from './Example.astro';
 import Figure from './Figure.astro';
 import Formula from './Formula.astro';
@@ -30,4 +31,6 @@ export const chapterComponents = {
   Worksheet,
   // Tables written in Markdown scroll inside a frame on a narrow screen.
   table: TableFrame,
+  // Commands between ``` lines scroll as well.
+  pre: CodeFrame,
 };

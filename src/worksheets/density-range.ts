@@ -115,7 +115,10 @@ export const worksheet = defineWorksheet({
       answers: {
         densityRange: quantityAnswer('Density range', maximumDensity - minimumDensity, 'density'),
         filmStops: quantityAnswer('Range of the film', filmStops, 'stop', 4),
-        contrast: wordsAnswer('Contrast', `${formatNumber(stopsRatio(filmStops), 3)} : 1`),
+        contrast: wordsAnswer(
+          'Contrast',
+          `${formatNumber(stopsRatio(filmStops), 3)}\u00a0:\u00a01`,
+        ),
         shortfallStops: quantityAnswer('What one exposure lacks', plan.shortfallStops, 'stop'),
         count: quantityAnswer('Exposures of every frame', plan.count, 'one'),
         overlap: wordsAnswer(

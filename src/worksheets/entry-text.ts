@@ -16,5 +16,14 @@ export function entryText(spec: InputSpec, text: string): string {
   // A bare fraction of a time is in seconds, whatever unit a bare number has.
   const symbol = isFraction && unit === 'ms' ? 's' : unit;
   if (!/^[\d\s.,/]+$/u.test(text) || symbol === '') return text;
-  return symbol === '°' ? `${text}°` : `${text}\u00a0${symbol}`;
+  // A whole number and its fraction stay together.
+  const number = text.trim().replaceAll(/\s+/gu, '\u00a0');
+  return symbol === '°' ? `${number}°` : `${number}\u00a0${inNumber(symbol, number)}`;
+}
+
+/** Unit in singular or plural, where it is a word. */
+function inNumber(symbol: string, number: string): string {
+  const size = Number(number.replace(',', '.'));
+  if (symbol === 'frames' && size === 1) return 'frame';
+  return (symbol === 'stop' || symbol === 'semitone') && size > 1 ? `${symbol}s` : symbol;
 }

@@ -1,7 +1,7 @@
 import { makeGateLight } from '../core/gate-light.ts';
 import { isKept } from '../core/keep-list.ts';
 import { cameraFramePurity, type CameraFramePurity } from '../core/purity.ts';
-import { formatNumber } from '../core/quantity/format.ts';
+import { formatQuantity } from '../core/quantity/format.ts';
 import { makeEqualShutter } from '../core/shutter.ts';
 import type { KeepEntries, KeepFindings } from './keep-list-findings.ts';
 import type { WholeFramesData } from './picture-data.ts';
@@ -44,7 +44,7 @@ export function startOfList(entries: KeepEntries, found: KeepFindings): StartOfL
         cells: [
           String(cameraFrame),
           filmFrame(purity.filmFrame),
-          `${formatNumber(Math.floor(purity.pictureShare * 1000) / 10, 4)} %`,
+          formatQuantity(Math.floor(purity.pictureShare * 1000) / 10, 'percent', 4),
           kind(purity),
           kept ? 'kept' : '–',
         ],

@@ -152,7 +152,7 @@ export const worksheet = defineWorksheet({
         { level: two.isSpeedChange ? 'care' : 'good' },
       );
     }
-    const measured = `The film runs at ${formatQuantity(rate.filmFps, 'fps', 4)}, give or take ${formatNumber(errorPercent, 2)} %`;
+    const measured = `The film runs at ${formatQuantity(rate.filmFps, 'fps', 4)}, give or take ${formatQuantity(errorPercent, 'percent', 2)}`;
     const isSure = errorPercent <= WANTED_ERROR_PERCENT * 1.000001;
     const sentence =
       two?.isSpeedChange === true

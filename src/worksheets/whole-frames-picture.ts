@@ -1,5 +1,5 @@
 import type { CameraFramePurity, PurityCycle } from '../core/purity.ts';
-import { formatNumber } from '../core/quantity/format.ts';
+import { formatQuantity } from '../core/quantity/format.ts';
 import type { WholeFramesData } from './picture-data.ts';
 import type { ResultTable } from './types.ts';
 
@@ -11,7 +11,8 @@ function kindOf(frame: CameraFramePurity): string {
   return frame.otherFilmFrame === undefined ? 'dark' : `blended with ${frame.otherFilmFrame + 1}`;
 }
 
-const percent = (share: number): string => `${formatNumber(Math.floor(share * 1000) / 10, 4)} %`;
+const percent = (share: number): string =>
+  formatQuantity(Math.floor(share * 1000) / 10, 'percent', 4);
 
 /** Purity of the camera frames of one cycle, film frames counted from 1. */
 export function purityTable(cycle: PurityCycle): ResultTable {

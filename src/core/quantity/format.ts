@@ -43,6 +43,7 @@ export function formatQuantity(value: number, unit: UnitName, significantDigits 
   if (unit === 'stop' || unit === 'semitone') {
     return `${number}${GAP}${symbol}${Math.abs(value) <= 1 ? '' : 's'}`;
   }
+  if (unit === 'frames' && number === '1') return `${number}${GAP}frame`;
   return `${number}${GAP}${symbol}`;
 }
 

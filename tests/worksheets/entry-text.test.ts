@@ -1,0 +1,35 @@
+import { describe, expect, test } from 'vitest';
+import { formatQuantity } from '../../src/core/quantity/format.ts';
+import { entryText } from '../../src/worksheets/entry-text.ts';
+import { worksheet as densityRange } from '../../src/worksheets/density-range.ts';
+import { worksheet as keepList } from '../../src/worksheets/keep-list.ts';
+import { worksheet as stopwatch } from '../../src/worksheets/stopwatch.ts';
+
+const GAP = '\u00a0';
+
+describe('an entry in a sentence', () => {
+  test('has the unit that a bare number means', () => {
+    expect(entryText(keepList.inputs.cameraFps, '50')).toBe(`50${GAP}frames/s`);
+    expect(entryText(keepList.inputs.readoutSeconds, '16')).toBe(`16${GAP}ms`);
+    expect(entryText(keepList.inputs.exposureSeconds, '1/54')).toBe(`1/54${GAP}s`);
+    expect(entryText(keepList.inputs.readoutSeconds, '1/60')).toBe(`1/60${GAP}s`);
+  });
+
+  test('keeps a whole number and its fraction in one line', () => {
+    expect(entryText(keepList.inputs.firstCameraFrame, '126 1/2')).toBe(`126${GAP}1/2${GAP}frames`);
+  });
+
+  test('puts units that are words in the number that fits', () => {
+    expect(entryText(stopwatch.inputs.countErrorFrames, '1')).toBe(`1${GAP}frame`);
+    expect(entryText(stopwatch.inputs.countErrorFrames, '2')).toBe(`2${GAP}frames`);
+    expect(entryText(densityRange.inputs.cameraStops, '9')).toBe(`9${GAP}stops`);
+    expect(entryText(densityRange.inputs.spacingStops, '1')).toBe(`1${GAP}stop`);
+    expect(entryText(densityRange.inputs.spacingStops, '1,5')).toBe(`1,5${GAP}stops`);
+    expect(formatQuantity(1, 'frames')).toBe(`1${GAP}frame`);
+    expect(formatQuantity(1.2, 'frames')).toBe(`1.2${GAP}frames`);
+  });
+
+  test('stays as typed where the reader wrote a unit', () => {
+    expect(entryText(keepList.inputs.readoutSeconds, '16 ms')).toBe('16 ms');
+  });
+});
