@@ -61,8 +61,13 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
         width={Math.max(4, frame - 2)}
         height={STRIP.track}
       />
-      <Pointer x={x(0) + frame / 2} row={0} text="picture in the gate" />
-      <Pointer x={x(read) + frame / 2} row={1} text={picture.readText} />
+      <Pointer x={x(0) + frame / 2} row={0} end={STRIP.top + 14} text="picture in the gate" />
+      <Pointer
+        x={x(read) + frame / 2}
+        row={1}
+        end={TRACK_TOP + STRIP.track / 2}
+        text={picture.readText}
+      />
       <Measure
         from={x(0) + frame / 2}
         to={x(sound) + frame / 2}
@@ -113,15 +118,17 @@ function Frames(props: {
 function Pointer(props: {
   readonly x: number;
   readonly row: number;
+  /** Where the line ends. */
+  readonly end: number;
   readonly text: string;
 }): ComponentChildren {
-  const { x, row, text } = props;
+  const { x, row, end, text } = props;
   const y = 22 + row * TEXT_HEIGHT;
   const isRight = x + textWidth(text) > RIGHT;
   return (
     <g>
-      <Line x1={x} y1={y - 16} x2={x} y2={STRIP.top + 10} kind="dimension" />
-      <circle class="pic-head" cx={at(x)} cy={at(STRIP.top + 10)} r="4" />
+      <Line x1={x} y1={y - 16} x2={x} y2={end} kind="dimension" />
+      <circle class="pic-head" cx={at(x)} cy={at(end)} r="4" />
       <Label x={isRight ? x - 8 : x + 8} y={y} anchor={isRight ? 'end' : 'start'} tone="strong">
         {text}
       </Label>

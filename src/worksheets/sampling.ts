@@ -107,7 +107,7 @@ export const worksheet = defineWorksheet({
       maximum: 100,
       default: '13.2',
       accepted: '13.2 or 0.52 in',
-      help: 'Width of the part that records, from the camera’s data sheet.',
+      help: 'Width of the part that records, from the camera’s data sheet. The type in inches is no width.',
       bench: 'camera.sensorWidthMillimetres',
     },
     pixelsAcross: {
