@@ -1,0 +1,86 @@
+import { expect, test, type Locator, type Page } from '@playwright/test';
+
+const ADDRESS = '/trainee/practice/';
+const problem = (page: Page, id: string): Locator => page.locator(`#practice-${id}`);
+const judgement = (sheet: Locator): Locator => sheet.locator('.practice-judgement');
+
+test('a practice page loads no worksheet before a problem is touched', async ({ page }) => {
+  const scripts: string[] = [];
+  page.on('request', (request) => {
+    if (request.resourceType() === 'script') scripts.push(new URL(request.url()).pathname);
+  });
+  await page.goto(ADDRESS);
+  for (const sheet of await page.locator('practice-sheet').all()) {
+    await sheet.scrollIntoViewIfNeeded();
+  }
+  await page.waitForLoadState('networkidle');
+  const before = scripts.length;
+  expect(scripts.filter((path) => /flash-rate|tachometer|preact/u.test(path))).toEqual([]);
+  await problem(page, 'flash-rate').locator('input').focus();
+  await expect(page.locator('practice-sheet[data-ready]')).toHaveCount(1);
+  expect(scripts.length).toBeGreaterThan(before);
+});
+
+test('the first press of a button counts, though it has to fetch its script @phone', async ({
+  page,
+}) => {
+  await page.goto(ADDRESS);
+  const sheet = problem(page, 'flash-rate');
+  const told = sheet.locator('.practice-told');
+  const first = await told.innerText();
+  const other = sheet.getByRole('button', { name: 'Other numbers' });
+  await other.click();
+  // Chance may draw the same numbers again, but not for ever.
+  await expect(async () => {
+    if ((await told.innerText()) === first) await other.click();
+    expect(await told.innerText()).not.toBe(first);
+  }).toPass();
+});
+
+test('an entry is judged right, wrong with its direction, or unreadable with an example', async ({
+  page,
+}) => {
+  await page.goto(ADDRESS);
+  const sheet = problem(page, 'flash-rate');
+  const entry = sheet.locator('input');
+  // The static page shows the first numbers of content/practice.yaml: 16 frames/s, two blades.
+  await entry.fill('32');
+  await entry.press('Enter');
+  await expect(judgement(sheet)).toContainText('Right: 32');
+  await entry.fill('16');
+  await entry.press('Enter');
+  await expect(judgement(sheet)).toContainText('the right answer is more');
+  await entry.fill('many');
+  await sheet.getByRole('button', { name: 'Check' }).click();
+  await expect(judgement(sheet)).toContainText('Try 54 or 54 Hz');
+  await expect(sheet.locator('.practice-tally')).toHaveText('1 right of 2 tried');
+});
+
+test('the mixed round asks one kind after another, with the entry ready to type in', async ({
+  page,
+}) => {
+  await page.goto(ADDRESS);
+  const round = page.locator('mixed-practice');
+  await round.getByRole('button', { name: 'Give me a problem' }).click();
+  const entry = page.locator('#practice-mixed-entry');
+  await expect(entry).toBeFocused();
+  await page.keyboard.type('-7');
+  await page.keyboard.press('Enter');
+  await expect(round).toContainText('of 1 tried');
+  const title = round.locator('h3');
+  const before = await title.innerText();
+  await round.getByRole('button', { name: 'Next problem' }).click();
+  await expect(title).not.toHaveText(before);
+  await expect(entry).toBeFocused();
+  await expect(entry).toHaveValue('');
+});
+
+test('on paper the problems stand with a line to write on and without their answers', async ({
+  page,
+}) => {
+  await page.goto(ADDRESS);
+  await page.emulateMedia({ media: 'print' });
+  await expect(problem(page, 'flash-rate').locator('.practice-told')).toBeVisible();
+  await expect(page.locator('.practice details:visible')).toHaveCount(0);
+  await expect(page.locator('.practice button:visible')).toHaveCount(0);
+});
