@@ -105,7 +105,8 @@ function readShelf(value: unknown, shelf: Shelf, faults: string[]): readonly Nam
 function readPlace(value: unknown, count: number, key: string, faults: string[]): number {
   const isPlace =
     typeof value === 'number' && Number.isInteger(value) && value >= 0 && value < count;
-  if (isPlace) return value;
+  // JSON knows −0, which would not survive being written again; adding 0 makes it plain 0.
+  if (isPlace) return value + 0;
   if (value !== undefined && !(value === 0 && count === 0)) {
     faults.push(`${key}: no such place, the first is used`);
   }
