@@ -59,7 +59,7 @@ function failOn(errors) {
 async function addRecord(index, record, page, place) {
   const { kind, anchor, title, text, words } = record;
   const { errors } = await index.addCustomRecord({
-    url: `${page}#${anchor}`,
+    url: anchor === '' ? page : `${page}#${anchor}`,
     content: text === '' ? title : text,
     language: 'en',
     meta: { title, kind, place, ...(words.length === 0 ? {} : { words: words.join(', ') }) },
@@ -105,7 +105,7 @@ export function searchIndex() {
             texts.push(html.replaceAll(/<(?:script|style|math)[\s\S]*?<\/\w+>|<[^>]*>/g, ' '));
             continue;
           }
-          const pages = anchors.get(record.anchor) ?? [];
+          const pages = record.anchor === '' ? [record.page] : (anchors.get(record.anchor) ?? []);
           const page = pages.includes(record.page) ? record.page : pages[0];
           if (page === undefined) {
             logger.warn(`${record.kind} “${record.anchor}” stands on no page: not searchable`);

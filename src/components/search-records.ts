@@ -10,7 +10,7 @@ import { sweep } from './sweep.ts';
 /** One thing that a search can find, with the words it is found by. */
 export interface SearchRecord {
   readonly kind: Kind;
-  /** Id of its element; empty for a chapter. */
+  /** Id of its element; empty for a whole page. */
   readonly anchor: string;
   /** Path of the page it belongs to; the anchor may stand on another page if not on this one. */
   readonly page: string;
@@ -26,6 +26,7 @@ export async function searchRecords(): Promise<readonly SearchRecord[]> {
   const all = await Promise.all([
     chapterRecords(),
     worksheetRecords(),
+    toolRecords(),
     exampleRecords(),
     tableRecords(),
     termRecords(),
@@ -74,6 +75,44 @@ function answerLabels(worksheet: AnyWorksheet): string {
     .map(({ label }) => label)
     .join(', ')
     .toLowerCase();
+}
+
+/** Pages that are no chapters. */
+function toolRecords(): readonly SearchRecord[] {
+  const tool = (page: string, title: string, text: string, words: readonly string[]) =>
+    ({ kind: 'tool', anchor: '', page, title, text, words }) as const;
+  return [
+    tool(
+      '/bench/',
+      'Your bench',
+      'Describe your projector, camera and reel once; every worksheet opens with them. Save, share and load a bench.',
+      ['settings', 'preferences', 'units', 'metric', 'imperial', 'region', 'export', 'import'],
+    ),
+    tool(
+      '/cards/',
+      'Cards to print',
+      'Every worksheet as a card, four to a sheet of A4, with the numbers of your bench.',
+      ['bench cards', 'A6', 'print', 'cheat sheet'],
+    ),
+    tool(
+      '/job-sheet/',
+      'Job sheet',
+      'One reel on one page: length, match, light, whole frames, retiming, files and time, to fill in and print.',
+      ['work order', 'log', 'protocol', 'checklist', 'print'],
+    ),
+    tool(
+      '/customer-sheet/',
+      'Customer sheet',
+      'What is on the reel, what can be had of it, how long it takes and what it costs, in plain words, to print.',
+      ['offer', 'estimate', 'quote', 'leaflet', 'print'],
+    ),
+    tool(
+      '/data/',
+      'Tables for machines',
+      'The tables of the book as CSV and JSON files for a spreadsheet or a program.',
+      ['download', 'spreadsheet', 'API', 'data', 'export'],
+    ),
+  ];
 }
 
 async function exampleRecords(): Promise<readonly SearchRecord[]> {

@@ -29,11 +29,25 @@ for (const words of ['ghost', 'double image']) {
   });
 }
 
+test('the sheets to print are found too', async ({ page }) => {
+  await page.goto('/search/?q=job+sheet');
+  await expect(status(page)).toContainText('Found');
+  expect(await found(page, 'Sheets and tools')).toContain('Job sheet');
+});
+
 test('results are grouped by kind and each leads to its own place on a page', async ({ page }) => {
   await page.goto('/search/?q=flash');
   await expect(status(page)).toContainText('Found');
   const headings = await page.locator('.hits h2').allTextContents();
-  const order = ['Chapters', 'Worksheets', 'Worked examples', 'Tables', 'Glossary', 'Sources'];
+  const order = [
+    'Chapters',
+    'Worksheets',
+    'Sheets and tools',
+    'Worked examples',
+    'Tables',
+    'Glossary',
+    'Sources',
+  ];
   const shown = headings.map((heading) => heading.replace(/\s*\d+$/u, ''));
   expect(shown.length).toBeGreaterThan(3);
   expect(shown).toEqual(order.filter((kind) => shown.includes(kind)));
@@ -93,6 +107,14 @@ test('a word that the book does not know is left out, and the page says so', asy
   await page.goto('/search/?q=qqqzzz+shutter');
   await expect(status(page)).toContainText('Nothing matches “qqqzzz shutter”');
   await expect(status(page)).toContainText('Showing results for “shutter”');
+});
+
+test('a question that no page answers whole is answered in part', async ({ page }) => {
+  await page.goto('/search/?q=vinegar+tachometer+semitone+quotation');
+  await expect(status(page)).toContainText(
+    'Nothing matches “vinegar tachometer semitone quotation”. Showing results for',
+  );
+  expect(await page.locator('.hit-link').count()).toBeGreaterThan(0);
 });
 
 test('nothing found is said plainly, with two ways on', async ({ page }) => {

@@ -2,6 +2,7 @@
 export const KINDS = {
   chapter: 'Chapters',
   worksheet: 'Worksheets',
+  tool: 'Sheets and tools',
   example: 'Worked examples',
   table: 'Tables',
   term: 'Glossary',

@@ -2,7 +2,7 @@
 export interface Vocabulary {
   /** Words of titles, glossary and search keywords. */
   readonly terms: readonly string[];
-  /** Every word of the index. */
+  /** Every word of the index, in the order of `sort()`. */
   readonly words: readonly string[];
 }
 
@@ -53,10 +53,25 @@ function allowedEdits(word: string): number {
   return word.length < 6 ? 1 : 2;
 }
 
-function isKnown(word: string, vocabulary: Vocabulary): boolean {
-  return vocabulary.words.some(
-    (known) => known.startsWith(word) || ENDINGS.some((ending) => known + ending === word),
-  );
+/** Whether some word begins like this; by halving, since a reader waits. */
+function isBeginning(start: string, words: readonly string[]): boolean {
+  let low = 0;
+  let high = words.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((words[middle] ?? '') < start) low = middle + 1;
+    else high = middle;
+  }
+  return words[low]?.startsWith(start) ?? false;
+}
+
+function isKnown(word: string, { words }: Vocabulary): boolean {
+  if (isBeginning(word, words)) return true;
+  return ENDINGS.some((ending) => {
+    if (!word.endsWith(ending)) return false;
+    const stem = word.slice(0, -ending.length);
+    return stem.length > 1 && isBeginning(stem, words) && words.includes(stem);
+  });
 }
 
 /** The term nearest to a word, or undefined when none is near enough. */

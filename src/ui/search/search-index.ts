@@ -1,5 +1,5 @@
 import { KINDS, type Kind } from './kinds.ts';
-import { readQuery, type Vocabulary } from './near-terms.ts';
+import { readQuery, wordsOf, type Vocabulary } from './near-terms.ts';
 
 /** A stretch of text; `marked` where it matches the query. */
 export interface Stretch {
@@ -76,8 +76,8 @@ export async function openSearchIndex(): Promise<SearchIndex> {
   await pagefind.init();
   return {
     async find(query, most) {
-      const asked = readQuery(query, vocabulary);
-      const groups = asked === '' ? [] : await findGroups(pagefind, asked, most);
+      const read = readQuery(query, vocabulary);
+      const { asked, groups } = await findMost(read, (words) => findGroups(pagefind, words, most));
       return {
         ...(asked === query ? {} : { insteadOf: query }),
         query: asked,
@@ -88,11 +88,36 @@ export async function openSearchIndex(): Promise<SearchIndex> {
   };
 }
 
+type Groups = readonly HitGroup[];
+
+/**
+ * Looks for all words together. Where nothing holds them all, the word is left out without which most
+ * is found, and so on: a long question still leads somewhere.
+ */
+async function findMost(
+  query: string,
+  find: (query: string) => Promise<Groups>,
+): Promise<{ readonly asked: string; readonly groups: Groups }> {
+  let asked = query;
+  let groups: Groups = asked === '' ? [] : await find(asked);
+  for (let words = wordsOf(asked); groups.length === 0 && words.length > 1;) {
+    const fewer = words.map((_, left) => words.filter((_word, index) => index !== left));
+    const found = await Promise.all(fewer.map((each) => find(each.join(' '))));
+    const count = (at: number): number =>
+      (found[at] ?? []).reduce((sum, { total }) => sum + total, 0);
+    const best = fewer.reduce((most, _, at) => (count(at) > count(most) ? at : most), 0);
+    words = fewer[best] ?? [];
+    asked = words.join(' ');
+    groups = found[best] ?? [];
+  }
+  return { asked, groups };
+}
+
 async function findGroups(
   pagefind: Pagefind,
   query: string,
   most: (kind: Kind) => number,
-): Promise<readonly HitGroup[]> {
+): Promise<Groups> {
   const groups = await Promise.all(
     (Object.keys(KINDS) as Kind[]).map(async (kind) => {
       const { results } = await pagefind.search(query, { filters: { kind } });

@@ -105,6 +105,28 @@ describe('a mistyped query', () => {
     expect(nearestTerm('boat', { terms: ['goat', 'beat'], words: [] })).toBe('beat');
   });
 
+  it('knows the same words as a look at each of them would', () => {
+    const word = fc.string({
+      unit: fc.constantFrom('a', 'b', 's', 'z'),
+      minLength: 1,
+      maxLength: 4,
+    });
+    const suffix = fc.constantFrom('', 's', 'es', 'ed', 'ing');
+    fc.assert(
+      fc.property(fc.uniqueArray(word, { minLength: 1 }), word, suffix, (words, stem, ending) => {
+        const typed = stem + ending;
+        const endings = ['s', 'es', 'd', 'ed', 'r', 'er', 'ing', 'ly'];
+        const isThere = words.some(
+          (known) =>
+            known.startsWith(typed) ||
+            (known.length > 1 && endings.some((each) => known + each === typed)),
+        );
+        const read = readQuery(typed, { terms: [], words: words.toSorted() });
+        expect(read).toBe(isThere ? typed : '');
+      }),
+    );
+  });
+
   it('never fails, whatever is typed', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'grapheme', maxLength: 40 }), (typed) => {
