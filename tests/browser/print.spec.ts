@@ -5,6 +5,8 @@ import { pageAddresses } from './page-list.ts';
 for (const address of pageAddresses) {
   test(`${address} prints`, async ({ page }) => {
     await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+    // What the margins leave of A4: 178 mm. Sheets of cards have none.
+    await page.setViewportSize({ width: address === '/cards/' ? 794 : 672, height: 950 });
     await page.goto(address);
     // A sheet of cards has the headings of its cards only.
     await expect(page.locator('h1:visible, h3:visible').first()).toBeVisible();
@@ -21,6 +23,14 @@ for (const address of pageAddresses) {
       return (isClear || light(backgroundColor) > 700) && light(color) < 250;
     });
     expect(isOnWhite, 'dark ink on white paper').toBe(true);
+    const beyond = await page.evaluate(() => {
+      const edge = document.documentElement.clientWidth + 2;
+      return [...document.querySelectorAll('main *')]
+        .filter((element) => element.closest('.visually-hidden') === null)
+        .filter((element) => element.getBoundingClientRect().right > edge)
+        .map((element) => `${element.tagName} ${element.textContent.slice(0, 40)}`);
+    });
+    expect(beyond, 'beyond the edge of the paper').toEqual([]);
     const pdf = await page.pdf({ format: 'A4' });
     expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
     expect(pdf.length).toBeGreaterThan(5000);
