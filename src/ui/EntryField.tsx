@@ -12,6 +12,11 @@ interface Props {
   readonly onChange: (text: string) => void;
 }
 
+function printedText(spec: InputSpec, text: string): string {
+  if (spec.kind === 'choice') return spec.options[text] ?? text;
+  return text.trim() === '' ? '–' : text;
+}
+
 /** One field of a worksheet: label, entry, unit, help, and the message when the entry is refused. */
 export function EntryField(props: Props): ComponentChildren {
   const { id, name, spec, text, message, onChange } = props;
@@ -58,6 +63,13 @@ export function EntryField(props: Props): ComponentChildren {
             }}
           />
         )}
+        {/* For paper: a field would cut a long entry off. */}
+        <span
+          class={text.trim() === '' ? 'entry-printed entry-printed-empty' : 'entry-printed'}
+          aria-hidden="true"
+        >
+          {printedText(spec, text)}
+        </span>
         {symbol !== '' && (
           <span class={hasOwnUnit(text) ? 'entry-unit entry-unit-unneeded' : 'entry-unit'}>
             {symbol}

@@ -87,7 +87,7 @@ test('the reader’s own choice of the dark scheme prints in dark ink', async ({
   await page.emulateMedia({ media: 'print' });
   const [ink, field] = await page.evaluate(() => [
     getComputedStyle(document.body).color,
-    getComputedStyle(document.querySelector('.entry input') ?? document.body).color,
+    getComputedStyle(document.querySelector('.entry-printed') ?? document.body).color,
   ]);
   expect(ink).toBe('rgb(27, 32, 35)');
   expect(field).toBe('rgb(27, 32, 35)');
