@@ -98,7 +98,8 @@ test('the bench cards print four to a sheet, each whole, with the numbers of the
 }) => {
   await describeBench(page);
   await page.goto('/cards/');
-  await expect(page.locator('.cards')).toHaveAttribute('data-filled', 'true');
+  // Every worksheet is fetched for this.
+  await expect(page.locator('.cards')).toHaveAttribute('data-filled', 'true', { timeout: 30_000 });
   const cards = page.locator('.card');
   const count = await cards.count();
   expect(count).toBeGreaterThan(4);
