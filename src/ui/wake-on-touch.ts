@@ -34,7 +34,8 @@ export function wakeOnTouch(
     'click',
     (event) => {
       const button = event.target instanceof Element ? event.target.closest('button') : null;
-      if (button === null) return;
+      // A form that a link or a bench has woken answers by itself.
+      if (button === null || element.dataset['ready'] === 'true') return;
       event.preventDefault();
       pressed = button;
       void begin();

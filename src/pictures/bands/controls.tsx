@@ -20,7 +20,7 @@ function ignoreRepeats(event: KeyboardEvent): void {
 /** Buttons of the moving picture, the warning that comes before them, and what is shown now. */
 export function Controls(props: Props): ComponentChildren {
   const { player, instance } = props;
-  const { isLive, isMotionReduced, isPlaying, isSlow } = player;
+  const { isMotionReduced, isPlaying, isSlow } = player;
   const warningId = `${instance}-warning`;
   return (
     <div class="pic-controls">
@@ -33,7 +33,6 @@ export function Controls(props: Props): ComponentChildren {
         <button
           type="button"
           class="pic-button"
-          disabled={!isLive}
           aria-disabled={isMotionReduced ? 'true' : undefined}
           aria-pressed={isPlaying ? 'true' : 'false'}
           aria-describedby={warningId}
@@ -47,19 +46,12 @@ export function Controls(props: Props): ComponentChildren {
         <button
           type="button"
           class="pic-button"
-          disabled={!isLive}
           aria-pressed={isSlow ? 'true' : 'false'}
           onClick={player.toggleSlow}
         >
           ¼ speed
         </button>
-        <button
-          type="button"
-          class="pic-button"
-          disabled={!isLive}
-          onKeyDown={ignoreRepeats}
-          onClick={player.step}
-        >
+        <button type="button" class="pic-button" onKeyDown={ignoreRepeats} onClick={player.step}>
           Next frame
         </button>
       </div>

@@ -5,8 +5,6 @@ export const SLOW_SPEED = 1 / 4;
 
 /** What moves the bands: state for the drawing and the actions of its buttons. */
 export interface Player {
-  /** False in the static page, where buttons could do nothing. */
-  readonly isLive: boolean;
   readonly isMotionReduced: boolean;
   readonly isPlaying: boolean;
   readonly isSlow: boolean;
@@ -36,17 +34,12 @@ function useReducedMotion(): boolean {
 
 /** Plays camera frames on the clock of the screen; starts still and stays still until asked. */
 export function usePlayer(cameraFps: number): Player {
-  const [isLive, setLive] = useState(false);
   const [wantsPlay, setWantsPlay] = useState(false);
   const [isSlow, setSlow] = useState(false);
   const [frameNumber, setFrameNumber] = useState(0);
   const isMotionReduced = useReducedMotion();
   const isPlaying = wantsPlay && !isMotionReduced;
   const speed = isSlow ? SLOW_SPEED : 1;
-
-  useEffect(() => {
-    setLive(true);
-  }, []);
 
   useEffect(() => {
     if (!isPlaying) return undefined;
@@ -65,7 +58,6 @@ export function usePlayer(cameraFps: number): Player {
   }, [isPlaying, speed, cameraFps]);
 
   return {
-    isLive,
     isMotionReduced,
     isPlaying,
     isSlow,
