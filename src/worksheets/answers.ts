@@ -1,10 +1,8 @@
-import type Fraction from 'fraction.js';
 import {
   formatBytes,
   formatDuration,
   formatExposure,
   formatQuantity,
-  formatRate,
 } from '../core/quantity/format.ts';
 import { convertUnit, UNITS, type UnitName } from '../core/quantity/units.ts';
 import type { Answer, VerdictLevel } from './types.ts';
@@ -54,11 +52,6 @@ export function exposureAnswer(label: string, seconds: number, extras: AnswerExt
 /** A running or working time, s, printed in hours, minutes and seconds. */
 export function durationAnswer(label: string, seconds: number, extras: AnswerExtras = {}): Answer {
   return { label, text: formatDuration(seconds), value: seconds, unit: 's', ...extras };
-}
-
-/** An exact frame rate. */
-export function rateAnswer(label: string, rate: Fraction, extras: AnswerExtras = {}): Answer {
-  return { label, text: formatRate(rate), value: rate.valueOf(), unit: 'frames/s', ...extras };
 }
 
 /** A file size, bytes. */

@@ -12,6 +12,7 @@ import { GAUGE_NAMES, GAUGES } from '../core/gauges.ts';
 import type { GaugeId } from '../core/gauges/gauge.ts';
 import { formatDuration, formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { durationAnswer, quantityAnswer } from './answers.ts';
+import { runningFpsInput } from './film-inputs.ts';
 import { defineWorksheet, type ResultTable, type WorkingStep } from './types.ts';
 
 const RATES = [
@@ -122,17 +123,7 @@ export const worksheet = defineWorksheet({
       default: 'frames-per-foot',
       help: 'Counters and tables count by the foot. For 9.5 mm the pitch gives 1 % more frames.',
     },
-    filmFps: {
-      kind: 'quantity',
-      label: 'Film rate',
-      unit: 'fps',
-      minimum: 0.5,
-      maximum: 60,
-      default: '18',
-      accepted: '18, 16 2/3 or 16,67',
-      help: 'Frames per second of the film as it runs.',
-      bench: 'projector.filmFps',
-    },
+    filmFps: runningFpsInput,
   },
   model:
     'Frames are length divided by the length of one frame: 304.8 mm divided by the frames to the foot, or the pitch of new film. Running time is frames divided by film rate. Both are exact for new film; a film that has shrunk by one percent holds one percent more frames on the same length.',

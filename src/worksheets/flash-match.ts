@@ -18,6 +18,7 @@ import {
   flashesPerFrameInput,
   openPercentInput,
   readoutSecondsInput,
+  rippleLimitPercentInput,
 } from './gate-inputs.ts';
 import { bandsPicture, gateLightPicture } from './gate-pictures.ts';
 import { defineWorksheet } from './types.ts';
@@ -34,16 +35,7 @@ export const worksheet = defineWorksheet({
     cameraFps: cameraFpsInput,
     exposureSeconds: exposureSecondsInput,
     readoutSeconds: readoutSecondsInput,
-    rippleLimitPercent: {
-      kind: 'quantity',
-      label: 'Ripple limit',
-      unit: 'percent',
-      minimum: 0.1,
-      maximum: 20,
-      default: '2',
-      accepted: '2 or 0.5 %',
-      help: 'The ripple that you still accept. 2 % is hard to see in a moving picture.',
-    },
+    rippleLimitPercent: rippleLimitPercentInput,
   },
   model:
     'Equal, equally spaced blades with hard edges and a lamp of constant brightness. Ripple, beat, bands and the whole-frame limit are exact for that. Soft edges make the ripple smaller; unequal blades and flickering lamps have worksheets of their own. The limit of 2 % is common practice.',

@@ -73,3 +73,14 @@ export const readoutSecondsInput = {
   help: 'Time from the first row to the last. 0 for a global shutter; often 5 to 30 ms for a rolling one.',
   bench: 'camera.readoutSeconds',
 } as const satisfies QuantityInput;
+
+export const rippleLimitPercentInput = {
+  kind: 'quantity',
+  label: 'Ripple limit',
+  unit: 'percent',
+  minimum: 0.1,
+  maximum: 20,
+  default: '2',
+  accepted: '2 or 0.5 %',
+  help: 'The ripple that you still accept. 2 % is hard to see in a moving picture.',
+} as const satisfies QuantityInput;

@@ -1,4 +1,3 @@
-import { GAUGE_NAMES } from '../core/gauges.ts';
 import {
   extensionLossStops,
   filmDistanceMillimetres,
@@ -9,6 +8,14 @@ import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { quantityAnswer } from './answers.ts';
 import { widthStep } from './gate-picture-width.ts';
 import { diffractionPicture, lensSetupOf, lensVerdict } from './lens-setup-findings.ts';
+import {
+  fNumberInput,
+  fillPercentInput,
+  pictureGaugeInput,
+  pictureWidthInput,
+  pixelsAcrossInput,
+  sensorWidthInput,
+} from './lens-inputs.ts';
 import { defineWorksheet } from './types.ts';
 
 export const worksheet = defineWorksheet({
@@ -17,45 +24,10 @@ export const worksheet = defineWorksheet({
   question: 'How far out must the lens go, and what do light, sharpness and depth become?',
   chapter: 'gate/lens',
   inputs: {
-    gauge: {
-      kind: 'choice',
-      label: 'Gauge',
-      options: GAUGE_NAMES,
-      default: 'super-8',
-      help: 'Gives the width of the picture, unless you enter it below.',
-      bench: 'reel.gauge',
-    },
-    pictureWidthMillimetres: {
-      kind: 'optional-quantity',
-      label: 'Width of the film picture',
-      unit: 'mm',
-      minimum: 2,
-      maximum: 60,
-      default: '',
-      accepted: '5.31 or 0.21 in',
-      help: 'Empty: the picture that a projector of this gauge shows. Measure your gate to be sure.',
-    },
-    sensorWidthMillimetres: {
-      kind: 'quantity',
-      label: 'Sensor width',
-      unit: 'mm',
-      minimum: 1,
-      maximum: 100,
-      default: '13.2',
-      accepted: '13.2 or 0.52 in',
-      help: 'Width of the part that records, from the camera’s data sheet. The type in inches is no width: a “1 inch” sensor is about 13.2 mm wide (from memory).',
-      bench: 'camera.sensorWidthMillimetres',
-    },
-    fillPercent: {
-      kind: 'quantity',
-      label: 'Share of the sensor width that the picture fills',
-      unit: 'percent',
-      minimum: 5,
-      maximum: 100,
-      default: '95',
-      accepted: '95 or 70 %',
-      help: 'Leave a margin, so that frame edges and a gate that breathes stay in view. A picture of 4 : 3 on a 16 : 9 sensor fills at most 75 %.',
-    },
+    gauge: pictureGaugeInput,
+    pictureWidthMillimetres: pictureWidthInput,
+    sensorWidthMillimetres: sensorWidthInput,
+    fillPercent: fillPercentInput,
     focalLengthMillimetres: {
       kind: 'quantity',
       label: 'Focal length',
@@ -66,16 +38,7 @@ export const worksheet = defineWorksheet({
       accepted: '50 or 2 in',
       help: 'As marked on the lens.',
     },
-    fNumber: {
-      kind: 'quantity',
-      label: 'f-number on the ring',
-      unit: 'one',
-      minimum: 0.7,
-      maximum: 64,
-      default: '2.8',
-      accepted: '2.8 or 5.6',
-      help: 'As set. Some lenses show the effective number when close: then enter the one for far away.',
-    },
+    fNumber: fNumberInput,
     pupilRatio: {
       kind: 'quantity',
       label: 'Pupil ratio',
@@ -86,16 +49,7 @@ export const worksheet = defineWorksheet({
       accepted: '1 or 1.4',
       help: 'Width of the opening seen from behind ÷ seen from the front. 1 for plain lenses; measure it when you look through.',
     },
-    pixelsAcross: {
-      kind: 'count',
-      label: 'Pixels across the sensor',
-      minimum: 100,
-      maximum: 20_000,
-      default: '1920',
-      accepted: '1920 or 3840',
-      help: 'Width of the recorded picture in pixels.',
-      bench: 'camera.pixelsAcross',
-    },
+    pixelsAcross: pixelsAcrossInput,
     blurPixels: {
       kind: 'quantity',
       label: 'Blur you accept',

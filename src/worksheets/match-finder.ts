@@ -8,7 +8,12 @@ import {
 } from '../core/match-finder.ts';
 import { formatExposure, formatNumber } from '../core/quantity/format.ts';
 import { exposureAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
-import { flashesPerFrameInput, openPercentInput, readoutSecondsInput } from './gate-inputs.ts';
+import {
+  flashesPerFrameInput,
+  openPercentInput,
+  readoutSecondsInput,
+  rippleLimitPercentInput,
+} from './gate-inputs.ts';
 import { faultWords, rankWords, rateWords, settingWords } from './match-finder-words.ts';
 import { defineWorksheet, type Answer, type Outcome, type ResultTable } from './types.ts';
 
@@ -220,16 +225,7 @@ export const worksheet = defineWorksheet({
       help: 'Rate at which the film was shot. Settings that run the film near it come first.',
       bench: 'reel.nativeFps',
     },
-    rippleLimitPercent: {
-      kind: 'quantity',
-      label: 'Ripple limit',
-      unit: 'percent',
-      minimum: 0.1,
-      maximum: 20,
-      default: '2',
-      accepted: '2 or 0.5 %',
-      help: 'The ripple that you still accept. 2 % is hard to see in a moving picture.',
-    },
+    rippleLimitPercent: rippleLimitPercentInput,
     speedErrorPercent: {
       kind: 'quantity',
       label: 'Speed may be off by',

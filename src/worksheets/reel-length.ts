@@ -9,6 +9,7 @@ import {
 } from '../core/reel-length.ts';
 import { durationAnswer, quantityAnswer } from './answers.ts';
 import { STATUS_WORDS } from './provenance-words.ts';
+import { runningFpsInput } from './film-inputs.ts';
 import { defineWorksheet, type Outcome } from './types.ts';
 
 const KINDS = Object.fromEntries(
@@ -94,17 +95,7 @@ export const worksheet = defineWorksheet({
       help: 'Turns the length into frames and minutes, by the pitch of new film.',
       bench: 'reel.gauge',
     },
-    filmFps: {
-      kind: 'quantity',
-      label: 'Film rate',
-      unit: 'fps',
-      minimum: 0.5,
-      maximum: 60,
-      default: '18',
-      accepted: '18, 16 2/3 or 16,67',
-      help: 'Frames per second of the film as it runs.',
-      bench: 'projector.filmFps',
-    },
+    filmFps: runningFpsInput,
   },
   model:
     'The side of the wound film is a ring, and the film covers it: length = π × (outer² − core²) ÷ (4 × thickness of a turn). The thickness runs from that of the film to that of a loose winding. Least and most are worst cases, with both diameters misread the unlucky way.',

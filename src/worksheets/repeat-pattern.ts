@@ -8,6 +8,7 @@ import {
 } from '../core/repeat-pattern.ts';
 import { durationAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
 import type { RepeatPatternData } from './picture-data.ts';
+import { nativeFpsInput } from './film-inputs.ts';
 import { defineWorksheet, type Outcome } from './types.ts';
 
 /** Film frames drawn and listed at most. */
@@ -69,17 +70,7 @@ export const worksheet = defineWorksheet({
   question: 'How often is each film frame shown on the delivery timeline?',
   chapter: 'file/retiming',
   inputs: {
-    nativeFps: {
-      kind: 'quantity',
-      label: 'Native rate',
-      unit: 'fps',
-      minimum: 1,
-      maximum: 120,
-      default: '18',
-      accepted: '18, 16 2/3 or 24',
-      help: 'Rate of the film file: as the film was shot.',
-      bench: 'reel.nativeFps',
-    },
+    nativeFps: nativeFpsInput,
     deliveryFps: {
       kind: 'quantity',
       label: 'Delivery rate',

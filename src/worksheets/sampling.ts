@@ -1,4 +1,3 @@
-import { GAUGE_NAMES } from '../core/gauges.ts';
 import type { GaugeId } from '../core/gauges/gauge.ts';
 import { effectiveFNumber, magnification } from '../core/lens.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
@@ -13,6 +12,14 @@ import {
 } from '../core/sampling.ts';
 import { quantityAnswer, wordsAnswer } from './answers.ts';
 import { gatePictureWidth, widthStep } from './gate-picture-width.ts';
+import {
+  fNumberInput,
+  fillPercentInput,
+  pictureGaugeInput,
+  pictureWidthInput,
+  pixelsAcrossInput,
+  sensorWidthInput,
+} from './lens-inputs.ts';
 import { defineWorksheet, type Outcome } from './types.ts';
 
 interface Entries {
@@ -81,61 +88,24 @@ export const worksheet = defineWorksheet({
   question: 'Do the pixels and the lens carry the detail that is on the film?',
   chapter: 'gate/lens',
   inputs: {
-    gauge: {
-      kind: 'choice',
-      label: 'Gauge',
-      options: GAUGE_NAMES,
-      default: 'super-8',
-      help: 'Gives the width of the picture, unless you enter it below.',
-      bench: 'reel.gauge',
-    },
+    gauge: pictureGaugeInput,
     pictureWidthMillimetres: {
-      kind: 'optional-quantity',
-      label: 'Width of the film picture',
-      unit: 'mm',
-      minimum: 2,
-      maximum: 60,
-      default: '',
-      accepted: '5.31 or 0.21 in',
+      ...pictureWidthInput,
       help: 'Empty: the picture that a projector of this gauge shows.',
     },
     sensorWidthMillimetres: {
-      kind: 'quantity',
-      label: 'Sensor width',
-      unit: 'mm',
-      minimum: 1,
-      maximum: 100,
-      default: '13.2',
-      accepted: '13.2 or 0.52 in',
+      ...sensorWidthInput,
       help: 'Width of the part that records, from the camera’s data sheet. The type in inches is no width.',
-      bench: 'camera.sensorWidthMillimetres',
     },
-    pixelsAcross: {
-      kind: 'count',
-      label: 'Pixels across the sensor',
-      minimum: 100,
-      maximum: 20_000,
-      default: '1920',
-      accepted: '1920 or 3840',
-      help: 'Width of the recorded picture in pixels.',
-      bench: 'camera.pixelsAcross',
-    },
+    pixelsAcross: pixelsAcrossInput,
     fillPercent: {
-      kind: 'quantity',
-      label: 'Share of the sensor width that the picture fills',
-      unit: 'percent',
-      minimum: 5,
-      maximum: 100,
+      ...fillPercentInput,
       default: '75',
       accepted: '75 or 95 %',
       help: 'A picture of 4 : 3 on a 16 : 9 sensor fills at most 75 %.',
     },
     fNumber: {
-      kind: 'quantity',
-      label: 'f-number on the ring',
-      unit: 'one',
-      minimum: 0.7,
-      maximum: 64,
+      ...fNumberInput,
       default: '5.6',
       accepted: '5.6 or 4',
       help: 'As set. Pupil ratio 1 is assumed.',

@@ -7,6 +7,7 @@ import {
 import { pitchSemitones } from '../core/sound-retiming.ts';
 import { shownSeconds, speedChangePercent } from '../core/speed-change.ts';
 import { durationAnswer, quantityAnswer } from './answers.ts';
+import { nativeFpsInput } from './film-inputs.ts';
 import { defineWorksheet, type Outcome } from './types.ts';
 
 /** Changes of speed that few people notice without comparing. Common practice, no source. */
@@ -36,15 +37,9 @@ export const worksheet = defineWorksheet({
   chapter: 'file/retiming',
   inputs: {
     nativeFps: {
-      kind: 'quantity',
-      label: 'Native rate',
-      unit: 'fps',
-      minimum: 1,
-      maximum: 120,
-      default: '18',
+      ...nativeFpsInput,
       accepted: '18, 16 2/3 or 24000/1001',
       help: 'Rate at which the film was shot.',
-      bench: 'reel.nativeFps',
     },
     shownFps: {
       kind: 'quantity',

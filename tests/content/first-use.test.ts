@@ -1,28 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { plainUses, type TermSpelling } from './first-use.ts';
 import { readChapters, readGlossary } from './read-content.ts';
-
-/** The words that the whole book relies on; a reader may meet them first in any chapter. */
-const VOCABULARY = [
-  'film-rate',
-  'native-rate',
-  'flashes-per-frame',
-  'flash-rate',
-  'open-fraction',
-  'pulldown-blade',
-  'closed-time',
-  'exposure-time',
-  'camera-rate',
-  'readout-time',
-  'ripple',
-  'beat',
-  'bands',
-  'whole-frame',
-  'blended-frame',
-  'purity',
-  'keep-list',
-  'repeat-pattern',
-];
+import { VOCABULARY } from './vocabulary.ts';
 
 const chapters = readChapters();
 const spellings: readonly TermSpelling[] = readGlossary()

@@ -1,31 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { GlossaryTerm } from '../../src/schemas/glossary.ts';
 import { readChapters, readGlossary } from './read-content.ts';
+import { VOCABULARY } from './vocabulary.ts';
 
 const terms = readGlossary();
 const chapterIds = new Set(readChapters().map(({ id }) => id));
-
-/** Words the whole book relies on. */
-const vocabulary = [
-  'film-rate',
-  'native-rate',
-  'flashes-per-frame',
-  'flash-rate',
-  'open-fraction',
-  'pulldown-blade',
-  'closed-time',
-  'exposure-time',
-  'camera-rate',
-  'readout-time',
-  'ripple',
-  'beat',
-  'bands',
-  'whole-frame',
-  'blended-frame',
-  'purity',
-  'keep-list',
-  'repeat-pattern',
-];
 
 const duplicates = (texts: readonly string[]): readonly string[] =>
   texts.filter((text, index) => texts.indexOf(text) !== index);
@@ -43,7 +22,7 @@ function badReferences(list: readonly GlossaryTerm[]): readonly string[] {
 describe('the glossary', () => {
   it('defines the vocabulary of the book', () => {
     const ids = terms.map(({ id }) => id);
-    expect(vocabulary.filter((id) => !ids.includes(id))).toEqual([]);
+    expect(VOCABULARY.filter((id) => !ids.includes(id))).toEqual([]);
   });
 
   it('defines every term once', () => {

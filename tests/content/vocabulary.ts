@@ -1,0 +1,21 @@
+/** Ids of the words that the whole book relies on; a reader may meet them first in any chapter. */
+export const VOCABULARY: readonly string[] = [
+  'film-rate',
+  'native-rate',
+  'flashes-per-frame',
+  'flash-rate',
+  'open-fraction',
+  'pulldown-blade',
+  'closed-time',
+  'exposure-time',
+  'camera-rate',
+  'readout-time',
+  'ripple',
+  'beat',
+  'bands',
+  'whole-frame',
+  'blended-frame',
+  'purity',
+  'keep-list',
+  'repeat-pattern',
+];
