@@ -211,7 +211,7 @@ export const worksheet = defineWorksheet({
   cautions: [
     'Change the exposure time only from one match to another: light is easily given back by lens, filter or lamp, flicker is not.',
     'A filter near the lamp must be made for the heat. Let lamp and housing cool before you reach in.',
-    'A dimmer may make a lamp flicker. Check with the clip before you film.',
+    'A dimmer may make a lamp flicker. Look at a test recording of the empty gate before you film.',
   ],
   sources: ['arithmetic', 'nd-filter-table', 'common-practice', 'from-memory'],
 });
