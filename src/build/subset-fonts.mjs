@@ -2,8 +2,10 @@ import { readFile, readdir, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import subsetFont from 'subset-font';
 
-// Printable ASCII is always kept, because a reader may type any of it.
-const ALWAYS = Array.from({ length: 95 }, (_, index) => String.fromCodePoint(32 + index)).join('');
+// Printable ASCII is always kept, because a reader may type any of it, and the two ligatures that
+// running text sets by itself.
+const ASCII = Array.from({ length: 95 }, (_, index) => String.fromCodePoint(32 + index)).join('');
+const ALWAYS = `${ASCII}\uFB01\uFB02`;
 
 async function filesEndingWith(folder, ending) {
   const entries = await readdir(folder, { recursive: true });
@@ -11,7 +13,7 @@ async function filesEndingWith(folder, ending) {
 }
 
 /**
- * Cuts the text faces down to the characters that the built pages and scripts use: about 12 kB a
+ * Cuts the text faces down to the characters that the built pages and scripts use: about 11.5 kB a
  * face instead of 21.
  *
  * @returns {import('astro').AstroIntegration}
@@ -30,7 +32,11 @@ export function subsetFonts() {
         const used = [...new Set(`${ALWAYS}${texts.join('')}`)].join('');
         for (const file of await filesEndingWith(folder, '.woff2')) {
           const before = await readFile(file);
-          const after = await subsetFont(before, used, { targetFormat: 'woff2' });
+          const after = await subsetFont(before, used, {
+            targetFormat: 'woff2',
+            // Small capitals and other figures that no style asks for would be kept as well.
+            noLayoutClosure: true,
+          });
           await writeFile(file, after);
           logger.info(`${file.split('/').at(-1)}: ${before.length} → ${after.length} bytes`);
         }
