@@ -48,28 +48,22 @@ const everyFile = (sum: string): string =>
  * Model: one line a file, 64 hexadecimal digits, two spaces, the name from the folder on. Names with
  * spaces are safe. Hidden files, whose names begin with a dot, are left out: the system rewrites them.
  *
- * @returns one command line per system
  * @source common practice, no source
  */
-export function checksumCommands(): SystemCommands {
-  return {
-    linux: everyFile('sha256sum'),
-    macos: everyFile('shasum -a 256'),
-    windows: `$lines = Get-ChildItem -Recurse -File | Where-Object { $_.Name -ne "${LIST}" -and $_.Name -notlike ".*" } | ForEach-Object { (Get-FileHash -LiteralPath $_.FullName).Hash.ToLower() + "  ." + $_.FullName.Substring($PWD.Path.Length).Replace("\\", "/") }; [IO.File]::WriteAllText("$PWD\\${LIST}", ($lines -join "\`n") + "\`n")`,
-  };
-}
+export const CHECKSUM_COMMANDS: SystemCommands = {
+  linux: everyFile('sha256sum'),
+  macos: everyFile('shasum -a 256'),
+  windows: `$lines = Get-ChildItem -Recurse -File | Where-Object { $_.Name -ne "${LIST}" -and $_.Name -notlike ".*" } | ForEach-Object { (Get-FileHash -LiteralPath $_.FullName).Hash.ToLower() + "  ." + $_.FullName.Substring($PWD.Path.Length).Replace("\\", "/") }; [IO.File]::WriteAllText("$PWD\\${LIST}", ($lines -join "\`n") + "\`n")`,
+};
 
 /**
  * Commands that read every file of the list again and name each one that is missing or differs. They
  * print no other line than OK lines when all is well.
  *
- * @returns one command line per system
  * @source common practice, no source
  */
-export function verifyChecksumCommands(): SystemCommands {
-  return {
-    linux: `sha256sum -c ${LIST}`,
-    macos: `shasum -a 256 -c ${LIST}`,
-    windows: `Get-Content -Encoding UTF8 ${LIST} | ForEach-Object { $sum, $name = $_ -split "  ", 2; if ((Test-Path -LiteralPath $name) -and (Get-FileHash -LiteralPath $name).Hash -eq $sum) { "\${name}: OK" } else { "\${name}: FAILED" } }`,
-  };
-}
+export const VERIFY_COMMANDS: SystemCommands = {
+  linux: `sha256sum -c ${LIST}`,
+  macos: `shasum -a 256 -c ${LIST}`,
+  windows: `Get-Content -Encoding UTF8 ${LIST} | ForEach-Object { $sum, $name = $_ -split "  ", 2; if ((Test-Path -LiteralPath $name) -and (Get-FileHash -LiteralPath $name).Hash -eq $sum) { "\${name}: OK" } else { "\${name}: FAILED" } }`,
+};

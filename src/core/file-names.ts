@@ -9,6 +9,8 @@ export const FILE_NAMES = {
   recording: 'recording.mov',
   /** Every film frame once, the right way round, lossless: the master. */
   film: 'film.mkv',
+  /** One picture to look at. */
+  look: 'look.png',
   /** Sound as recorded, untouched. */
   taken: 'taken.wav',
   /** Sound at the right speed. */
@@ -32,3 +34,6 @@ export const FILE_NAMES = {
   /** One checksum for each file of the folder. */
   fileChecksums: 'checksums.txt',
 } as const;
+
+/** Name of a file in the chain. */
+export type FileName = (typeof FILE_NAMES)[keyof typeof FILE_NAMES];

@@ -5,7 +5,7 @@ import type { KeepRule } from './keep-list.ts';
 import {
   copyFilters,
   LOSSLESS,
-  matrixOptions,
+  tagOptions,
   RECORDED_RIGHT,
   type RecordedPicture,
 } from './recorded-picture.ts';
@@ -59,7 +59,7 @@ export function keepCommand(
   const { rate, frame } = commandRate('nativeFps', nativeFps);
   const test = [rules].flat().map(keepTest).join('+');
   const filters = [`select='${test}'`, `settb=${frame}`, 'setpts=N', ...copyFilters(recorded)];
-  return `ffmpeg -i "${FILE_NAMES.recording}" -an -vf "${filters.join(',')}" -r ${rate} ${LOSSLESS}${matrixOptions(recorded)} ${FILE_NAMES.film}`;
+  return `ffmpeg -i "${FILE_NAMES.recording}" -an -vf "${filters.join(',')}" -r ${rate} ${LOSSLESS}${tagOptions(recorded)} ${FILE_NAMES.film}`;
 }
 
 /**

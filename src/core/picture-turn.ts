@@ -11,24 +11,25 @@ export interface PictureTurn {
   readonly isLeftRightChanged: boolean;
 }
 
-const turn = (isUpsideDown: boolean, isLeftRightChanged: boolean): PictureTurn => ({
+const turnOf = (isUpsideDown: boolean, isLeftRightChanged: boolean): PictureTurn => ({
   isUpsideDown,
   isLeftRightChanged,
 });
 
-export const RIGHT_WAY_ROUND = turn(false, false);
-export const TOP_TO_BOTTOM = turn(true, false);
-export const LEFT_TO_RIGHT = turn(false, true);
-export const HALF_TURN = turn(true, true);
+export const RIGHT_WAY_ROUND = turnOf(false, false);
+export const TOP_TO_BOTTOM = turnOf(true, false);
+export const LEFT_TO_RIGHT = turnOf(false, true);
+export const HALF_TURN = turnOf(true, true);
 
 /** One turn after another; the order does not matter. */
 export function bothTurns(first: PictureTurn, second: PictureTurn): PictureTurn {
-  return turn(
+  return turnOf(
     first.isUpsideDown !== second.isUpsideDown,
     first.isLeftRightChanged !== second.isLeftRightChanged,
   );
 }
 
+/** Whether two pictures stand alike. */
 export function isSameTurn(first: PictureTurn, second: PictureTurn): boolean {
   return (
     first.isUpsideDown === second.isUpsideDown &&
@@ -51,6 +52,6 @@ export function isMirrored({ isUpsideDown, isLeftRightChanged }: PictureTurn): b
  * @returns names of filters in order
  * @source ffmpeg-documentation
  */
-export function turnFilters({ isUpsideDown, isLeftRightChanged }: PictureTurn): readonly string[] {
-  return [...(isLeftRightChanged ? ['hflip'] : []), ...(isUpsideDown ? ['vflip'] : [])];
+export function turnFilters(turn: PictureTurn): readonly string[] {
+  return [...(turn.isLeftRightChanged ? ['hflip'] : []), ...(turn.isUpsideDown ? ['vflip'] : [])];
 }

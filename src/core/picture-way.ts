@@ -103,6 +103,7 @@ export function threadedFilm(
     isTailFirst,
     isBackToFront,
     turn,
-    fitsClaw: rows === 'symmetric' || isSameTurn(turn, RIGHT_WAY_ROUND) || isSameTurn(turn, TOP_TO_BOTTOM),
+    fitsClaw:
+      rows === 'symmetric' || isSameTurn(turn, RIGHT_WAY_ROUND) || isSameTurn(turn, TOP_TO_BOTTOM),
   };
 }

@@ -1,10 +1,12 @@
 import { RIGHT_WAY_ROUND, turnFilters, type PictureTurn } from './picture-turn.ts';
 
 /**
- * What a recording says about its code values: limited range (`tv`), or full range (`pc`) with the
- * colour matrix it names. A recording that says nothing is left as it is.
+ * What a recording says about its code values: limited range (`tv`) or full range (`pc`), with the
+ * colour matrix that it names. One that names no matrix in the limited range is taken as BT.709, and
+ * the copy says so.
  */
-export type CodeRange = 'limited' | 'full-bt709' | 'full-bt601' | 'full-unnamed';
+export type CodeRange =
+  'limited' | 'limited-unnamed' | 'full-bt709' | 'full-bt601' | 'full-unnamed';
 
 /** What has to be known of a recording before it is copied. */
 export interface RecordedPicture {
@@ -20,14 +22,22 @@ export const RECORDED_RIGHT: RecordedPicture = { turn: RIGHT_WAY_ROUND, codeRang
  * into 220; a scaler that is told “full” on both sides leaves them alone.
  */
 export function copyFilters({ turn, codeRange }: RecordedPicture): readonly string[] {
-  const range = codeRange === 'limited' ? [] : ['scale=in_range=full:out_range=full'];
+  const range = codeRange.startsWith('full') ? ['scale=in_range=full:out_range=full'] : [];
   return [...turnFilters(turn), ...range];
 }
 
-/** Options that name the colour matrix again where the scaler would drop its name. */
-export function matrixOptions({ codeRange }: RecordedPicture): string {
-  if (codeRange === 'full-bt709') return ' -colorspace bt709';
-  return codeRange === 'full-bt601' ? ' -colorspace smpte170m' : '';
+const TAGS: Readonly<Record<CodeRange, string>> = {
+  limited: '',
+  'limited-unnamed': ' -color_range tv -colorspace bt709 -color_primaries bt709 -color_trc bt709',
+  // The scaler of some versions drops the name of the matrix.
+  'full-bt709': ' -colorspace bt709',
+  'full-bt601': ' -colorspace smpte170m',
+  'full-unnamed': '',
+};
+
+/** Options that put the colour tags on the copy where they would be missing; begins with a space. */
+export function tagOptions({ codeRange }: RecordedPicture): string {
+  return TAGS[codeRange];
 }
 
 /**

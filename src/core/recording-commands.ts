@@ -1,15 +1,14 @@
 import type Fraction from 'fraction.js';
 import { requireInterval } from './errors.ts';
-import { FILE_NAMES } from './file-names.ts';
+import { FILE_NAMES, type FileName } from './file-names.ts';
 import {
   copyFilters,
   LOSSLESS,
-  matrixOptions,
+  tagOptions,
   RECORDED_RIGHT,
   type RecordedPicture,
 } from './recorded-picture.ts';
 import { nearestSimpleRatio } from './simple-ratio.ts';
-import { turnFilters, type PictureTurn } from './picture-turn.ts';
 
 const PROPERTIES = [
   'codec_name',
@@ -29,11 +28,11 @@ const PROPERTIES = [
  * Command that prints what a video file says about itself, one line each: size, range, colour, fields
  * and rates.
  *
- * @param fileName  file to ask; the recording when left out
+ * @param fileName  file to ask
  * @returns one command line, for a POSIX shell and for the Windows command prompt
  * @source ffmpeg-documentation
  */
-export function describeCommand(fileName: string = FILE_NAMES.recording): string {
+export function describeCommand(fileName: FileName): string {
   return `ffprobe -v error -select_streams v:0 -show_entries stream=${PROPERTIES} -of default=noprint_wrappers=1 "${fileName}"`;
 }
 
@@ -44,13 +43,10 @@ export function describeCommand(fileName: string = FILE_NAMES.recording): string
  * Model: `idet` compares neighbouring lines; `vfrdet` compares time stamps. A scene without movement
  * leaves the first undetermined.
  *
- * @returns one command line, for a POSIX shell and for the Windows command prompt
  * @source ffmprovisr
  * @source ffmpeg-documentation
  */
-export function detectCommand(): string {
-  return `ffmpeg -hide_banner -t 60 -i "${FILE_NAMES.recording}" -map 0:v:0 -vf idet,vfrdet -f null -`;
-}
+export const DETECT_COMMAND = `ffmpeg -hide_banner -t 60 -i "${FILE_NAMES.recording}" -map 0:v:0 -vf idet,vfrdet -f null -`;
 
 /**
  * Command that makes one picture of every field, so that a recording of 25 pictures of two fields
@@ -63,7 +59,7 @@ export function detectCommand(): string {
  */
 export function fieldsCommand(recorded: RecordedPicture = RECORDED_RIGHT): string {
   const filters = ['estdif=mode=field', ...copyFilters({ ...recorded, turn: RECORDED_RIGHT.turn })];
-  return `ffmpeg -i "${FILE_NAMES.camera}" -an -vf "${filters.join(',')}" ${LOSSLESS}${matrixOptions(recorded)} ${FILE_NAMES.evenRecording}`;
+  return `ffmpeg -i "${FILE_NAMES.camera}" -an -vf "${filters.join(',')}" ${LOSSLESS}${tagOptions(recorded)} ${FILE_NAMES.evenRecording}`;
 }
 
 /**
@@ -89,32 +85,29 @@ export function evenGridCommand(
     `fps=fps=${rate}:round=near`,
     ...copyFilters({ ...recorded, turn: RECORDED_RIGHT.turn }),
   ];
-  return `ffmpeg -i "${FILE_NAMES.camera}" -an -vf "${filters.join(',')}" ${LOSSLESS}${matrixOptions(recorded)} ${FILE_NAMES.evenRecording}`;
+  return `ffmpeg -i "${FILE_NAMES.camera}" -an -vf "${filters.join(',')}" ${LOSSLESS}${tagOptions(recorded)} ${FILE_NAMES.evenRecording}`;
 }
 
 /**
  * Command that writes the time of every picture of a recording, one a line, s.
  *
- * @returns one command line, for a POSIX shell and for the Windows command prompt
  * @source ffmpeg-documentation
  */
-export function frameTimesCommand(): string {
-  return `ffprobe -v error -select_streams v:0 -show_entries frame=pts_time -of csv=p=0 "${FILE_NAMES.camera}" > ${FILE_NAMES.cameraTimes}`;
-}
+export const FRAME_TIMES_COMMAND = `ffprobe -v error -select_streams v:0 -show_entries frame=pts_time -of csv=p=0 "${FILE_NAMES.camera}" > ${FILE_NAMES.cameraTimes}`;
 
 /**
- * Command that takes one picture out of a recording, turned as the whole is to be turned: a look at
- * its lettering before an hour of work.
+ * Command that takes one picture out of a file, through the filters that the whole is to go through: a
+ * look before an hour of work.
  *
- * @param turn     how the recorded picture stands
- * @param seconds  time of the picture in the recording, s; 0–100000
+ * @param fileName  file to look into
+ * @param filters   filters in order; none leaves the picture as it is
+ * @param seconds   time of the picture in the file, s; 0–100000
  * @returns one command line, for a POSIX shell and for the Windows command prompt
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source ffmpeg-documentation
  */
-export function lookCommand(turn: PictureTurn, seconds: number): string {
+export function lookCommand(fileName: string, filters: readonly string[], seconds: number): string {
   requireInterval('seconds', seconds, { minimum: 0, maximum: 100_000, unit: 's' });
-  const filters = turnFilters(turn);
-  const turned = filters.length === 0 ? '' : ` -vf ${filters.join(',')}`;
-  return `ffmpeg -ss ${seconds} -i "${FILE_NAMES.recording}"${turned} -frames:v 1 look.png`;
+  const through = filters.length === 0 ? '' : ` -vf "${filters.join(',')}"`;
+  return `ffmpeg -ss ${seconds} -i "${fileName}"${through} -frames:v 1 ${FILE_NAMES.look}`;
 }

@@ -1,6 +1,16 @@
 import { FILE_NAMES } from './file-names.ts';
 import type { CropRectangle } from './picture-crop.ts';
 
+/** Filter that keeps a part of the picture. */
+export function cropFilter({
+  widthPixels,
+  heightPixels,
+  leftPixels,
+  topPixels,
+}: CropRectangle): string {
+  return `crop=${widthPixels}:${heightPixels}:${leftPixels}:${topPixels}`;
+}
+
 /** Range, depth and tags that every player takes: 8 bits, 16 to 235, BT.709. */
 const FOR_SCREENS = 'scale=out_range=limited:out_color_matrix=bt709,format=yuv420p';
 const SCREEN_TAGS =
@@ -18,10 +28,7 @@ const SCREEN_TAGS =
  * @source ffmpeg-documentation
  */
 export function viewingCommand(crop: CropRectangle | undefined, hasSound: boolean): string {
-  const part =
-    crop === undefined
-      ? ''
-      : `crop=${crop.widthPixels}:${crop.heightPixels}:${crop.leftPixels}:${crop.topPixels},`;
+  const part = crop === undefined ? '' : `${cropFilter(crop)},`;
   const inputs = `-i ${FILE_NAMES.delivery}${hasSound ? ` -i ${FILE_NAMES.sound} -map 0:v -map 1:a` : ''}`;
   const sound = hasSound ? ' -c:a aac -b:a 192k -ar 48000' : '';
   return `ffmpeg ${inputs} -vf "${part}${FOR_SCREENS}" -c:v libx264 -crf 18 ${SCREEN_TAGS}${sound} ${FILE_NAMES.viewing}`;
@@ -30,31 +37,22 @@ export function viewingCommand(crop: CropRectangle | undefined, hasSound: boolea
 /**
  * Command that puts the sound beside the pictures of the master without touching either.
  *
- * @returns one command line, for a POSIX shell and for the Windows command prompt
  * @source ffmpeg-documentation
  */
-export function masterWithSoundCommand(): string {
-  return `ffmpeg -i ${FILE_NAMES.film} -i ${FILE_NAMES.sound} -map 0:v -map 1:a -c copy ${FILE_NAMES.filmWithSound}`;
-}
+export const MASTER_WITH_SOUND_COMMAND = `ffmpeg -i ${FILE_NAMES.film} -i ${FILE_NAMES.sound} -map 0:v -map 1:a -c copy ${FILE_NAMES.filmWithSound}`;
 
 /**
  * Command that lists one checksum for each picture of the master.
  *
- * @returns one command line, for a POSIX shell and for the Windows command prompt
  * @source ffmprovisr
  */
-export function pictureChecksumsCommand(): string {
-  return `ffmpeg -i ${FILE_NAMES.film} -map 0:v -f framemd5 ${FILE_NAMES.pictureChecksums}`;
-}
+export const PICTURE_CHECKSUMS_COMMAND = `ffmpeg -i ${FILE_NAMES.film} -map 0:v -f framemd5 ${FILE_NAMES.pictureChecksums}`;
 
 /**
  * Command that reads the master from end to end and says nothing when every slice is whole.
  *
  * Model: the checksum that FFV1 keeps in each slice is compared while the slice is read.
  *
- * @returns one command line, for a POSIX shell and for the Windows command prompt
  * @source rfc-9043
  */
-export function readMasterCommand(): string {
-  return `ffmpeg -v error -i ${FILE_NAMES.film} -f null -`;
-}
+export const READ_MASTER_COMMAND = `ffmpeg -v error -i ${FILE_NAMES.film} -f null -`;

@@ -8,8 +8,10 @@ import {
   largestSharpFNumber,
   magnification,
 } from '../core/lens.ts';
+import { FULL_STOPS, largestStopUpTo, THIRD_STOPS } from '../core/lens-stops.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { gatePictureWidth } from './gate-picture-width.ts';
+import { isTooHigh, pictureHeightOf, tooHighVerdict } from './picture-height.ts';
 import type { CurveData } from './picture-data.ts';
 import type { Outcome } from './types.ts';
 
@@ -22,6 +24,7 @@ export interface LensEntries {
   readonly fNumber: number;
   readonly pupilRatio: number;
   readonly pixelsAcross: number;
+  readonly pixelsDown: number | undefined;
   readonly blurPixels: number;
 }
 
@@ -37,6 +40,12 @@ export function lensSetupOf(entries: LensEntries) {
   return {
     width,
     imageWidth,
+    height: pictureHeightOf(
+      entries.pixelsAcross,
+      entries.pixelsDown,
+      entries.fillPercent,
+      width.widthToHeight,
+    ),
     scale,
     effective,
     pixelMillimetres,
@@ -47,21 +56,34 @@ export function lensSetupOf(entries: LensEntries) {
   };
 }
 
-/** The one sentence: is the opening small enough to be too small? */
+/** An f-number in the steps that a ring and a camera have, never beyond it. */
+function stepWords(fNumber: number): string {
+  const full = largestStopUpTo(fNumber, FULL_STOPS);
+  const third = largestStopUpTo(fNumber, THIRD_STOPS);
+  if (full === undefined || third === undefined) return 'wider than any lens';
+  return full === third ? `f/${full}` : `f/${full} (f/${third} where it has third stops)`;
+}
+
+/** The same as a note beside the exact number. */
+export function stepsNote(fNumber: number): string {
+  return `In the steps of a lens: ${stepWords(fNumber)}.`;
+}
+
+/** The one sentence: does the picture fit, and is the opening small enough to be too small? */
 export function lensVerdict(
   fNumber: number,
   setup: ReturnType<typeof lensSetupOf>,
 ): Outcome['verdict'] {
-  const { depth, largestSharp } = setup;
-  const flat = `the film must stay flat within ${formatQuantity(depth, 'mm', 2)}`;
+  const { depth, largestSharp, height } = setup;
+  if (isTooHigh(height)) return tooHighVerdict(height);
   return fNumber <= largestSharp
     ? {
         level: 'good',
-        sentence: `At f/${formatNumber(fNumber, 2)} diffraction stays below the blur you accept; ${flat}.`,
+        sentence: `At f/${formatNumber(fNumber, 2)} diffraction stays below the blur you accept; the film must stay flat within ${formatQuantity(depth, 'mm', 2)}.`,
       }
     : {
         level: 'care',
-        sentence: `f/${formatNumber(fNumber, 2)} is stopped down too far: diffraction alone blurs more than you accept; open to f/${formatNumber(largestSharp, 2)} or wider.`,
+        sentence: `f/${formatNumber(fNumber, 2)} is closed too far: diffraction alone blurs more than you accept. Open the lens to ${stepWords(largestSharp)}.`,
       };
 }
 

@@ -7,15 +7,17 @@ import {
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { quantityAnswer } from './answers.ts';
 import { widthStep } from './gate-picture-width.ts';
-import { diffractionPicture, lensSetupOf, lensVerdict } from './lens-setup-findings.ts';
+import { diffractionPicture, lensSetupOf, lensVerdict, stepsNote } from './lens-setup-findings.ts';
 import {
   fNumberInput,
   fillPercentInput,
   pictureGaugeInput,
   pictureWidthInput,
   pixelsAcrossInput,
+  pixelsDownInput,
   sensorWidthInput,
 } from './lens-inputs.ts';
+import { heightAnswers } from './picture-height.ts';
 import { defineWorksheet } from './types.ts';
 
 export const worksheet = defineWorksheet({
@@ -50,6 +52,7 @@ export const worksheet = defineWorksheet({
       help: 'Width of the opening seen from behind ÷ seen from the front. 1 for plain lenses; measure it when you look through.',
     },
     pixelsAcross: pixelsAcrossInput,
+    pixelsDown: pixelsDownInput,
     blurPixels: {
       kind: 'quantity',
       label: 'Blur you accept',
@@ -108,7 +111,9 @@ export const worksheet = defineWorksheet({
           setup.largestSharp,
           'one',
           2,
+          { note: stepsNote(setup.largestSharp) },
         ),
+        ...heightAnswers(setup.height, setup.width.widthToHeight),
       },
       pictures: [diffractionPicture(entries, setup)],
     };
