@@ -14,8 +14,7 @@ export const THIRD_STOPS: readonly number[] = [
 /**
  * The largest f-number in the steps of a lens that is not larger than a given one.
  *
- * Model: steps as engraved, which are rounded from powers of √2; a given number that is within the
- * rounding of a step (2 %) counts as that step.
+ * Model: steps as engraved, which are rounded from powers of √2. Exact.
  *
  * @param fNumber  f-number; > 0
  * @param steps    f-numbers that can be set, rising
@@ -25,5 +24,5 @@ export const THIRD_STOPS: readonly number[] = [
  */
 export function largestStopUpTo(fNumber: number, steps: readonly number[]): number | undefined {
   requireInterval('fNumber', fNumber, { above: 0 });
-  return steps.findLast((step) => step <= fNumber * 1.02);
+  return steps.findLast((step) => step <= fNumber);
 }

@@ -19,7 +19,8 @@ export interface CropRectangle {
 const PIXELS = { minimum: 0, maximum: 100_000, unit: 'px' } as const;
 const SMALLEST = 16;
 
-const evenUp = (pixels: number): number => 2 * Math.ceil(pixels / 2 - 1e-9);
+// The added 0 keeps the edge of the frame from becoming −0.
+const evenUp = (pixels: number): number => 2 * Math.ceil(pixels / 2 - 1e-9) + 0;
 const evenDown = (pixels: number): number => 2 * Math.floor(pixels / 2 + 1e-9);
 
 function span(low: [string, number], high: [string, number], trimShare: number): [number, number] {
@@ -61,7 +62,7 @@ export function cropRectangle(edges: PictureEdges, trimShare: number): CropRecta
 /**
  * Width of a picture on a screen of a given height, with square pixels.
  *
- * Model: height × width ÷ height of the picture, down to an even number. Exact.
+ * Model: height × width ÷ height of the picture, to the nearest even number. Exact.
  *
  * @param widthToHeight  shape of the picture, width ÷ height; 0.2–5
  * @param heightPixels   height to show, px; whole and even, 16–16384
@@ -73,7 +74,7 @@ export function cropRectangle(edges: PictureEdges, trimShare: number): CropRecta
 export function shownWidthPixels(widthToHeight: number, heightPixels: number): number {
   requireInterval('widthToHeight', widthToHeight, { minimum: 0.2, maximum: 5 });
   requireInterval('heightPixels', heightPixels, { minimum: 16, maximum: 16_384, whole: true });
-  return evenDown(heightPixels * widthToHeight);
+  return 2 * Math.round((heightPixels * widthToHeight) / 2);
 }
 
 /**
