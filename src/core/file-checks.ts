@@ -53,7 +53,7 @@ const everyFile = (sum: string): string =>
 export const CHECKSUM_COMMANDS: SystemCommands = {
   linux: everyFile('sha256sum'),
   macos: everyFile('shasum -a 256'),
-  windows: `$lines = Get-ChildItem -Recurse -File | Where-Object { $_.Name -ne "${LIST}" -and $_.Name -notlike ".*" } | ForEach-Object { (Get-FileHash -LiteralPath $_.FullName).Hash.ToLower() + "  ." + $_.FullName.Substring($PWD.Path.Length).Replace("\\", "/") }; [IO.File]::WriteAllText("$PWD\\${LIST}", ($lines -join "\`n") + "\`n")`,
+  windows: `$lines = Get-ChildItem -Recurse -File | Where-Object { $_.Name -ne "${LIST}" -and $_.Name -notlike ".*" } | ForEach-Object { (Get-FileHash -LiteralPath $_.FullName).Hash.ToLower() + "  " + (Resolve-Path -Relative -LiteralPath $_.FullName).Replace("\\", "/") }; [IO.File]::WriteAllText("$PWD\\${LIST}", ($lines -join "\`n") + "\`n")`,
 };
 
 /**

@@ -27,6 +27,8 @@ export const FILE_NAMES = {
   viewing: 'viewing.mp4',
   /** Time of each picture of `camera.mov`. */
   cameraTimes: 'camera-times.csv',
+  /** One checksum for each picture of `camera.mov`. */
+  cameraChecksums: 'camera.framemd5',
   /** The same camera file with pictures at even times. */
   evenRecording: 'recording.mkv',
   /** One checksum for each picture of the master. */

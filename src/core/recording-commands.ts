@@ -111,3 +111,15 @@ export function lookCommand(fileName: string, filters: readonly string[], second
   const through = filters.length === 0 ? '' : ` -vf "${filters.join(',')}"`;
   return `ffmpeg -ss ${seconds} -i "${fileName}"${through} -frames:v 1 ${FILE_NAMES.look}`;
 }
+
+/**
+ * Commands that list one checksum for each picture of a camera file, none shown twice and none left
+ * out: `current` for version 5.1 and later, `older` for the spelling before it, which the newest
+ * versions no longer know.
+ *
+ * @source ffmpeg-documentation
+ */
+export const CAMERA_CHECKSUM_COMMANDS = {
+  current: `ffmpeg -i "${FILE_NAMES.camera}" -map 0:v:0 -fps_mode passthrough -f framemd5 ${FILE_NAMES.cameraChecksums}`,
+  older: `ffmpeg -i "${FILE_NAMES.camera}" -map 0:v:0 -vsync passthrough -f framemd5 ${FILE_NAMES.cameraChecksums}`,
+} as const;

@@ -1,6 +1,6 @@
 // The chain of files from the recording to the copy to watch, run as printed and measured in the result.
 import Fraction from 'fraction.js';
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { FILE_NAMES } from '../../src/core/file-names.ts';
@@ -14,6 +14,7 @@ import {
 } from '../../src/core/picture-turn.ts';
 import type { CodeRange } from '../../src/core/recorded-picture.ts';
 import {
+  CAMERA_CHECKSUM_COMMANDS,
   describeCommand,
   DETECT_COMMAND,
   evenGridCommand,
@@ -29,7 +30,14 @@ import {
   READ_MASTER_COMMAND,
   viewingCommand,
 } from '../../src/core/viewing-commands.ts';
-import { AS_STORED, chainTitle, runFfmpeg, runPasted, runsWholeChain } from '../tools/ffmpeg.ts';
+import {
+  AS_STORED,
+  chainTitle,
+  runAsPasted,
+  runFfmpeg,
+  runPasted,
+  runsWholeChain,
+} from '../tools/ffmpeg.ts';
 import {
   drawPicture,
   EIGHT_BIT,
@@ -373,6 +381,16 @@ describe.runIf(runsWholeChain)(chainTitle('recordings that are not plain'), () =
       const times = unevenTimes();
       expect(listed).toHaveLength(times.length);
       for (const [at, text] of listed!.entries()) expect(Number(text)).toBeCloseTo(times[at]!, 5);
+      const spellings = Object.values(CAMERA_CHECKSUM_COMMANDS).map((command) => {
+        const { status } = runAsPasted(folder, command);
+        if (status !== 0) return undefined;
+        const list = readFileSync(join(folder, FILE_NAMES.cameraChecksums), 'utf8');
+        rmSync(join(folder, FILE_NAMES.cameraChecksums));
+        return list.match(/^0,/gmu)?.length;
+      });
+      // Each version of the program knows one of the two spellings or both.
+      expect(spellings.filter((count) => count !== undefined)).not.toEqual([]);
+      for (const count of spellings) expect([undefined, times.length]).toContain(count);
       runPasted(folder, evenGridCommand(new Fraction(200)));
       const grid = readClip(folder, FILE_NAMES.evenRecording, EIGHT_BIT);
       const shown = grid.map((picture) => readNumber(turned(picture, true, false)[0]!, 8)!);
