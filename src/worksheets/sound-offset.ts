@@ -54,8 +54,20 @@ function offsetWords(lateSeconds: number) {
     : ({ comes: 'late', move: 'earlier' } as const);
 }
 
-function verdictFor(lateSeconds: number, timelineFrames: number): Outcome['verdict'] {
-  if (lateSeconds === 0) return { level: 'good', sentence: 'Sound and picture are in step.' };
+function verdictFor(
+  lateSeconds: number,
+  timelineFrames: number,
+  wasFound: boolean,
+): Outcome['verdict'] {
+  if (lateSeconds === 0) {
+    return wasFound
+      ? { level: 'good', sentence: 'Sound and picture are in step.' }
+      : {
+          level: 'note',
+          sentence:
+            'Threaded so, sound and picture should be in step: check it on a start mark or on lips.',
+        };
+  }
   const seconds = formatQuantity(Math.abs(lateSeconds), 's');
   const frames = formatQuantity(Math.abs(timelineFrames), 'frames');
   const { comes, move } = offsetWords(lateSeconds);
@@ -207,7 +219,7 @@ export const worksheet = defineWorksheet({
         ? STATUS_WORDS[known.status]
         : 'as you entered it';
     return {
-      verdict: verdictFor(lateSeconds, deliveryFrames),
+      verdict: verdictFor(lateSeconds, deliveryFrames, taken === 'found'),
       answers: {
         separation: quantityAnswer('Separation', frames, 'frames', 4, { note: origin }),
         separationLength: wordsAnswer(
@@ -218,9 +230,15 @@ export const worksheet = defineWorksheet({
         ),
         separationSeconds: quantityAnswer('In time', framesSeconds(frames, filmFps), 's', 4),
         frameSeconds: quantityAnswer('One film frame lasts', framesSeconds(1, filmFps), 's'),
-        offBySeconds: quantityAnswer(`Sound comes ${comes} by`, Math.abs(lateSeconds), 's'),
+        offBySeconds: quantityAnswer(
+          lateSeconds === 0 ? 'Sound and picture are apart by' : `Sound comes ${comes} by`,
+          Math.abs(lateSeconds),
+          's',
+        ),
         moveFrames: quantityAnswer(
-          `Move the sound ${move} by, on the timeline`,
+          lateSeconds === 0
+            ? 'Frames of the timeline to move it'
+            : `Move the sound ${move} by, on the timeline`,
           Math.abs(deliveryFrames),
           'frames',
         ),

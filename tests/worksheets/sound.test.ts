@@ -10,8 +10,10 @@ const value = (evaluation: Evaluation, key: string): number =>
   evaluation.outcome!.answers[key]!.value!;
 
 describe('the worksheet on sound offset', () => {
-  test('is silent about a loop that is right', () => {
-    expect(run(soundOffset, {}).outcome!.verdict.level).toBe('good');
+  test('calls in step only what was looked at', () => {
+    expect(run(soundOffset, {}).outcome!.verdict.level).toBe('note');
+    expect(run(soundOffset, {}).outcome!.verdict.sentence).toContain('check');
+    expect(run(soundOffset, { taken: 'found' }).outcome!.verdict.level).toBe('good');
   });
 
   test('says late or early, later or earlier, and never a sign', () => {
