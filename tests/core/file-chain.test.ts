@@ -269,10 +269,11 @@ describe.runIf(runsWholeChain)(chainTitle('recordings that are not plain'), () =
   /** Numbers that two detectors print. */
   function detected(folder: string) {
     const said = runPasted(folder, DETECT_COMMAND).stderr;
-    const fields = /Multi frame detection: TFF:\s*(\d+) BFF:\s*(\d+) Progressive:\s*(\d+)/u.exec(
-      said,
-    );
-    const uneven = /VFR:([\d.]+)/u.exec(said);
+    // Some versions print a first set of lines with nothing but zeros.
+    const fields = [
+      ...said.matchAll(/Multi frame detection: TFF:\s*(\d+) BFF:\s*(\d+) Progressive:\s*(\d+)/gu),
+    ].at(-1);
+    const uneven = [...said.matchAll(/VFR:([\d.]+)/gu)].at(-1);
     return {
       fields: Number(fields?.[1]) + Number(fields?.[2]),
       progressive: Number(fields?.[3]),
