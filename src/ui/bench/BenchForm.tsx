@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { StoredField } from '../../worksheets/bench-fields.ts';
+import { gaugeWarning } from '../../worksheets/bench-warnings.ts';
 import { REGION_INPUT, UNITS_INPUT } from '../../worksheets/bench-inputs.ts';
 import { EntryField } from '../EntryField.tsx';
 import { setText, takeOffer, type BenchOffer } from './bench-edits.ts';
@@ -83,6 +84,10 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
   const [offered, setOffered] = useState<Offered>();
   const form = useRef<HTMLFormElement>(null);
   const { state } = snapshot;
+  const warning = gaugeWarning(
+    current(state, 'reels')?.entries['reel.gauge'] ?? '',
+    current(state, 'benches')?.entries['projector.gauge'] ?? '',
+  );
 
   useLayoutEffect(() => {
     if (store === undefined) return undefined;
@@ -174,6 +179,9 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
           />
         </div>
         <ShelfPicker shelf="reels" state={state} onEdit={edit} />
+        <div role="alert">
+          {warning !== undefined && <p class="bench-warning answer-stop">✕ {warning}</p>}
+        </div>
         <div class="bench-columns">
           <BenchFields
             legend="Reel"

@@ -1,10 +1,11 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
+import { currentTexts } from '../bench/bench-state.ts';
 import { pageBench } from '../bench/page-bench.ts';
 import { loadWorksheet } from '../load-worksheet.ts';
 import { benchFields, worksheetIds } from './gather.ts';
 import { GatheredSheet } from './GatheredSheet.tsx';
 import { PLANS } from './plans.ts';
-import { fieldsFromQuery, sheetAddress } from './sheet-address.ts';
+import { chosenFromQuery, fieldsFromQuery, sheetAddress } from './sheet-address.ts';
 
 /** Turns the static sheet inside a `data-plan` element into a live one. */
 export async function hydrateGathered(element: HTMLElement): Promise<void> {
@@ -13,16 +14,19 @@ export async function hydrateGathered(element: HTMLElement): Promise<void> {
   const loaded = await Promise.all(worksheetIds(plan).map(loadWorksheet));
   const worksheets = new Map(loaded.map((worksheet) => [worksheet.id, worksheet]));
   const linked = fieldsFromQuery(plan, location.search);
+  const shown = chosenFromQuery(plan, location.search);
   const view = (): ComponentChildren => (
     <GatheredSheet
       plan={plan}
       worksheets={worksheets}
       bench={benchFields(plan, worksheets, pageBench.read().state)}
       linked={linked}
+      shown={shown}
+      projectorGauge={currentTexts(pageBench.read().state)['projector.gauge']}
       units={pageBench.read().state.units}
-      onChange={(fields) => {
+      onChange={(fields, chosen) => {
         // A reload keeps what was typed.
-        history.replaceState(history.state, '', sheetAddress(plan, fields));
+        history.replaceState(history.state, '', sheetAddress(plan, fields, chosen));
       }}
     />
   );
