@@ -95,13 +95,13 @@ export const worksheet = defineWorksheet({
     lengthMetres: reelLengthInput,
     framesPerReel: {
       kind: 'optional-quantity',
-      label: 'Film frames on one reel, if counted',
+      label: 'Film frames on one reel',
       unit: 'frames',
       minimum: 1,
       maximum: 1_000_000,
       default: '',
       accepted: '3600 or 14 400',
-      help: 'Empty: from gauge and length.',
+      help: 'If you counted them. Empty: from gauge and length.',
     },
     filmFps: {
       kind: 'quantity',
