@@ -124,8 +124,8 @@ function verdictFor(ownSeconds: number, fastSeconds: number, percent: number): O
 
 export const worksheet = defineWorksheet({
   id: 'customer-options',
-  title: 'What you can have of your film',
-  question: 'Which kinds of file can I have of my reel, and what is each like?',
+  title: 'Copies you can have of your film',
+  question: 'Which copies can I have of my film, and what is each like?',
   chapter: 'customer/options',
   inputs: {
     gauge: {
