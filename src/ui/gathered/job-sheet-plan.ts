@@ -253,8 +253,9 @@ export const JOB_SHEET: Plan = {
         { label: 'Machine', parts: ['which', 'set for the gauge', 'gate cleaned at'] },
         { label: 'Film rate measured, frames/s', parts: ['head', 'middle', 'tail'] },
         { label: 'Light', parts: ['lens', 'sensitivity', 'white balance', 'lamp, filter'] },
-        { label: 'Takes', parts: ['clip', 'begins at', 'ends at'] },
-        { label: 'Incidents, each with its time' },
+        { label: 'Take 1', parts: ['clip', 'begins at', 'ends at', 'incidents'] },
+        { label: 'Take 2', parts: ['clip', 'begins at', 'ends at', 'incidents'] },
+        { label: 'Take 3', parts: ['clip', 'begins at', 'ends at', 'incidents'] },
         { label: 'Film frames', parts: ['expected', 'found', 'lost'] },
         { label: 'Sound', parts: ['recorded at', 'moved by'] },
         { label: 'New damage' },
@@ -280,5 +281,5 @@ export const JOB_SHEET: Plan = {
     'Checksum compared',
     'Reel back in its can',
   ],
-  noteLines: 2,
+  noteLines: 8,
 };
