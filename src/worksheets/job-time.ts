@@ -87,7 +87,7 @@ export const worksheet = defineWorksheet({
       maximum: 1_000_000,
       default: '3600',
       accepted: '3600',
-      help: 'A 50 ft reel of Super 8 has 3600, of 8 mm type R 4000. The length worksheet gives others.',
+      help: 'A 50 ft reel of Super 8 has 3600, of Standard 8 4000. The length worksheet gives others.',
     },
     filmFps: {
       kind: 'quantity',
