@@ -61,7 +61,7 @@ export const VAPOURS = {
         year: 'older than 1989',
         standing: 'in force',
         dayPpm: 400,
-        note: 'The 500 ppm for 15 minutes, adopted in 1989, went back with that rule and are not in force',
+        note: 'The 15-minute limit of 500 ppm, adopted in 1989, was sent back by a court and is not in force',
         source: 'osha-pel-isopropanol',
       },
       niosh: {
@@ -70,7 +70,7 @@ export const VAPOURS = {
         standing: 'recommended',
         dayPpm: 400,
         shortPpm: 500,
-        note: 'Once backed the 500 ppm as a rule',
+        note: 'Advice, not binding',
         source: 'niosh-guide-isopropyl',
       },
     },

@@ -144,7 +144,7 @@ export const worksheet = defineWorksheet({
       label: 'Film',
       options: KINDS,
       default: 'unknown',
-      help: 'Its thickness is the largest unknown. Find the base first: the range then shrinks to a third.',
+      help: 'Its thickness is the largest unknown. Find the base first: the answer then becomes several times closer.',
     },
     measuredMillimetres: {
       kind: 'optional-quantity',
@@ -154,7 +154,7 @@ export const worksheet = defineWorksheet({
       maximum: 0.5,
       default: '',
       accepted: '0.15 or 0.006 in',
-      help: 'Take ten turns at the loose end between callipers, without pressing, and divide by ten. It replaces the choice above.',
+      help: 'Callipers over ten turns, closed until they just touch, divided by ten; not on brittle film. It replaces the choice above.',
     },
     gauge: {
       kind: 'choice',
@@ -210,7 +210,7 @@ export const worksheet = defineWorksheet({
       lengthMetres: knownAnswer('Length, likely', likely / 1000, error / 1000, 'm'),
       leastMetres: knownAnswer('At least', least / 1000, error / 1000, 'm', 'down'),
       mostMetres: knownAnswer('At most', most / 1000, error / 1000, 'm', 'up'),
-      errorPercent: quantityAnswer('Give or take', offPercent, 'percent', 2),
+      errorPercent: quantityAnswer('Off by at most', offPercent, 'percent', 2),
       frames: knownAnswer('Frames, likely', framesOf(likely), framesOf(error), 'frames'),
       runningSeconds: knownDuration('Running time, likely', secondsOf(likely), errorSeconds),
       leastSeconds: knownDuration('At least', secondsOf(least), errorSeconds, 'down'),

@@ -180,7 +180,7 @@ export const worksheet = defineWorksheet({
         own: 'another one, typed below',
       },
       default: 'strictest',
-      help: 'Your own country has a list too, and there its limit is the law. The table under the answers names publisher and year.',
+      help: 'Your own country has a list too: keep to that one where you work. The table under the answers names publisher and year.',
     },
     ownLimitPpm: {
       kind: 'optional-quantity',
@@ -234,7 +234,7 @@ export const worksheet = defineWorksheet({
     },
   },
   model:
-    'What dries off in an hour is carried off by the air that leaves in an hour; ppm and mg/m³ are tied by 24.45 L to the mole at 25 °C. Air is taken as mixed at once and the drying as steady. Close to the source the vapour is many times denser, and since it is heavier than air it gathers low: in the can, on the table, on the floor. The estimate is an average over hours; a limit for 15 minutes can be passed while it looks harmless. Limits differ from list to list and change: the one of your country is the law for you.',
+    'What dries off in an hour is carried off by the air that leaves in an hour; ppm and mg/m³ are tied by 24.45 L to the mole at 25 °C. Air is taken as mixed at once and the drying as steady. Close to the source the vapour is many times denser, and since it is heavier than air it gathers low: in the can, on the table, on the floor. The estimate is an average over hours; a limit for 15 minutes can be passed while it looks harmless. Limits differ from list to list and change: keep to the one that holds where you work.',
   compute(entries) {
     const vapour: Vapour = VAPOURS[entries.vapour];
     const limit = chosenLimit(entries);
@@ -310,7 +310,7 @@ export const worksheet = defineWorksheet({
   },
   cautions: [
     'An estimate is no measurement. Where people work every day, have the air measured, and keep to the limit that holds in your country.',
-    'Isopropyl alcohol burns: its vapour catches fire at room temperature. No flame, no hot lamp, no running motor beside it; small bottles, closed.',
+    'Isopropyl alcohol burns: a spark lights its vapour at room temperature. No flame, no hot lamp, no running motor beside it; small bottles, closed.',
     'A vinegar smell is noticed far below the limit, and the nose soon gives up. Take smelling film out of living rooms, and work with the window open.',
     'Gloves and glasses for any cleaner. Old cleaners such as carbon tetrachloride or perchloroethylene do not belong on a bench.',
   ],
