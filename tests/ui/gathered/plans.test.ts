@@ -314,11 +314,11 @@ describe('the job sheet on paper', () => {
 describe('the warning about the gauge', () => {
   it('stops a Standard 8 reel on a Super 8 projector, and the other way round', () => {
     for (const [reel, projector, step, claw] of [
-      ['8mm-type-r', 'super-8', '3.81', '4.234'],
-      ['super-8', '8mm-type-r', '4.234', '3.81'],
+      ['8mm-type-r', 'super-8', '3.810', '4.234'],
+      ['super-8', '8mm-type-r', '4.234', '3.810'],
     ] as const) {
       const words = gaugeWarning(reel, projector)!;
-      expect(words).toMatch(/^Do not thread this reel/u);
+      expect(words).toMatch(/^Do not thread/u);
       expect(words).toContain(step);
       expect(words).toContain(claw);
     }
@@ -330,13 +330,18 @@ describe('the warning about the gauge', () => {
     expect(gaugeWarning('constructor', 'super-8')).toBeUndefined();
   });
 
-  it('stops every other pair', () => {
-    const gauges = ['8mm-type-r', 'super-8', '9.5mm', '16mm', 'super-16', '35mm'];
-    const pairs = gauges.flatMap((reel) =>
-      gauges.filter((other) => other !== reel).map((projector) => [reel, projector] as const),
-    );
-    for (const [reel, projector] of pairs) {
-      expect(gaugeWarning(reel, projector), `${reel} on ${projector}`).toBeDefined();
+  it('stops every pair of different widths, and what has no place on this bench', () => {
+    const width = { '8mm-type-r': 8, 'super-8': 8, '9.5mm': 9.5, '16mm': 16 };
+    for (const [reel, wide] of Object.entries(width)) {
+      for (const [projector, wideToo] of Object.entries(width)) {
+        const expected = wide !== wideToo || (reel !== projector && wide === 8);
+        expect(gaugeWarning(reel, projector) !== undefined, `${reel} on ${projector}`).toBe(
+          expected,
+        );
+      }
+    }
+    for (const reel of ['35mm', 'super-16']) {
+      expect(gaugeWarning(reel, '16mm')).toMatch(/does not belong on this bench/u);
     }
   });
 });
