@@ -1,5 +1,7 @@
 import { readFiles } from '../walls/source-files.ts';
 import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
+import { worksheetIds } from '../../src/ui/gathered/gather.ts';
+import { PLANS } from '../../src/ui/gathered/plans.ts';
 import type { AnyWorksheet, InputSpecs } from '../../src/worksheets/types.ts';
 import type { BuiltPage } from './built-site.ts';
 
@@ -38,12 +40,15 @@ function picksOfForms(
 
 /**
  * What a page may load beyond its static imports while one worksheet is in use: one case for each
- * form. A page without forms (practice) shows one worksheet at a time, so any may be the one.
+ * form. A sheet that gathers worksheets is one case. A page without forms (practice) shows one worksheet at a time, so any may be the one.
  */
 export function wantedChunks(
   page: BuiltPage,
   worksheets: ReadonlyMap<string, AnyWorksheet>,
 ): readonly Wanted[] {
+  const plan = PLANS.get(page.root.querySelector('[data-plan]')?.getAttribute('data-plan') ?? '');
+  // A sheet that gathers worksheets loads all of them, but draws nothing.
+  if (plan !== undefined) return [only([...worksheetIds(plan), 'bench-warnings'])];
   const picks = picksOfForms(page, worksheets);
   if (picks.length > 0) return picks.map(only);
   return [...worksheets.keys()].map((id) => only(shownBy(worksheets, id, {})));

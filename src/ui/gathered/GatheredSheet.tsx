@@ -1,6 +1,5 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
-import { gaugeWarning } from '../../worksheets/bench-warnings.ts';
 import type { Entries } from '../../worksheets/evaluate.ts';
 import type { Units } from '../bench/bench-state.ts';
 import { CopyButton } from '../CopyButton.tsx';
@@ -19,8 +18,8 @@ interface Props {
   readonly linked?: Entries | undefined;
   /** Steps that a link shows beside those that always stand there. */
   readonly shown?: ReadonlySet<string> | undefined;
-  /** Gauge that the projector of the bench is set for. */
-  readonly projectorGauge?: string | undefined;
+  /** What speaks against a reel of this gauge on the projector of the bench, if anything. */
+  readonly warningFor?: (gauge: string) => string | undefined;
   readonly units?: Units;
   /** Called with all texts and the chosen steps after each change, so that the address can follow. */
   readonly onChange?: (fields: Entries, chosen: ReadonlySet<string>) => void;
@@ -47,10 +46,7 @@ export function GatheredSheet(props: Props): ComponentChildren {
   const messages = fieldMessages(steps);
   const given = { ...own, ...changed };
   const bookIds = new Set(Object.keys(plan.fields).filter((id) => !Object.hasOwn(given, id)));
-  const warning =
-    isLive && plan.warnsOfGauge === true
-      ? gaugeWarning(fields['gauge'] ?? '', props.projectorGauge ?? '')
-      : undefined;
+  const warning = isLive ? props.warningFor?.(fields['gauge'] ?? '') : undefined;
 
   const change = (id: string, text: string): void => {
     const next = { ...changed, [id]: text };

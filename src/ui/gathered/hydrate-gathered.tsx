@@ -12,6 +12,9 @@ export async function hydrateGathered(element: HTMLElement): Promise<void> {
   const plan = PLANS.get(element.dataset['plan'] ?? '');
   if (plan === undefined) throw new Error('no such sheet');
   const loaded = await Promise.all(worksheetIds(plan).map(loadWorksheet));
+  // Only the job sheet needs the gauges to compare.
+  const warnings =
+    plan.warnsOfGauge === true ? await import('../../worksheets/bench-warnings.ts') : undefined;
   const worksheets = new Map(loaded.map((worksheet) => [worksheet.id, worksheet]));
   const linked = fieldsFromQuery(plan, location.search);
   const shown = chosenFromQuery(plan, location.search);
@@ -22,7 +25,9 @@ export async function hydrateGathered(element: HTMLElement): Promise<void> {
       bench={benchFields(plan, worksheets, pageBench.read().state)}
       linked={linked}
       shown={shown}
-      projectorGauge={currentTexts(pageBench.read().state)['projector.gauge']}
+      warningFor={(gauge) =>
+        warnings?.gaugeWarning(gauge, currentTexts(pageBench.read().state)['projector.gauge'] ?? '')
+      }
       units={pageBench.read().state.units}
       onChange={(fields, chosen) => {
         // A reload keeps what was typed.
