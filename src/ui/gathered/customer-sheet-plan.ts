@@ -138,5 +138,5 @@ export const CUSTOMER_SHEET: Plan = {
     },
   ],
   ticks: [],
-  noteLines: 4,
+  noteLines: 3,
 };
