@@ -11,10 +11,11 @@ import { chosenFromQuery, fieldsFromQuery, sheetAddress } from './sheet-address.
 export async function hydrateGathered(element: HTMLElement): Promise<void> {
   const plan = PLANS.get(element.dataset['plan'] ?? '');
   if (plan === undefined) throw new Error('no such sheet');
-  const loaded = await Promise.all(worksheetIds(plan).map(loadWorksheet));
-  // Only the job sheet needs the gauges to compare.
-  const warnings =
-    plan.warnsOfGauge === true ? await import('../../worksheets/bench-warnings.ts') : undefined;
+  const [loaded, warnings] = await Promise.all([
+    Promise.all(worksheetIds(plan).map(loadWorksheet)),
+    // Only the job sheet needs the gauges to compare.
+    plan.warnsOfGauge === true ? import('../../worksheets/bench-warnings.ts') : undefined,
+  ]);
   const worksheets = new Map(loaded.map((worksheet) => [worksheet.id, worksheet]));
   const linked = fieldsFromQuery(plan, location.search);
   const shown = chosenFromQuery(plan, location.search);
