@@ -5,7 +5,8 @@ import { benchOverlay } from './bench/bench-entries.ts';
 import { pageBench } from './bench/page-bench.ts';
 import { noteEarlyTyping } from './early-typing.ts';
 import { loadWorksheet } from './load-worksheet.ts';
-import { entriesFromQuery } from './permalink.ts';
+import { addressFault, entriesFromQuery } from './permalink.ts';
+import { showAddressFault } from './show-address-fault.ts';
 import { WorksheetView, type PictureComponent } from './WorksheetView.tsx';
 
 // One chunk per picture: a page loads only those it shows.
@@ -43,6 +44,10 @@ export async function hydrateWorksheet(element: HTMLElement): Promise<void> {
   const worksheet = await loadWorksheet(id);
   const entries = JSON.parse(given) as Entries;
   const linked = entriesFromQuery(location.search, instance, worksheet.inputs as InputSpecs);
+  if (linked !== undefined) {
+    const sheets = new Map([[instance, worksheet.inputs as InputSpecs]]);
+    showAddressFault(addressFault(location.search, sheets), element);
+  }
   const overlay = () => benchOverlay(worksheet, entries, pageBench.read().state);
   const others = [overlay()?.entries, linked].filter((texts) => texts !== undefined);
   const openings = [entries, ...others.map((texts) => ({ ...entries, ...texts }))];

@@ -2,6 +2,7 @@
 // more script than its reader uses. The static form already shows the chapter's numbers. A link's
 // numbers are needed at once, a bench's numbers when the form comes near the screen, and everything
 // else at the first touch.
+import { showAddressFault } from './show-address-fault.ts';
 import { wakeOnTouch } from './wake-on-touch.ts';
 import { whenNearScreen } from './when-near-screen.ts';
 
@@ -50,6 +51,10 @@ const linkedForm = forms.find((form) => form.dataset['instance'] === linked);
 if (linkedForm !== undefined) {
   void bringToLife(linkedForm).then(() => {
     linkedForm.scrollIntoView();
+  });
+} else if (linked !== null) {
+  void import('./permalink.ts').then(({ addressFault }) => {
+    showAddressFault(addressFault(location.search, new Map()));
   });
 }
 

@@ -82,6 +82,7 @@ export const worksheet = defineWorksheet({
     },
     framesPerReel: {
       kind: 'count',
+      unit: 'frames',
       label: 'Film frames on one reel',
       minimum: 1,
       maximum: 1_000_000,

@@ -27,9 +27,10 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   ],
   // mediabunny: reads the frames of a video file over WebCodecs.
   'src/clip/': all('src/clip/', 'src/core/', 'mediabunny'),
+  // own-property: texts of links and files become keys here.
   'src/ui/': [
     ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/clip/', 'src/core/quantity/'),
-    ...all('preact'),
+    ...all('src/core/own-property.ts', 'preact'),
     types('src/core/'),
     types('fraction.js'),
   ],
