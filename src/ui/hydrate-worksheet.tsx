@@ -44,10 +44,6 @@ export async function hydrateWorksheet(element: HTMLElement): Promise<void> {
   const worksheet = await loadWorksheet(id);
   const entries = JSON.parse(given) as Entries;
   const linked = entriesFromQuery(location.search, instance, worksheet.inputs as InputSpecs);
-  if (linked !== undefined) {
-    const sheets = new Map([[instance, worksheet.inputs as InputSpecs]]);
-    showAddressFault(addressFault(location.search, sheets), element);
-  }
   const overlay = () => benchOverlay(worksheet, entries, pageBench.read().state);
   const others = [overlay()?.entries, linked].filter((texts) => texts !== undefined);
   const openings = [entries, ...others.map((texts) => ({ ...entries, ...texts }))];
@@ -70,6 +66,10 @@ export async function hydrateWorksheet(element: HTMLElement): Promise<void> {
   pageBench.subscribe(() => {
     render(view(), element);
   });
+  if (linked !== undefined) {
+    const sheets = new Map([[instance, worksheet.inputs as InputSpecs]]);
+    showAddressFault(addressFault(location.search, sheets), element);
+  }
   // The render with the reader's own numbers is queued; this comes after it.
   await Promise.resolve();
   element.dataset['ready'] = 'true';

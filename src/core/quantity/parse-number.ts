@@ -91,7 +91,7 @@ function mixedReadings(whole: string, top: string, bottom: string): readonly Num
     written: `${integer?.written ?? ''} ${written}`,
   }));
   const mayBeThousands = top.length === 3 && /^[1-9]\d{0,2}(?: \d{3})*$/u.test(whole);
-  if (!mayBeThousands) return mixed;
+  if (!mayBeThousands) return /^0\d/u.test(top) ? [] : mixed;
   const grouped = quotients([ofDigits(`${whole.replaceAll(' ', '')}${top}`)], bottoms);
   if (top.startsWith('0')) return grouped;
   const isProper = parts.every(({ exact }) => exact.compare(1) < 0);

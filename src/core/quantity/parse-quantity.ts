@@ -181,7 +181,8 @@ export function parseQuantity(text: string, reading: QuantityReading): Parsed<Qu
       return chosen(quoted, candidates, reading);
     }
   }
-  const sum = compoundSum(body, unit);
+  // `1 m3` is a volume, not a minute and three seconds.
+  const sum = read.isOther === true ? undefined : compoundSum(body, unit);
   if (sum !== undefined) {
     const exact = signed(sum);
     return { ok: true, value: { value: exact.valueOf(), exact } };

@@ -16,7 +16,12 @@ const BIT_MULTIPLES: Readonly<Record<string, string>> = {
 /** What a text in the place of a unit turned out to be. */
 export type UnitReading =
   | { readonly kind: 'unit'; readonly unit: UnitName }
-  | { readonly kind: 'refused'; readonly reason: string };
+  | {
+      readonly kind: 'refused';
+      readonly reason: string;
+      /** True where the spelling is that of a unit, though not one of this dimension. */
+      readonly isOther?: boolean;
+    };
 
 function spellingsOf(name: UnitName): readonly string[] {
   const { symbol, spellings }: Unit = UNITS[name];
@@ -79,5 +84,5 @@ export function readUnit(text: string, dimension: Dimension): UnitReading {
     other === undefined
       ? `“${spelling}” is not a unit of this book; this field takes ${wanted}`
       : `“${spelling}” stands for ${DIMENSION_WORDS[other]}; this field takes ${wanted}`;
-  return { kind: 'refused', reason };
+  return { kind: 'refused', reason, isOther: other !== undefined };
 }
