@@ -163,7 +163,7 @@ export function parseQuantity(text: string, reading: QuantityReading): Parsed<Qu
   if (read.kind === 'unit') {
     const candidates = readings.map(({ exact, written }) => ({
       ...inUnit(signed(exact), read.unit, unit),
-      written: sign < 0 ? `-${written}` : written,
+      written: `${sign < 0 ? '-' : ''}${written} ${rest}`.trim(),
     }));
     return chosen(quoted, candidates, reading);
   }
@@ -182,10 +182,14 @@ export function parseQuantity(text: string, reading: QuantityReading): Parsed<Qu
     }
   }
   // `1 m3` is a volume, not a minute and three seconds.
-  const sum = read.isOther === true ? undefined : compoundSum(body, unit);
+  const sum = read.other === undefined ? compoundSum(body, unit) : undefined;
   if (sum !== undefined) {
     const exact = signed(sum);
     return { ok: true, value: { value: exact.valueOf(), exact } };
+  }
+  if (read.other !== undefined) {
+    const [is, takes] = [DIMENSION_WORDS[read.other], DIMENSION_WORDS[dimension]];
+    return { ok: false, reason: `${quoted} is ${is}; this field takes ${takes}` };
   }
   if (/\d/u.test(rest.replace(/[23]$/u, ''))) {
     return {
@@ -219,7 +223,8 @@ export function parseCount(text: string, reading: CountReading = {}): Parsed<num
   }
   const { readings, rest } = number.value;
   if (rest !== '' && reading.unit === undefined) {
-    return { ok: false, reason: `${quoted} is not a whole number alone` };
+    const reason = `${quoted} is more than a whole number: write the number alone`;
+    return { ok: false, reason };
   }
   if (rest !== '' && reading.unit !== undefined) {
     const read = readUnit(rest, UNITS[reading.unit].dimension);

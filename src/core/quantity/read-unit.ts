@@ -19,8 +19,8 @@ export type UnitReading =
   | {
       readonly kind: 'refused';
       readonly reason: string;
-      /** True where the spelling is that of a unit, though not one of this dimension. */
-      readonly isOther?: boolean;
+      /** Kind of quantity that the spelling belongs to, where it is not the one asked for. */
+      readonly other?: Dimension;
     };
 
 function spellingsOf(name: UnitName): readonly string[] {
@@ -55,6 +55,9 @@ function candidates(text: string, dimension?: Dimension): readonly UnitName[] {
 function elsewhere(text: string): Dimension | undefined {
   const found = candidates(text);
   const bySymbol = found.find((name) => UNITS[name].symbol === text) ?? found[0];
+  // A lone letter in the wrong capitals says too little: `5 d` are days rather than a density.
+  const isSure = text.length > 1 || found.some((name) => spellingsOf(name).includes(text));
+  if (!isSure) return undefined;
   return bySymbol === undefined ? undefined : UNITS[bySymbol].dimension;
 }
 
@@ -80,9 +83,10 @@ export function readUnit(text: string, dimension: Dimension): UnitReading {
     return { kind: 'refused', reason: '“°” alone could mean °C or °F' };
   }
   const other = elsewhere(spelling);
-  const reason =
-    other === undefined
-      ? `“${spelling}” is not a unit of this book; this field takes ${wanted}`
-      : `“${spelling}” stands for ${DIMENSION_WORDS[other]}; this field takes ${wanted}`;
-  return { kind: 'refused', reason, isOther: other !== undefined };
+  if (other === undefined) {
+    const reason = `“${spelling}” is not a unit of this book; this field takes ${wanted}`;
+    return { kind: 'refused', reason };
+  }
+  const reason = `“${spelling}” is the unit of ${DIMENSION_WORDS[other]}; this field takes ${wanted}`;
+  return { kind: 'refused', reason, other };
 }

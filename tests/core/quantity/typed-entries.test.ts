@@ -148,13 +148,13 @@ describe('a point or comma before three digits', () => {
 
   test('is refused where the field can take both, with a way to write each', () => {
     expect(read('1,000 ft', feet)).toBe(
-      '“1,000 ft” could mean 1 or 1000: write it as one of these',
+      '“1,000 ft” could mean 1 ft or 1000 ft: write it as one of these',
     );
     expect(read('1.000 ft', feet)).toBe(
-      '“1.000 ft” could mean 1 or 1000: write it as one of these',
+      '“1.000 ft” could mean 1 ft or 1000 ft: write it as one of these',
     );
-    expect(read('1,234 ft', feet)).toContain('could mean 1.2340 or 1234:');
-    expect(read('1.500 m', feet)).toContain('could mean 1.5 or 1500:');
+    expect(read('1,234 ft', feet)).toContain('could mean 1.2340 ft or 1234 ft:');
+    expect(read('1.500 m', feet)).toContain('could mean 1.5 m or 1500 m:');
     expect(read('1/1,000', { unit: 's', minimum: 0.0001, maximum: 1 })).toContain(
       'could mean 1/1 or 1/1000:',
     );
@@ -168,10 +168,13 @@ describe('a point or comma before three digits', () => {
     const digits = fc.integer({ min: 1, max: 999 });
     const decimals = fc.integer({ min: 0, max: 999 });
     const mark = fc.constantFrom('.', ',');
-    const ranges = fc.tuple(fc.double({ min: 0, max: 2000, noNaN: true }), fc.integer(6));
+    const ranges = fc.tuple(
+      fc.double({ min: 0, max: 2000, noNaN: true }),
+      fc.integer({ min: 0, max: 6 }),
+    );
     fc.assert(
       fc.property(digits, decimals, mark, ranges, (whole, rest, point, [minimum, power]) => {
-        const maximum = minimum + 10 ** Math.abs(power % 6);
+        const maximum = minimum + 10 ** power;
         const three = String(rest).padStart(3, '0');
         const small = whole + rest / 1000;
         const large = whole * 1000 + rest;
@@ -236,7 +239,9 @@ describe('counts', () => {
       expect([text, count(text)]).toEqual([text, `“${text}” is not a whole number`]);
     }
     expect(count('50 ft')).toContain('this field takes a number of frames');
-    expect(count('3 blades', {})).toBe('“3 blades” is not a whole number alone');
+    expect(count('3 blades', {})).toBe(
+      '“3 blades” is more than a whole number: write the number alone',
+    );
     expect(count('2/2')).toBe(1);
   });
 });
@@ -312,7 +317,7 @@ describe('a refusal', () => {
     );
     expect(read('−x', { unit: 'm' })).toBe('“−x” does not start with a number');
     expect(read('50 ft', { unit: 'fps' })).toBe(
-      '“ft” stands for a length; this field takes a frame rate',
+      '“50 ft” is a length; this field takes a frame rate',
     );
     expect(read('9'.repeat(5000), { unit: 'm' }).toString().length).toBeLessThan(90);
   });
