@@ -63,6 +63,6 @@ export function addressFault(
   if (unknown.length === 0) return undefined;
   const named = unknown.slice(0, MOST_NAMED).map((key) => `“${quotable(key)}”`);
   const more = unknown.length > MOST_NAMED ? ` and ${unknown.length - MOST_NAMED} more` : '';
-  const what = unknown.length === 1 ? 'something' : 'things';
-  return `The link says ${what} that this sheet does not know and left out: ${named.join(', ')}${more}.`;
+  const them = unknown.length === 1 ? 'it' : 'them';
+  return `This sheet does not know ${named.join(', ')}${more} from the link and left ${them} out.`;
 }

@@ -182,13 +182,13 @@ describe('what a page says of its address', () => {
 
   it('names what it passed over, without marks that cannot be seen', () => {
     expect(addressFault('?w=flash-match&filmFps=18&blades=3', sheets)).toBe(
-      'The link says something that this sheet does not know and left out: “blades”.',
+      'This sheet does not know “blades” from the link and left it out.',
     );
     expect(addressFault('?w=flash-matches', sheets)).toBe(
       'This address asks for a sheet called “flash-matches”, which is not on this page. It may have been damaged on its way.',
     );
     const many = Array.from({ length: 9 }, (_, index) => `k${index}=1`).join('&');
-    expect(addressFault(`?w=flash-match&${many}`, sheets)).toContain('“k4” and 4 more.');
+    expect(addressFault(`?w=flash-match&${many}`, sheets)).toContain('“k4” and 4 more from the link and left them out.');
     expect(addressFault(`?w=flash-match&%E2%80%AEa=1`, sheets)).toContain('“a”');
   });
 });
