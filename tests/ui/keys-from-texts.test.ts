@@ -188,7 +188,9 @@ describe('what a page says of its address', () => {
       'This address asks for a sheet called “flash-matches”, which is not on this page. It may have been damaged on its way.',
     );
     const many = Array.from({ length: 9 }, (_, index) => `k${index}=1`).join('&');
-    expect(addressFault(`?w=flash-match&${many}`, sheets)).toContain('“k4” and 4 more from the link and left them out.');
+    expect(addressFault(`?w=flash-match&${many}`, sheets)).toContain(
+      '“k4” and 4 more from the link and left them out.',
+    );
     expect(addressFault(`?w=flash-match&%E2%80%AEa=1`, sheets)).toContain('“a”');
   });
 });
