@@ -16,11 +16,14 @@ interface Props {
   /** Ids of a clip path over the strip and of a hatch, defined by the picture. */
   readonly clipId: string;
   readonly hatchId: string;
+  /** Square corners, which take half the bytes, where round ones could hardly be seen. */
+  readonly hasSquareCorners?: boolean;
 }
 
 /** A length of film at a scale: base, stripes, pictures and holes, cut at both ends. */
 export function Film(props: Props): ComponentChildren {
   const { film, lengthMillimetres, left, top, perMillimetre, clipId, hatchId } = props;
+  const { hasSquareCorners = false } = props;
   const { pitchMillimetres, widthMillimetres, perforations, stripes, picture } = film;
   const x = (millimetres: number): number => left + millimetres * perMillimetre;
   const y = (millimetres: number): number => top + millimetres * perMillimetre;
@@ -32,7 +35,7 @@ export function Film(props: Props): ComponentChildren {
       top: y(patch.centreMillimetres - patch.heightMillimetres / 2 - pitchMillimetres),
       width: patch.widthMillimetres * perMillimetre,
       height: patch.heightMillimetres * perMillimetre,
-      radius,
+      radius: hasSquareCorners ? 0 : radius,
       step: pitchMillimetres * perMillimetre,
       count: frames,
     });
@@ -81,7 +84,7 @@ export function Film(props: Props): ComponentChildren {
 }
 
 /**
- * Path of equal boxes with rounded corners, one below the other. Each but the first is a relative
+ * Path of equal boxes, with rounded corners or square ones, one below the other. Each but the first is a relative
  * move and the same letters again: a page of film then packs into few bytes.
  */
 function boxesDown(boxes: {
@@ -99,8 +102,10 @@ function boxesDown(boxes: {
   const down = at(height - 2 * radius);
   const r = at(radius);
   const box =
-    `h${across}q${r} 0 ${r} ${r}v${down}q0 ${r}-${r} ${r}` +
-    `h-${across}q-${r} 0-${r}-${r}v-${down}q0-${r} ${r}-${r}z`;
+    radius === 0
+      ? `h${across}v${down}h-${across}z`
+      : `h${across}q${r} 0 ${r} ${r}v${down}q0 ${r}-${r} ${r}` +
+        `h-${across}q-${r} 0-${r}-${r}v-${down}q0-${r} ${r}-${r}z`;
   return `M${at(left + radius)} ${at(top)}${Array.from({ length: count }, () => box).join(`m0 ${at(step)}`)}`;
 }
 
@@ -114,13 +119,7 @@ function wave(band: {
   const half = 5;
   const swing = at(band.width * 0.22);
   const turns = Math.ceil(band.height / (2 * half));
-  const left = at(band.x + band.width * 0.4);
-  const right = at(band.width * 0.2);
-  return (
-    `M${left} ${at(band.y)}` +
-    `l-${swing} ${half}l${swing} ${half}`.repeat(turns) +
-    `h${right}` +
-    `l${swing}-${half}l-${swing}-${half}`.repeat(turns) +
-    'z'
-  );
+  const down = `l-${swing} ${half}l${swing} ${half}`.repeat(turns);
+  const up = `l${swing}-${half}l-${swing}-${half}`.repeat(turns);
+  return `M${at(band.x + band.width * 0.4)} ${at(band.y)}${down}h${at(band.width * 0.2)}${up}z`;
 }
