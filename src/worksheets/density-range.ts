@@ -156,5 +156,5 @@ export const worksheet = defineWorksheet({
     'Space exposures by light, filter or sensitivity. Another exposure time brings flicker back unless it is a match too.',
     'When one exposure has to do, expose so that the clearest part just does not clip: burnt whites are ugly, deep shadows were dark on the screen too.',
   ],
-  sources: ['arithmetic', 'nd-filter-table', 'from-memory', 'common-practice'],
+  sources: ['arithmetic', 'densiteetti-table', 'from-memory', 'common-practice'],
 });

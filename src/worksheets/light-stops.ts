@@ -213,5 +213,5 @@ export const worksheet = defineWorksheet({
     'A filter near the lamp must be made for the heat. Let lamp and housing cool before you reach in.',
     'A dimmer may make a lamp flicker. Look at a test recording of the empty gate before you film.',
   ],
-  sources: ['arithmetic', 'nd-filter-table', 'common-practice', 'from-memory'],
+  sources: ['arithmetic', 'densiteetti-table', 'common-practice', 'from-memory'],
 });
