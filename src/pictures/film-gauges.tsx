@@ -80,7 +80,6 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
             perMillimetre={perMillimetre}
             clipId={`${instance}-strip-${index}`}
             hatchId={`${instance}-hatch`}
-            hasSquareCorners
           />
           {entry.label.map((line, place) => (
             <Label
