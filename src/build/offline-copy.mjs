@@ -56,11 +56,8 @@ export function offlineCopy() {
           logLevel: 'warn',
           define: {
             PRECACHED_FILES: JSON.stringify(files),
-<<<<<<< HEAD
             EDITIONS: editions,
-=======
             SITE_BASE: JSON.stringify(base),
->>>>>>> main
             'process.env.NODE_ENV': '"production"',
           },
           build: {
