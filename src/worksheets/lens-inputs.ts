@@ -1,5 +1,6 @@
 // Inputs that the worksheets on lens and pixels share, so that a quantity reads the same in both.
 import { GAUGE_NAMES } from '../core/gauges.ts';
+import { LENS_STEP_NAMES } from './lens-steps.ts';
 import type { ChoiceInput, CountInput, OptionalQuantityInput, QuantityInput } from './types.ts';
 
 export const pictureGaugeInput = {
@@ -78,3 +79,12 @@ export const pixelsDownInput = {
   accepted: '1080 or 2160',
   help: 'Height of the recorded picture in pixels. Empty: nine sixteenths of the width, the shape of most video.',
 } as const satisfies OptionalQuantityInput;
+
+export const lensStepsInput = {
+  kind: 'choice',
+  label: 'Opening of the lens can be set',
+  options: LENS_STEP_NAMES,
+  default: 'third',
+  help: 'The clicks of the ring, or the steps of the dial.',
+  bench: 'camera.lensSteps',
+} as const satisfies ChoiceInput;

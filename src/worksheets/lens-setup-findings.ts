@@ -8,7 +8,7 @@ import {
   largestSharpFNumber,
   magnification,
 } from '../core/lens.ts';
-import { FULL_STOPS, largestStopUpTo, THIRD_STOPS } from '../core/lens-stops.ts';
+import { largestSettableFNumber, type LensSteps } from '../core/light-stops.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { gatePictureWidth } from './gate-picture-width.ts';
 import { isTooHigh, pictureHeightOf, tooHighVerdict } from './picture-height.ts';
@@ -22,6 +22,7 @@ export interface LensEntries {
   readonly fillPercent: number;
   readonly focalLengthMillimetres: number;
   readonly fNumber: number;
+  readonly lensSteps: LensSteps;
   readonly pupilRatio: number;
   readonly pixelsAcross: number;
   readonly pixelsDown: number | undefined;
@@ -56,22 +57,22 @@ export function lensSetupOf(entries: LensEntries) {
   };
 }
 
-/** An f-number in the steps that a ring and a camera have, never beyond it. */
-function stepWords(fNumber: number): string {
-  const full = largestStopUpTo(fNumber, FULL_STOPS);
-  const third = largestStopUpTo(fNumber, THIRD_STOPS);
-  if (full === undefined || third === undefined) return 'wider than any lens';
-  return full === third ? `f/${full}` : `f/${full} (f/${third} where it has third stops)`;
+/** The opening to set: the last one of the lens before the limit. */
+function stepWords(limit: number, steps: LensSteps): string {
+  const fNumber = largestSettableFNumber(limit, steps);
+  if (fNumber === undefined) return 'wider than any lens';
+  // Rounding up would pass the limit.
+  return `f/${steps === 'free' ? Math.floor(fNumber * 100) / 100 : fNumber}`;
 }
 
 /** The same as a note beside the exact number. */
-export function stepsNote(fNumber: number): string {
-  return `In the steps of a lens: ${stepWords(fNumber)}.`;
+export function stepsNote(limit: number, steps: LensSteps): string {
+  return `On your lens: ${stepWords(limit, steps)}.`;
 }
 
 /** The one sentence: does the picture fit, and is the opening small enough to be too small? */
 export function lensVerdict(
-  fNumber: number,
+  { fNumber, lensSteps }: LensEntries,
   setup: ReturnType<typeof lensSetupOf>,
 ): Outcome['verdict'] {
   const { depth, largestSharp, height } = setup;
@@ -83,7 +84,7 @@ export function lensVerdict(
       }
     : {
         level: 'care',
-        sentence: `f/${formatNumber(fNumber, 2)} is closed too far: diffraction alone blurs more than you accept. Open the lens to ${stepWords(largestSharp)}.`,
+        sentence: `f/${formatNumber(fNumber, 2)} is closed too far: diffraction alone blurs more than you accept. Open the lens to ${stepWords(largestSharp, lensSteps)} or wider.`,
       };
 }
 

@@ -11,6 +11,7 @@ import { diffractionPicture, lensSetupOf, lensVerdict, stepsNote } from './lens-
 import {
   fNumberInput,
   fillPercentInput,
+  lensStepsInput,
   pictureGaugeInput,
   pictureWidthInput,
   pixelsAcrossInput,
@@ -41,6 +42,7 @@ export const worksheet = defineWorksheet({
       help: 'As marked on the lens.',
     },
     fNumber: fNumberInput,
+    lensSteps: lensStepsInput,
     pupilRatio: {
       kind: 'quantity',
       label: 'Pupil ratio',
@@ -71,7 +73,7 @@ export const worksheet = defineWorksheet({
     const { focalLengthMillimetres, pupilRatio } = entries;
     const { scale, effective, airyMicrometres, pixelMillimetres } = setup;
     return {
-      verdict: lensVerdict(entries.fNumber, setup),
+      verdict: lensVerdict(entries, setup),
       answers: {
         magnification: quantityAnswer('Magnification', scale, 'one', 3, {
           note: 'Above 1 the image is larger than the film.',
@@ -111,7 +113,7 @@ export const worksheet = defineWorksheet({
           setup.largestSharp,
           'one',
           2,
-          { note: stepsNote(setup.largestSharp) },
+          { note: stepsNote(setup.largestSharp, entries.lensSteps) },
         ),
         ...heightAnswers(setup.height, setup.width.widthToHeight),
       },

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
 import { worksheet } from '../../src/worksheets/picture-way.ts';
-import { largestStopUpTo } from '../../src/core/lens-stops.ts';
 
 const run = (entries: Record<string, string>) =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries)).outcome!;
@@ -145,13 +144,5 @@ describe('a strip turned about in space', () => {
     const either = run({ heads, lettering, motion, rows: 'symmetric' });
     expect(either.answers['cause']!.text).not.toBe('not decided');
     expect(either.answers['cause']!.text.includes('tail first')).toBe(strip.up[1] > 0);
-  });
-});
-
-describe('the steps of a lens', () => {
-  test('are never passed, and end where the list ends', () => {
-    expect(largestStopUpTo(3.7, [2, 2.8, 4])).toBe(2.8);
-    expect(largestStopUpTo(4, [2, 2.8, 4])).toBe(4);
-    expect(largestStopUpTo(0.5, [0.7, 1])).toBeUndefined();
   });
 });

@@ -176,28 +176,39 @@ describe('the height of the film picture', () => {
 });
 
 describe('the f-number that the lens sheet recommends', () => {
-  test('is one that a ring has, and passes the sheet itself', () => {
+  /** Engraved on rings, third stops and the half stops between; common practice, no source. */
+  const THIRD = [
+    0.7, 0.8, 0.9, 1, 1.1, 1.2, 1.4, 1.6, 1.8, 2, 2.2, 2.5, 2.8, 3.2, 3.5, 4, 4.5, 5, 5.6, 6.3, 7.1,
+    8, 9, 10, 11, 13, 14, 16, 18, 20, 22,
+  ];
+  const WHOLE = [0.7, 1, 1.4, 2, 2.8, 4, 5.6, 8, 11, 16, 22];
+  const HALF = [...WHOLE, 0.85, 1.2, 1.7, 2.4, 3.3, 4.8, 6.7, 9.5, 13, 19];
+
+  test.each([
+    ['third', THIRD],
+    ['half', HALF],
+    ['whole', WHOLE],
+    ['free', undefined],
+  ] as const)('is one that a ring in %s steps has, and passes the sheet itself', (lensSteps, engraved) => {
     for (const pixelsAcross of ['1920', '2560', '3840']) {
       for (const gauge of ['8mm-type-r', 'super-8', '9.5mm', '16mm']) {
         for (const sensorWidthMillimetres of ['6.2', '13.2', '23.5', '36']) {
-          const entries = { gauge, pixelsAcross, sensorWidthMillimetres, fillPercent: '70' };
-          const { verdict } = run(lensSetup, { ...entries, fNumber: '22' }).outcome!;
-          const [, full, third] = /to f\/(\d+(?:\.\d+)?)(?: \(f\/(\d+(?:\.\d+)?))?/u.exec(
-            verdict.sentence,
-          )!;
-          for (const step of [full!, third ?? full!]) {
-            expect(ENGRAVED).toContain(Number(step));
-            const passed = run(lensSetup, { ...entries, fNumber: step });
-            expect(passed.outcome!.verdict.level).toBe('good');
-          }
+          const entries = {
+            ...{ gauge, pixelsAcross, sensorWidthMillimetres, lensSteps, fillPercent: '70' },
+          };
+          const { verdict } = run(lensSetup, { ...entries, fNumber: '30' }).outcome!;
+          const advised = /to f\/(\d+(?:\.\d+)?)/u.exec(verdict.sentence)?.[1];
+          expect(advised).toBeDefined();
+          if (engraved !== undefined) expect(engraved).toContain(Number(advised));
+          const passed = run(lensSetup, { ...entries, fNumber: advised! });
+          if (passed.outcome !== undefined) expect(passed.outcome.verdict.level).toBe('good');
+          // The next step of the ring is one too many.
+          const next = engraved?.toSorted((a, b) => a - b).find((step) => step > Number(advised));
+          if (next === undefined) continue;
+          const beyond = run(lensSetup, { ...entries, fNumber: String(next) });
+          expect(beyond.outcome!.verdict.level).toBe('care');
         }
       }
     }
   });
-
-  /** Powers of the sixth root of two, as cameras show them; common practice, no source. */
-  const ENGRAVED = [
-    0.7, 0.8, 0.9, 1, 1.1, 1.2, 1.4, 1.6, 1.8, 2, 2.2, 2.5, 2.8, 3.2, 3.5, 4, 4.5, 5, 5.6, 6.3, 7.1,
-    8, 9, 10, 11, 13, 14, 16, 18, 20, 22,
-  ];
 });
