@@ -189,26 +189,29 @@ describe('the f-number that the lens sheet recommends', () => {
     ['half', HALF],
     ['whole', WHOLE],
     ['free', undefined],
-  ] as const)('is one that a ring in %s steps has, and passes the sheet itself', (lensSteps, engraved) => {
-    for (const pixelsAcross of ['1920', '2560', '3840']) {
-      for (const gauge of ['8mm-type-r', 'super-8', '9.5mm', '16mm']) {
-        for (const sensorWidthMillimetres of ['6.2', '13.2', '23.5', '36']) {
-          const entries = {
-            ...{ gauge, pixelsAcross, sensorWidthMillimetres, lensSteps, fillPercent: '70' },
-          };
-          const { verdict } = run(lensSetup, { ...entries, fNumber: '30' }).outcome!;
-          const advised = /to f\/(\d+(?:\.\d+)?)/u.exec(verdict.sentence)?.[1];
-          expect(advised).toBeDefined();
-          if (engraved !== undefined) expect(engraved).toContain(Number(advised));
-          const passed = run(lensSetup, { ...entries, fNumber: advised! });
-          if (passed.outcome !== undefined) expect(passed.outcome.verdict.level).toBe('good');
-          // The next step of the ring is one too many.
-          const next = engraved?.toSorted((a, b) => a - b).find((step) => step > Number(advised));
-          if (next === undefined) continue;
-          const beyond = run(lensSetup, { ...entries, fNumber: String(next) });
-          expect(beyond.outcome!.verdict.level).toBe('care');
+  ] as const)(
+    'is one that a ring in %s steps has, and passes the sheet itself',
+    (lensSteps, engraved) => {
+      for (const pixelsAcross of ['1920', '2560', '3840']) {
+        for (const gauge of ['8mm-type-r', 'super-8', '9.5mm', '16mm']) {
+          for (const sensorWidthMillimetres of ['6.2', '13.2', '23.5', '36']) {
+            const entries = {
+              ...{ gauge, pixelsAcross, sensorWidthMillimetres, lensSteps, fillPercent: '70' },
+            };
+            const { verdict } = run(lensSetup, { ...entries, fNumber: '30' }).outcome!;
+            const advised = /to f\/(\d+(?:\.\d+)?)/u.exec(verdict.sentence)?.[1];
+            expect(advised).toBeDefined();
+            if (engraved !== undefined) expect(engraved).toContain(Number(advised));
+            const passed = run(lensSetup, { ...entries, fNumber: advised! });
+            if (passed.outcome !== undefined) expect(passed.outcome.verdict.level).toBe('good');
+            // The next step of the ring is one too many.
+            const next = engraved?.toSorted((a, b) => a - b).find((step) => step > Number(advised));
+            if (next === undefined) continue;
+            const beyond = run(lensSetup, { ...entries, fNumber: String(next) });
+            expect(beyond.outcome!.verdict.level).toBe('care');
+          }
         }
       }
-    }
-  });
+    },
+  );
 });
