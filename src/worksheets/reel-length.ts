@@ -187,8 +187,8 @@ export const worksheet = defineWorksheet({
         },
         answers: {
           outerDiameterMillimetres: quantityAnswer('Outer diameter, likely', likely, 'mm', 3),
-          leastDiameterMillimetres: quantityAnswer('At least', diameterAt(thin), 'mm', 3),
-          mostDiameterMillimetres: quantityAnswer('At most', diameterAt(thick), 'mm', 3),
+          leastDiameterMillimetres: quantityAnswer('Diameter, at least', diameterAt(thin), 'mm', 3),
+          mostDiameterMillimetres: quantityAnswer('Diameter, at most', diameterAt(thick), 'mm', 3),
           runningSeconds: durationAnswer('Running time', secondsOf(length)),
         },
         cautions,
@@ -208,13 +208,13 @@ export const worksheet = defineWorksheet({
     const errorSeconds = secondsOf(error);
     const answers = {
       lengthMetres: knownAnswer('Length, likely', likely / 1000, error / 1000, 'm'),
-      leastMetres: knownAnswer('At least', least / 1000, error / 1000, 'm', 'down'),
-      mostMetres: knownAnswer('At most', most / 1000, error / 1000, 'm', 'up'),
+      leastMetres: knownAnswer('Length, at least', least / 1000, error / 1000, 'm', 'down'),
+      mostMetres: knownAnswer('Length, at most', most / 1000, error / 1000, 'm', 'up'),
       errorPercent: quantityAnswer('Off by at most', offPercent, 'percent', 2),
       frames: knownAnswer('Frames, likely', framesOf(likely), framesOf(error), 'frames'),
       runningSeconds: knownDuration('Running time, likely', secondsOf(likely), errorSeconds),
-      leastSeconds: knownDuration('At least', secondsOf(least), errorSeconds, 'down'),
-      mostSeconds: knownDuration('At most', secondsOf(most), errorSeconds, 'up'),
+      leastSeconds: knownDuration('Running time, at least', secondsOf(least), errorSeconds, 'down'),
+      mostSeconds: knownDuration('Running time, at most', secondsOf(most), errorSeconds, 'up'),
     };
     const outcome: Outcome = {
       verdict: {

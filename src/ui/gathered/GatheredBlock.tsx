@@ -6,6 +6,7 @@ import { EntryField } from '../EntryField.tsx';
 import { permalink } from '../permalink.ts';
 import { ResultTableView } from '../ResultExtras.tsx';
 import { VerdictLine } from '../VerdictLine.tsx';
+import { Blank } from './Blank.tsx';
 import { fieldSpec, type GatheredStep, type WorksheetsById } from './gather.ts';
 import type { Plan } from './plan.ts';
 
@@ -77,7 +78,7 @@ export function UnchosenBlock(props: {
       <h2>{heading}</h2>
       <label class="gathered-line">
         {chosen?.otherwise}
-        <input type="text" autocomplete="off" />
+        <Blank name={`${id}/${heading}`} />
       </label>
     </li>
   );

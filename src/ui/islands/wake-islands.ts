@@ -2,13 +2,14 @@
 // costs no more script than its reader uses. The static page already shows the book's numbers.
 import { showAddressFault } from '../show-address-fault.ts';
 import { keptSheet } from './history-entry.ts';
-import { ISLANDS, type Island } from './islands.ts';
+import { ISLANDS, type Island, type Redraw } from './islands.ts';
 import { markOldAnswers, sayFailed, sayLoading, saySettled, unmarkAnswers } from './old-answers.ts';
 import { typedFields } from './typed-fields.ts';
 import { whenNearScreen } from './when-near-screen.ts';
 import { whenTouched } from './when-touched.ts';
 
 const waking = new Map<HTMLElement, Promise<void>>();
+const redraws = new Set<Redraw>();
 const isLive = (element: HTMLElement): boolean => element.dataset['ready'] === 'true';
 
 /** While the fields say something else than the answers, the answers are marked. */
@@ -21,7 +22,7 @@ function markWhileOld(element: HTMLElement): void {
 async function begin(island: Island, element: HTMLElement): Promise<void> {
   markWhileOld(element);
   try {
-    await island.wake(element);
+    redraws.add(await island.wake(element));
   } catch (error) {
     waking.delete(element);
     if (typedFields(element).length > 0) markOldAnswers(element);
@@ -93,8 +94,14 @@ function wakeAsked(): void {
   }
 }
 wakeAsked();
-// A browser puts texts back after the page has loaded, or together with the whole page.
-addEventListener('pageshow', () => setTimeout(wakeAsked, 0));
+// A browser puts texts back after the page has loaded, or together with the whole page; and some empty
+// the fields of a page that they bring back whole. Either is done by the next task.
+addEventListener('pageshow', ({ persisted }) => {
+  setTimeout(() => {
+    if (persisted) for (const redraw of redraws) redraw();
+    wakeAsked();
+  }, 0);
+});
 
 const { searchParams, hash } = new URL(location.href);
 const linked = found.find(({ element }) => element.dataset['instance'] === searchParams.get('w'));
