@@ -1,10 +1,10 @@
 // The page's own small script: brings each live part to life when it is needed, so that a chapter
 // costs no more script than its reader uses. The static page already shows the book's numbers.
 import { showAddressFault } from '../show-address-fault.ts';
-import { keptSheet } from './history-entry.ts';
+import { keptSheet, replaceEntry, withSheet } from './history-entry.ts';
 import { ISLANDS, type Island, type Redraw } from './islands.ts';
 import { markOldAnswers, sayFailed, sayLoading, saySettled, unmarkAnswers } from './old-answers.ts';
-import { typedFields } from './typed-fields.ts';
+import { typedFields, typedTexts } from './typed-fields.ts';
 import { whenNearScreen } from './when-near-screen.ts';
 import { whenTouched } from './when-touched.ts';
 
@@ -17,6 +17,15 @@ function markWhileOld(element: HTMLElement): void {
   if (isLive(element) || typedFields(element).length === 0) return;
   markOldAnswers(element);
   if (waking.has(element)) sayLoading(element);
+}
+
+/** What is typed before the script has come survives leaving the page meanwhile. */
+function keepTyped(element: HTMLElement): void {
+  const { instance = '' } = element.dataset;
+  if (instance === '' || isLive(element)) return;
+  const kept = keptSheet(history.state, instance);
+  const changed = { ...kept?.changed, ...typedTexts(element) };
+  replaceEntry(withSheet(history.state, instance, { ...kept, changed }));
 }
 
 async function begin(island: Island, element: HTMLElement): Promise<void> {
@@ -82,6 +91,7 @@ for (const { island, element } of found) {
   for (const kind of ['input', 'change'] as const) {
     element.addEventListener(kind, () => {
       markWhileOld(element);
+      keepTyped(element);
     });
   }
 }
