@@ -5,6 +5,8 @@ export interface PlacedText {
   readonly text: string;
   /** Millimetres from the left edge of the paper. */
   readonly left: number;
+  /** Height of the letters, points. */
+  readonly size: number;
 }
 
 const MILLIMETRES_PER_POINT = 25.4 / 72;
@@ -21,7 +23,13 @@ export async function placesOfTexts(
       const { items } = await page.getTextContent();
       return items.flatMap((item) =>
         'str' in item
-          ? [{ text: item.str.trim(), left: Number(item.transform[4]) * MILLIMETRES_PER_POINT }]
+          ? [
+              {
+                text: item.str.trim(),
+                left: Number(item.transform[4]) * MILLIMETRES_PER_POINT,
+                size: Math.abs(Number(item.transform[3])),
+              },
+            ]
           : [],
       );
     }),
