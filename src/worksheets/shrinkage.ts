@@ -1,11 +1,13 @@
+import { OutOfRangeError } from '../core/errors.ts';
 import { GAUGE_NAMES, GAUGES } from '../core/gauges.ts';
 import type { GaugeId } from '../core/gauges/gauge.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import {
   CLAW_LIMIT_SHRINKAGE_PERCENT,
-  isLikelyMiscount,
   LEAST_MEANINGFUL_SHRINKAGE_PERCENT,
   shrinkageClass,
+  trustInReading,
+  type ReadingTrust,
 } from '../core/shrinkage-class.ts';
 import {
   pitchToleranceMillimetres,
@@ -22,16 +24,26 @@ interface Entries {
   readonly gauge: GaugeId;
   readonly pitchCount: number;
   readonly measuredMillimetres: number;
+  readonly middleMillimetres: number | undefined;
+  readonly endMillimetres: number | undefined;
   readonly leaderPitches: number;
   readonly readingErrorMillimetres: number;
 }
 
-/** Length of the film's pitches in mm, measured or laid beside new leader. */
-function measuredLength({ method, gauge, measuredMillimetres, leaderPitches }: Entries): number {
-  return method === 'rule'
-    ? measuredMillimetres
-    : (GAUGES[gauge].pitch.long.hundredPitches.millimetres * leaderPitches) / 100;
+/** Lengths of the film's pitches in mm, head first: measured, or laid beside new leader. */
+function measuredLengths(entries: Entries): readonly number[] {
+  const { method, gauge, leaderPitches } = entries;
+  if (method === 'leader') {
+    return [(GAUGES[gauge].pitch.long.hundredPitches.millimetres * leaderPitches) / 100];
+  }
+  const { measuredMillimetres, middleMillimetres, endMillimetres } = entries;
+  return [measuredMillimetres, middleMillimetres, endMillimetres].filter(
+    (length) => length !== undefined,
+  );
 }
+
+/** The shortest place decides. */
+const shortestLength = (entries: Entries): number => Math.min(...measuredLengths(entries));
 
 /** A leader is itself new film, so its own tolerance joins the reading error. */
 function readingError({ method, gauge, leaderPitches, readingErrorMillimetres }: Entries): number {
@@ -42,20 +54,89 @@ function readingError({ method, gauge, leaderPitches, readingErrorMillimetres }:
 
 function readingOf(entries: Entries): ShrinkageReading {
   const { gauge, pitchCount } = entries;
-  return readShrinkage(gauge, pitchCount, measuredLength(entries), readingError(entries));
+  const error = readingError(entries);
+  const keys = ['measuredMillimetres', 'middleMillimetres', 'endMillimetres'] as const;
+  // Every place must be readable, so that a slip in one of them is named beside its own field.
+  if (entries.method === 'rule') {
+    for (const key of keys) {
+      const length = entries[key];
+      if (length === undefined) continue;
+      try {
+        readShrinkage(gauge, pitchCount, length, error);
+      } catch (fault) {
+        if (fault instanceof OutOfRangeError && fault.argument === 'measuredMillimetres') {
+          throw new OutOfRangeError(key, length, fault.accepted);
+        }
+        throw fault;
+      }
+    }
+  }
+  return readShrinkage(gauge, pitchCount, shortestLength(entries), error);
 }
 
 const percent = (value: number): string => formatQuantity(value, 'percent', 2);
+
+/** The longest place may be a miscount as well; the shortest is judged for that with all the others. */
+function longestTrust(entries: Entries): ReadingTrust {
+  const { gauge, pitchCount } = entries;
+  const longest = Math.max(...measuredLengths(entries));
+  return trustInReading(
+    readShrinkage(gauge, pitchCount, longest, readingError(entries)).mostPercent,
+  );
+}
+
+/** What still has to be measured before the figure may be used. */
+function missingPlaces(entries: Entries): string {
+  if (entries.method === 'leader') return 'the other two of head, middle and end';
+  const missing = [
+    ...(entries.middleMillimetres === undefined ? ['the middle'] : []),
+    ...(entries.endMillimetres === undefined ? ['the end'] : []),
+  ];
+  return missing.join(' and ');
+}
 
 function verdictOf(entries: Entries, reading: ShrinkageReading): Outcome['verdict'] {
   const { leastPercent: least, mostPercent: most } = reading;
   const long = reading.againstLong.percent;
   const span = `between ${percent(least)} and ${percent(most)}`;
-  if (isLikelyMiscount(long)) {
-    const fits = measuredLength(entries) / GAUGES[entries.gauge].pitch.long.millimetres;
+  const trust = trustInReading(most);
+  const limit = percent(CLAW_LIMIT_SHRINKAGE_PERCENT);
+  if (trust === 'misreading' || longestTrust(entries) === 'misreading') {
+    const length =
+      trust === 'misreading' ? shortestLength(entries) : Math.max(...measuredLengths(entries));
+    const fits = length / GAUGES[entries.gauge].pitch.long.millimetres;
+    const isLong = trust !== 'misreading' || long < 0;
+    const why = isLong
+      ? 'Longer than new film, which no film is'
+      : `That would be ${percent(long)}, more than film does`;
     return {
       level: 'stop',
-      sentence: `That would be ${percent(long)}, more than film does: count again, since this length is ${formatNumber(fits, 4)} pitches of ${GAUGES[entries.gauge].name}, or check the gauge.`,
+      sentence: `${why}: count again, since this length is ${formatNumber(fits, 4)} pitches of ${GAUGES[entries.gauge].name}, or check the gauge.`,
+    };
+  }
+  if (trust === 'doubtful') {
+    return {
+      level: 'stop',
+      sentence: `Shrunk ${span}: only badly decayed film comes this far, so count again; if it stays so, leave it closed and ask a specialist.`,
+    };
+  }
+  const missing = missingPlaces(entries);
+  if (least >= CLAW_LIMIT_SHRINKAGE_PERCENT) {
+    return {
+      level: 'stop',
+      sentence: `Shrunk ${span}: past the limit of ${limit}, so keep it off claws and sprockets.`,
+    };
+  }
+  if (most >= CLAW_LIMIT_SHRINKAGE_PERCENT) {
+    return {
+      level: 'stop',
+      sentence: `Shrunk ${span}: it may be past ${limit}, so do not run it before you know better.`,
+    };
+  }
+  if (missing !== '') {
+    return {
+      level: 'care',
+      sentence: `Shrunk ${span} at the place you measured: measure ${missing} as well, since one place does not speak for the reel.`,
     };
   }
   if (most < LEAST_MEANINGFUL_SHRINKAGE_PERCENT) {
@@ -64,21 +145,9 @@ function verdictOf(entries: Entries, reading: ShrinkageReading): Outcome['verdic
       sentence: `No shrinkage to speak of: it is ${span}, no more than new film can differ.`,
     };
   }
-  if (least >= CLAW_LIMIT_SHRINKAGE_PERCENT) {
-    return {
-      level: 'stop',
-      sentence: `Shrunk ${span}: past the limit of ${percent(CLAW_LIMIT_SHRINKAGE_PERCENT)}, so keep it off claws and sprockets.`,
-    };
-  }
-  if (most >= CLAW_LIMIT_SHRINKAGE_PERCENT) {
-    return {
-      level: 'stop',
-      sentence: `Shrunk ${span}: it may be past ${percent(CLAW_LIMIT_SHRINKAGE_PERCENT)}, so do not run it before you know better.`,
-    };
-  }
   return {
     level: 'care',
-    sentence: `Shrunk ${span}: it can run slowly, with the loops watched.`,
+    sentence: `Shrunk ${span}: by this alone it can run slowly, with the loops watched.`,
   };
 }
 
@@ -101,7 +170,7 @@ export const worksheet = defineWorksheet({
       label: 'How you measured',
       options: { rule: 'with a rule, in mm', leader: 'beside new leader, by counting' },
       default: 'rule',
-      help: 'Lay the film flat, without pulling. Measure at head, middle and end.',
+      help: 'Lay the film itself flat, past the leader, without pulling. Measure at head, middle and end.',
     },
     pitchCount: {
       kind: 'count',
@@ -114,13 +183,33 @@ export const worksheet = defineWorksheet({
     },
     measuredMillimetres: {
       kind: 'quantity',
-      label: 'Measured length',
+      label: 'Length at the head',
       unit: 'mm',
       minimum: 20,
       maximum: 2000,
       default: '420.7',
       accepted: '420.7, 42.07 cm or 16 1/2 in',
-      help: 'From the upper edge of hole 0 to the upper edge of the last hole. Used with a rule.',
+      help: 'From the upper edge of hole 0 to the upper edge of the last hole, past the leader. Used with a rule.',
+    },
+    middleMillimetres: {
+      kind: 'optional-quantity',
+      label: 'Length in the middle',
+      unit: 'mm',
+      minimum: 20,
+      maximum: 2000,
+      default: '',
+      accepted: '420.9, 42.09 cm or 16 1/2 in',
+      help: 'As many pitches, halfway through the reel. Leave it empty if not measured. Used with a rule.',
+    },
+    endMillimetres: {
+      kind: 'optional-quantity',
+      label: 'Length at the end',
+      unit: 'mm',
+      minimum: 20,
+      maximum: 2000,
+      default: '',
+      accepted: '421.2, 42.12 cm or 16 1/2 in',
+      help: 'As many pitches, before the tail. Leave it empty if not measured. Used with a rule.',
     },
     leaderPitches: {
       kind: 'count',
@@ -129,7 +218,7 @@ export const worksheet = defineWorksheet({
       maximum: 200,
       default: '99',
       accepted: '99',
-      help: 'Pitches of leader that end level with the film. Used beside leader.',
+      help: 'Pitches of leader that end level with the film. Fill the sheet in once for each place. Used beside leader.',
     },
     readingErrorMillimetres: {
       kind: 'quantity',
@@ -143,7 +232,7 @@ export const worksheet = defineWorksheet({
     },
   },
   model:
-    'Shrinkage is what is missing from the length of as many pitches of new film, in percent. The standard has two pitches, and new film may be off by its tolerance (for gauges whose tolerance was not read, that of Super 8 in proportion); the bounds take both, and the reading error, at their worst. The limit of 0.8 % for claws is practice of the trade.',
+    'Shrinkage is what is missing from the length of as many pitches of new film, in percent. The standard has two pitches, and new film may be off by its tolerance (for gauges whose tolerance was not read, that of Super 8 in proportion); the bounds take both, and the reading error, at their worst. Of several places the shortest counts. A reading that no film can give is called a misreading. The limit of 0.8 % for claws is practice of the trade.',
   compute(entries) {
     const { gauge, pitchCount, method, leaderPitches } = entries;
     const reading = readingOf(entries);
@@ -165,10 +254,23 @@ export const worksheet = defineWorksheet({
         { note: 'Holds if the film was made with the short pitch.' },
       );
     }
+    const lengths = measuredLengths(entries);
     answers['leastPercent'] = quantityAnswer('At least', reading.leastPercent, 'percent', 2);
     answers['mostPercent'] = quantityAnswer('At most', reading.mostPercent, 'percent', 2, {
       note: 'Take this one to the triage of the reel.',
     });
+    if (lengths.length > 1) {
+      const spread = Math.max(...lengths) - Math.min(...lengths);
+      answers['spreadPercent'] = quantityAnswer(
+        'From place to place',
+        (100 * spread) / againstLong.newMillimetres,
+        'percent',
+        2,
+        {
+          note: 'A change along the reel. It is the change from hole to hole that makes the picture unsteady.',
+        },
+      );
+    }
     answers['newMillimetres'] = quantityAnswer(
       `Length of ${pitchCount} new pitches`,
       againstLong.newMillimetres,
@@ -188,9 +290,10 @@ export const worksheet = defineWorksheet({
       'mm',
       2,
     );
-    answers['class'] = isLikelyMiscount(againstLong.percent)
-      ? wordsAnswer('Class', 'none: count again')
-      : wordsAnswer('Class, at most', shrinkageClass(reading.mostPercent).meaning);
+    answers['class'] =
+      trustInReading(reading.mostPercent) === 'misreading'
+        ? wordsAnswer('Class', 'none: count again')
+        : wordsAnswer('Class, at most', shrinkageClass(reading.mostPercent).meaning);
     if (method === 'leader') {
       answers['countedPercent'] = quantityAnswer(
         'By the count alone',
@@ -212,7 +315,7 @@ export const worksheet = defineWorksheet({
     const { method, pitchCount, leaderPitches, gauge } = entries;
     const reading = readingOf(entries);
     const fresh = formatQuantity(reading.againstLong.newMillimetres, 'mm', 5);
-    const length = formatQuantity(measuredLength(entries), 'mm', 5);
+    const length = formatQuantity(shortestLength(entries), 'mm', 5);
     const beside =
       method === 'leader'
         ? [
@@ -248,6 +351,9 @@ export const worksheet = defineWorksheet({
     'smpte-239-2004',
     'asa-z22-5-1947',
     'transfer-guide',
+    'enticknap-checklist',
+    'ph22-93-1952',
+    'vinegar-syndrome-encyclopaedia',
     'tib-condition-schema',
     'international-projectionist-1963',
     'fiaf-cataloguing-manual',
