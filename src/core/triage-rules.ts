@@ -1,5 +1,6 @@
 // What each finding alone decides. Sheet, bench card and chapter say the same; a test holds them together.
 
+import { LAST_NITRATE_YEAR } from './nitrate-suspicion.ts';
 import { formatQuantity } from './quantity/format.ts';
 import type { ReelFindings } from './reel-findings.ts';
 import {
@@ -276,10 +277,13 @@ export function triageRuleLines(): readonly TriageRuleLine[] {
   const others: readonly { readonly verdict: TriageVerdict; readonly finding: string }[] = [
     {
       verdict: 'do-not-open',
-      finding: 'nitrate possible: said, or a sharp or sweet smell, or 35 mm not proved polyester',
+      finding: `nitrate possible: somebody says so; a sharp or sweet smell (on Super 8 and Super 16: not yet); 35 mm or an unknown gauge, up to ${LAST_NITRATE_YEAR} or undated, not proved polyester`,
     },
-    { verdict: 'not-yet', finding: 'anything not looked at, tried, tested or measured' },
-    { verdict: 'not-yet', finding: 'a shrinkage that cannot be: measure again' },
+    {
+      verdict: 'not-yet',
+      finding: 'anything but the stripe not looked at, tried, tested or measured',
+    },
+    { verdict: 'not-yet', finding: 'a shrinkage or a year that cannot be: look again' },
     { verdict: 'not-yet', finding: CONTRADICTIONS_FINDING },
     ...SHRINKAGE_SPANS,
   ];

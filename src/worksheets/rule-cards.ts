@@ -28,6 +28,9 @@ export interface RuleCard {
 }
 
 const percent = (value: number): string => formatQuantity(value, 'percent', 2);
+/** Names and measures stay on one line of a narrow card. */
+const unbroken = (text: string): string =>
+  text.replaceAll(/(\d|Super) (?=mm\b|%|8\b|16\b)/gu, '$1\u00a0');
 const bare = (value: number, digits: number): string => formatNumber(value, digits);
 
 const triageCard: RuleCard = {
@@ -37,7 +40,7 @@ const triageCard: RuleCard = {
       caption: 'From the gravest down',
       columns: ['Answer', 'when any of these is so'],
       rows: triageRuleLines().map(({ verdict, findings }) => ({
-        cells: [VERDICT_NAMES[verdict], findings.join('; ')],
+        cells: [VERDICT_NAMES[verdict], unbroken(findings.join('; '))],
       })),
     },
   ],
@@ -60,34 +63,36 @@ const acidCard: RuleCard = {
     'Open sour cans outdoors or under extraction, in nitrile gloves. Freeze only in two sealed bags with a humidity card, a day in the refrigerator on the way in and out, and open the bag only when it is warm. Nothing that may be nitrate.',
 };
 
+const least = percent(LEAST_MEANINGFUL_SHRINKAGE_PERCENT);
+const limit = percent(CLAW_LIMIT_SHRINKAGE_PERCENT);
+const highest = percent(HIGHEST_ARCHIVE_CLASS_PERCENT);
+const most = percent(MOST_POSSIBLE_SHRINKAGE_PERCENT);
+
 const shrinkageSpans: readonly (readonly [string, string])[] = [
-  [
-    `below −${percent(LEAST_MEANINGFUL_SHRINKAGE_PERCENT)}, or ${percent(MOST_POSSIBLE_SHRINKAGE_PERCENT)} and more`,
-    'misreading: count again, check the gauge',
-  ],
-  [`below ${percent(LEAST_MEANINGFUL_SHRINKAGE_PERCENT)}`, 'no more than new film can differ'],
-  [`below ${percent(CLAW_LIMIT_SHRINKAGE_PERCENT)}`, 'slowly, loops watched, by cool light'],
-  [`${percent(CLAW_LIMIT_SHRINKAGE_PERCENT)} and more`, 'not on claws or sprockets'],
-  [`${percent(HIGHEST_ARCHIVE_CLASS_PERCENT)} and more`, 'leave it closed, ask a specialist'],
+  [`below −${least}, or ${most} and more`, 'a misreading: count again, check the gauge'],
+  [`below ${least}`, 'no more than new film can differ'],
+  [`${least} to below ${limit}`, 'slowly, loops watched, by cool light'],
+  [`${limit} to below ${highest}`, 'not on claws or sprockets'],
+  [`${highest} to below ${most}`, 'leave it closed, ask a specialist'],
   [`above ${percent(DOUBTFUL_SHRINKAGE_PERCENT)}`, 'the same, and count again'],
 ];
 
 const smallGauges = GAUGE_IDS.filter((id) => id !== '35mm');
 
 const shrinkageCard: RuleCard = {
-  lead: 'Past the leader, over 100 pitches: first hole 0, last hole 100. At head, middle and end. The largest upper bound counts.',
+  lead: 'Past the leader, over 100 pitches: first hole 0, last hole 100. At head, middle and end. The largest upper bound counts: what you read, plus the error of your rule and of new film.',
   tables: [
     {
       caption: '100 pitches of the long pitch, mm',
-      columns: ['Gauge', 'New', `At ${percent(CLAW_LIMIT_SHRINKAGE_PERCENT)}`, 'New may differ by'],
+      columns: ['Gauge', 'New', `At ${limit}`, 'New may differ by'],
       rows: smallGauges.map((id) => {
         const length = GAUGES[id].pitch.long.hundredPitches.millimetres;
-        const limit = shrunkLengthMillimetres(length, CLAW_LIMIT_SHRINKAGE_PERCENT);
+        const shortest = shrunkLengthMillimetres(length, CLAW_LIMIT_SHRINKAGE_PERCENT);
         return {
           cells: [
             GAUGES[id].name,
             bare(length, 5),
-            bare(limit, 5),
+            bare(shortest, 5),
             `± ${bare(pitchToleranceMillimetres(id, 100), 2)}`,
           ],
         };
@@ -155,8 +160,8 @@ const storageCard: RuleCard = {
           cells: [
             TERM_WORDS[term],
             films.length > 2 ? 'all' : films.map((film) => film.replaceAll('-', ' ')).join(', '),
-            `${formatQuantity(warmestCelsius, 'celsius', 3)}${status === 'memory' ? ' *' : ''}`,
-            `${driestPercent} to ${dampestPercent} %`,
+            `${formatQuantity(warmestCelsius, 'celsius', 3)}${status === 'memory' ? '\u00a0*' : ''}`,
+            unbroken(`${driestPercent}\u00a0to\u00a0${dampestPercent} %`),
           ],
         }),
       ),

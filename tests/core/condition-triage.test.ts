@@ -401,7 +401,7 @@ describe('the rule on one sheet', () => {
     }
     const notYet = lines.find(({ verdict }) => verdict === 'not-yet');
     expect(notYet?.findings.filter((finding) => /not (?:looked|tested)/u.test(finding))).toEqual([
-      'anything not looked at, tried, tested or measured',
+      'anything but the stripe not looked at, tried, tested or measured',
     ]);
   });
 });

@@ -44,7 +44,7 @@ function readTable(): ReadonlyMap<string, ReadonlyMap<string, Answer>> {
     rows.map(([, finding = '', cell = '']) => [
       finding,
       new Map(
-        cell.split(';').map((part) => {
+        cell.split('<br />').map((part) => {
           const [words = '', answer = ''] = part.split('→').map((text) => text.trim());
           if (!isAnswer(answer)) throw new Error(`${finding}: “${part}” has no known answer`);
           return [words, answer] as const;
