@@ -36,8 +36,11 @@ function tablesOf({ verdict, steps, reasons }: Triage): readonly ResultTable[] {
         verdict === 'not-here'
           ? 'To do before it goes to another workshop, in this order'
           : 'To do before it runs, in this order',
-      columns: ['Step', 'Do this', 'How'],
-      rows: steps.map(({ what, how }, index) => ({ cells: [String(index + 1), what, how] })),
+      // Two columns, so that a phone shows the whole step.
+      columns: ['Step', 'Do this'],
+      rows: steps.map(({ what, how }, index) => ({
+        cells: [String(index + 1), `${what}. ${how}`],
+      })),
     });
   }
   if (reasons.length > 0) {
