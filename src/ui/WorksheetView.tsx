@@ -71,7 +71,6 @@ export function WorksheetView(props: Props): ComponentChildren {
     <form
       class="sheet"
       id={instance}
-      data-pagefind-ignore
       aria-labelledby={`${instance}-title`}
       onSubmit={(event) => {
         event.preventDefault();

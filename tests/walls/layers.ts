@@ -58,7 +58,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   // Steps of the build itself, run by astro.config.mjs; nothing of them reaches a page.
   'src/build/': [
     ...all('src/build/', 'src/offline/', 'node:crypto', 'node:fs', 'node:path', 'node:url'),
-    ...all('pagefind', 'sharp', 'subset-font', 'vite'),
+    ...all('node-html-parser', 'sharp', 'subset-font', 'vite'),
   ],
   // The loader of the examples reads its files at build.
   'src/content.config.ts': all('src/schemas/', 'astro', 'astro:content', 'node:fs', 'yaml'),

@@ -1,6 +1,21 @@
 import type { ComponentChildren } from 'preact';
 import { KINDS, type Kind } from './kinds.ts';
-import type { Findings, Hit, Stretch } from './search-index.ts';
+import type { Stretch } from './excerpt.ts';
+import type { Findings, Hit } from './search-index.ts';
+
+/** The best results, for a reader who wants one place to go to. */
+export function BestHits({ hits }: { readonly hits: readonly Hit[] }): ComponentChildren {
+  return (
+    <section class="hits hits-best" aria-labelledby="hits-best">
+      <h2 id="hits-best">Best matches</h2>
+      <ol>
+        {hits.map((hit) => (
+          <HitLine key={hit.url} hit={hit} />
+        ))}
+      </ol>
+    </section>
+  );
+}
 
 /** Results by kind, each kind with its number and, when there are more, a way to all of them. */
 export function ResultGroups(props: {
@@ -47,17 +62,6 @@ function HitLine({ hit }: { readonly hit: Hit }): ComponentChildren {
       <p class="hit-excerpt">
         <Marked stretches={hit.excerpt} />
       </p>
-      {hit.sections.length > 0 && (
-        <ul class="hit-sections">
-          {hit.sections.map((section) => (
-            <li key={section.url}>
-              <a class="hit-link" href={section.url}>
-                {section.title}
-              </a>
-            </li>
-          ))}
-        </ul>
-      )}
     </li>
   );
 }

@@ -1,11 +1,11 @@
 import { hydrate } from 'preact';
-import { openSearchIndex, type SearchIndex } from './search-index.ts';
+import { openSearchIndex, type OpenedIndex } from './search-index.ts';
 import { SearchPage } from './SearchPage.tsx';
 
-let opened: Promise<SearchIndex> | undefined;
+let opened: Promise<OpenedIndex> | undefined;
 
 /** Opens the index once; a failed load is tried again at the next call. */
-function openOnce(): Promise<SearchIndex> {
+function openOnce(): Promise<OpenedIndex> {
   opened ??= openSearchIndex().catch((error: unknown) => {
     opened = undefined;
     throw error;
