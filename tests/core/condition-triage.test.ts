@@ -289,9 +289,7 @@ describe('one thing more', () => {
         const unmeasured = without(measured, 'shrinkagePercent');
         expect(rankOf(unmeasured)).toBeGreaterThanOrEqual(rankOf(measured));
         const named = { ...findings, gauge: '8mm-type-r', year: 1950 } as const;
-        expect(rankOf({ ...named, gauge: 'not-noted' })).toBeGreaterThanOrEqual(
-          rankOf(named),
-        );
+        expect(rankOf({ ...named, gauge: 'not-noted' })).toBeGreaterThanOrEqual(rankOf(named));
       }),
     );
   });
