@@ -157,11 +157,12 @@ function polyesterContradiction(findings: ReelFindings): TriageRule | undefined 
   };
 }
 
-/** Steps of the rules, each once, in the order of the bench. */
-function stepsOf(rules: readonly TriageRule[]): readonly TriageStep[] {
+/** Steps of the rules, each once, in the order of the bench; the stripe is looked for on the way. */
+function stepsOf(rules: readonly TriageRule[], { stripe }: ReelFindings): readonly TriageStep[] {
   const wanted = new Set<TriageStepId>(
     rules.flatMap(({ step }) => (step === undefined ? [] : [step])),
   );
+  if (wanted.size > 0 && stripe === 'not-noted') wanted.add('stripe');
   return TRIAGE_STEPS.filter(({ id }) => wanted.has(id));
 }
 
@@ -212,7 +213,7 @@ export function triageReel(findings: ReelFindings): Triage {
     verdict,
     isNitrateSuspected: nitrate.length > 0,
     reasons,
-    steps: verdict === 'do-not-open' ? [] : stepsOf(rules),
+    steps: verdict === 'do-not-open' ? [] : stepsOf(rules, findings),
     notLookedAt: pointsNotLookedAt(findings),
   };
 }

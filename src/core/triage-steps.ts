@@ -16,6 +16,7 @@ export type TriageStepId =
   | 'shrinkage-again'
   | 'perforations'
   | 'splices'
+  | 'stripe'
   | 'mend-perforations'
   | 'remake-splices';
 
@@ -109,6 +110,11 @@ export const TRIAGE_STEPS: readonly TriageStep[] = [
     id: 'splices',
     what: 'Look at every splice',
     how: 'Stop at each one and bend it gently over a finger. If it lifts or cracks, it is remade.',
+  },
+  {
+    id: 'stripe',
+    what: 'Look for a stripe',
+    how: 'Along both edges, on both sides, with light from the side: a dull brown band. It decides how the film is cleaned.',
   },
   {
     id: 'mend-perforations',

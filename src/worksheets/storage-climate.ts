@@ -86,7 +86,7 @@ export const worksheet = defineWorksheet({
   id: 'storage-climate',
   title: 'Storage climate',
   question: 'For how long is film well kept in this store?',
-  chapter: 'reel/condition',
+  chapter: 'reel/keeping',
   inputs: {
     film: {
       kind: 'choice',

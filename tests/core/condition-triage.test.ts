@@ -245,6 +245,7 @@ describe('what was not looked at', () => {
       'shrinkage',
       'perforations',
       'splices',
+      'stripe',
     ]);
     expect(notLookedAt).toHaveLength(12);
   });

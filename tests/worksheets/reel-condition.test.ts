@@ -183,7 +183,7 @@ describe('worksheet condition-triage', () => {
     const steps = outcome?.tables?.[0];
     expect(steps?.caption).toContain('in this order');
     expect(steps?.rows.map(({ cells }) => cells[0])).toEqual(
-      Array.from({ length: 11 }, (_, index) => String(index + 1)),
+      Array.from({ length: 12 }, (_, index) => String(index + 1)),
     );
     expect(steps?.rows[0]?.cells[1]).toMatch(/^Name the gauge\. /u);
   });
