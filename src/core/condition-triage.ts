@@ -55,7 +55,6 @@ function gaugeRules({ gauge, year }: ReelFindings): readonly (TriageRule | undef
     isTooOld
       ? {
           verdict: 'not-yet',
-          finding: 'a year before the gauge existed',
           reason: `The year ${year} is before this gauge existed; look at the gauge again`,
           sources: [first.source],
           step: 'gauge',
@@ -68,7 +67,7 @@ function shrinkageRule({ shrinkagePercent, base }: ReelFindings): TriageRule | u
   if (shrinkagePercent === undefined) {
     if (base === 'polyester') return undefined;
     const reason = 'Shrinkage not measured';
-    return { verdict: 'not-yet', finding: reason, reason, sources: PRACTICE, step: 'shrinkage' };
+    return { verdict: 'not-yet', reason, sources: PRACTICE, step: 'shrinkage' };
   }
   requireInterval('shrinkagePercent', shrinkagePercent, { minimum: -100, maximum: 100, unit: '%' });
   const shown = formatQuantity(shrinkagePercent, 'percent', 2);
@@ -77,7 +76,6 @@ function shrinkageRule({ shrinkagePercent, base }: ReelFindings): TriageRule | u
     const why = shrinkagePercent < 0 ? 'no film grows longer than new' : 'no film shrinks so far';
     return {
       verdict: 'not-yet',
-      finding: 'a misreading',
       reason: `A shrinkage of ${shown} is a misreading, since ${why}; measure again`,
       sources: ['vinegar-syndrome-encyclopaedia', ...PRACTICE],
       step: 'shrinkage-again',
@@ -91,10 +89,10 @@ function shrinkageRule({ shrinkagePercent, base }: ReelFindings): TriageRule | u
   const again = trust === 'doubtful' ? '; such a reading is rare, so measure again as well' : '';
   const reason = `Shrinkage of ${shown}; ${withSmallInitial(meaning)}${again}`;
   if (shrinkagePercent < CLAW_LIMIT_SHRINKAGE_PERCENT) {
-    return { verdict: 'run-slowly', finding: reason, reason, sources };
+    return { verdict: 'run-slowly', reason, sources };
   }
   const verdict = id === 'beyond' ? 'do-not-open' : 'not-here';
-  return { verdict, finding: reason, reason, sources };
+  return { verdict, reason, sources };
 }
 
 /** The strip is for acetate; only proved polyester does without it. */
@@ -111,8 +109,7 @@ function acidRules({ base, acidLevel, stripe }: ReelFindings): readonly (TriageR
     isStripedAndSour
       ? {
           verdict: 'run-slowly',
-          finding: 'striped and sour',
-          reason: 'Striped acetate that has begun to sour goes faster than other film; copy it now',
+          reason: 'Striped acetate that sours goes fast; copy it now',
           sources: PRACTICE,
         }
       : undefined,
@@ -124,7 +121,6 @@ function strangeSmellRule({ smell, gauge }: ReelFindings): TriageRule | undefine
   if (smell !== 'acrid-or-sweet' || !isYoungerThanNitrate(gauge)) return undefined;
   return {
     verdict: 'not-yet',
-    finding: 'a sharp or sweet smell on Super 8 or Super 16',
     reason:
       'A sharp or sweet smell that nitrate cannot explain in this gauge; find its cause first',
     sources: PRACTICE,
@@ -150,7 +146,6 @@ function polyesterContradiction(findings: ReelFindings): TriageRule | undefined 
   if (said.length === 0) return undefined;
   return {
     verdict: 'not-yet',
-    finding: 'not like polyester',
     reason: `Said to be polyester, yet ${said.join(', and ')}; look at the base again`,
     sources: [...PRACTICE, 'from-memory'],
     step: 'base-again',

@@ -16,42 +16,42 @@ export interface FreezingStep {
  */
 export const FREEZING_STEPS: readonly FreezingStep[] = [
   {
-    what: 'Ask a specialist first, and copy before you freeze where you can. Film that may be nitrate is not frozen here.',
+    what: 'Ask a specialist first. Copy first where you can. Never nitrate.',
     status: 'practice',
     sources: ['common-practice'],
   },
   {
-    what: 'Let film and packing lie together at room temperature in dry air, 30 to 40 % relative humidity, for a day; the day is practice.',
+    what: 'Let film and packing rest a day in a dry room, at 30 to 40 %.',
     status: 'seen',
     sources: ['filmforever-storage', 'common-practice'],
   },
   {
-    what: 'Take the acid strip out. Put the roll in a vented can or a card box, label it with number, date and acid level.',
+    what: 'Strip out, roll in a vented can, labelled with date and acid level.',
     status: 'practice',
     sources: ['common-practice'],
   },
   {
-    what: 'Seal it in a moisture-proof freezer bag with a humidity card inside that can be read. Fill the bag and press the air out: loose air moves moisture while it warms.',
+    what: 'Seal it in a moisture-proof bag that it fills, air pressed out, with a humidity card that can be read.',
     status: 'seen',
     sources: ['filmforever-storage', 'mccormick-goodhart'],
   },
   {
-    what: 'Put that bag into a second one, with a second card between them.',
+    what: 'Put that into a second bag, with a second card.',
     status: 'practice',
     sources: ['mccormick-goodhart', 'common-practice'],
   },
   {
-    what: 'Cool it in stages, against dew: a day in the refrigerator, then an upright frost-free freezer at about −18 °C, filled to half and not the one for food.',
+    what: 'Cool it in stages: a day in the refrigerator, then a frost-free freezer at about −18 °C, filled to half, not the one for food.',
     status: 'seen',
     sources: ['filmforever-storage', 'filmcare-low-temperature', 'common-practice'],
   },
   {
-    what: 'Read the cards once a year. If the inner one shows damp, pack the film anew. In a power cut leave the door shut.',
+    what: 'Read the cards once a year; if the inner one shows damp, pack anew.',
     status: 'practice',
     sources: ['mccormick-goodhart', 'common-practice'],
   },
   {
-    what: 'Thaw it closed: still sealed, a day in the refrigerator, then in the room until it is no longer cold, overnight for a small roll, a day for 400 ft. Open it only then; the times are practice.',
+    what: 'Thaw it closed: still sealed, a day in the refrigerator, then in the room, a night for a small roll, a day for 400 ft. Open it only then.',
     status: 'seen',
     sources: ['vitale-cold-storage', 'film-laboratory-storage', 'common-practice'],
   },

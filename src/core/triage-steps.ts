@@ -39,7 +39,7 @@ export const TRIAGE_STEPS: readonly TriageStep[] = [
   {
     id: 'gauge',
     what: 'Name the gauge',
-    how: 'Look at the width and the holes on the outermost turn, by the window, without unwinding. Until you know, treat the can as nitrate: no flame, no lamp, no heat. If it is 35 mm or fits nothing, close the can.',
+    how: 'By width and holes on the outermost turn, at the window, without unwinding. Until you know, treat it as nitrate: no flame, no lamp, no heat. If it is 35 mm or fits nothing, close the can.',
   },
   {
     id: 'smell',
@@ -49,27 +49,27 @@ export const TRIAGE_STEPS: readonly TriageStep[] = [
   {
     id: 'strange-smell',
     what: 'Explain the smell',
-    how: 'Close the can and air the room. Ask where it lay: moth balls and cleaning fluid smell too. Let someone who knows film smell it before you go on.',
+    how: 'Close the can and air the room. Ask where it lay: moth balls smell too. Ask someone who knows film before you go on.',
   },
   {
     id: 'deposit',
     what: 'Look for powder, drops and turns that stick',
-    how: 'Look at both sides of the roll before you unwind anything. If turns hold together, stop: do not pull.',
+    how: 'On both sides of the roll, before you unwind anything. If turns hold together, stop: do not pull.',
   },
   {
     id: 'mould',
     what: 'Look for mould',
-    how: 'Look for spots and threads on the edges of the winding. Do not blow on it; wear gloves, and a mask if you see any.',
+    how: 'Spots and threads on the edges of the winding. Do not blow on it; wear gloves, and a mask if you see any.',
   },
   {
     id: 'clean-mould',
     what: 'Have the dry mould cleaned off',
-    how: 'Outdoors or under extraction, dry, with gloves, mask and eye protection; bag the cloth.',
+    how: 'Outdoors or under extraction, dry, with gloves, mask and eye protection.',
   },
   {
     id: 'warp',
     what: 'Look whether it is flat',
-    how: 'Look across the side of the roll: spokes, hills and gaps mean warp.',
+    how: 'Across the side of the roll: spokes, hills and gaps mean warp.',
   },
   {
     id: 'base',
@@ -79,7 +79,7 @@ export const TRIAGE_STEPS: readonly TriageStep[] = [
   {
     id: 'base-again',
     what: 'Look at base and year again',
-    how: 'What was found does not go with polyester. Repeat the test with the polarising filter on the film itself, past the leader, and ask how the year is known. If the can smells, look for a sour reel beside it.',
+    how: 'Repeat the test with the filter on the film itself, past the leader, and ask how the year is known. If the can smells, look for a sour reel beside it.',
   },
   {
     id: 'brittleness',
@@ -94,17 +94,17 @@ export const TRIAGE_STEPS: readonly TriageStep[] = [
   {
     id: 'shrinkage',
     what: 'Measure the shrinkage',
-    how: 'Over 100 pitches of the film itself, at the head now, in the middle and at the end while you wind. The largest upper bound counts.',
+    how: 'Over 100 pitches past the leader, at the head now, in the middle and at the end while you wind. The largest counts.',
   },
   {
     id: 'shrinkage-again',
     what: 'Measure the shrinkage again',
-    how: 'This reading cannot be. Check the gauge, call the first hole 0, count to hole 100 with a slip at every tenth, and measure at three places.',
+    how: 'Check the gauge, call the first hole 0, count to hole 100 with a slip at every tenth, at three places.',
   },
   {
     id: 'perforations',
     what: 'Wind it by hand and feel the holes',
-    how: 'Slowly, film between gloved thumb and finger at its edges. A paper slip at each damage.',
+    how: 'Slowly, the edges between gloved thumb and finger. A paper slip at each damage.',
   },
   {
     id: 'splices',
@@ -114,16 +114,16 @@ export const TRIAGE_STEPS: readonly TriageStep[] = [
   {
     id: 'stripe',
     what: 'Look for a stripe',
-    how: 'Along both edges, on both sides, with light from the side: a dull brown band. It decides how the film is cleaned.',
+    how: 'A dull brown band along an edge, seen with light from the side. It decides how the film is cleaned.',
   },
   {
     id: 'mend-perforations',
     what: 'Mend the torn holes',
-    how: 'With perforated tape, no hole half covered. Note each place on the job sheet.',
+    how: 'With perforated tape, no hole half covered.',
   },
   {
     id: 'remake-splices',
     what: 'Remake the weak splices',
-    how: 'Old glue off, tape on both sides, the stripe left bare. Bend each one again.',
+    how: 'Bend each one again.',
   },
 ];

@@ -56,8 +56,8 @@ const NOT_TESTED: Outcome = {
   },
   answers: {
     acidLevel: wordsAnswer('Counts as level', 'not known'),
-    condition: wordsAnswer('Condition', 'not known: smell comes late'),
-    action: wordsAnswer('What to do', 'Lay a strip in, close the can, read it after a day'),
+    condition: wordsAnswer('Condition', 'not known'),
+    action: wordsAnswer('What to do', 'Lay a strip in'),
     mayRun: wordsAnswer('May it run', 'not before it is tested'),
     pastOnset: wordsAnswer('Decay feeds itself', 'not known'),
     howKnown: wordsAnswer('How this is known', STATUS_WORDS.practice),

@@ -145,7 +145,7 @@ export const worksheet = defineWorksheet({
         unknown: 'looked at, still unknown',
       },
       default: 'not-noted',
-      help: 'A polarising filter and a dark flat screen show polyester by its light or colours, on the film itself, past the leader; nothing is cut. They cannot tell acetate from nitrate.',
+      help: 'On the film itself, past the leader; nothing is cut. A polarising filter and a dark flat screen show polyester by light or colours, but cannot tell acetate from nitrate.',
     },
     brittleness: {
       kind: 'choice',
@@ -182,7 +182,7 @@ export const worksheet = defineWorksheet({
       maximum: 100,
       default: '',
       accepted: '0.4 or 0,4 %',
-      help: 'The upper bound from the shrinkage worksheet, the largest of head, middle and end, of the film and not of its leader. Leave it empty if not measured.',
+      help: 'The upper bound from the shrinkage worksheet, of the film and not of its leader. Leave it empty if not measured.',
     },
     perforations: {
       kind: 'choice',
@@ -218,11 +218,11 @@ export const worksheet = defineWorksheet({
         lifting: 'striped, and it lifts',
       },
       default: 'not-noted',
-      help: 'A dull brown band along an edge, seen with light from the side. Striped film is cleaned dry only.',
+      help: 'A dull brown band along an edge, seen with light from the side.',
     },
   },
   model:
-    'Every finding has a verdict of its own, and the most cautious one holds; suspected nitrate always wins. What was not looked at counts against the reel, whatever its base: the answer is then “not yet”, with the steps in order. Polyester is let off the acid test and the limits of shrinkage, nothing else. The limits for claw projectors are practice of the trade, careful on purpose. A worksheet cannot see the film: when your hand says stop, stop.',
+    'Every finding has a verdict of its own, and the most cautious one holds; suspected nitrate always wins. What was not looked at gives “not yet”, whatever the base. Polyester is let off the acid test and the limits of shrinkage, nothing else. The limits for claw projectors are practice of the trade, careful on purpose. A worksheet cannot see the film: when your hand says stop, stop.',
   compute(entries) {
     const findings = findingsOf(entries);
     const result = triageReel(findings);

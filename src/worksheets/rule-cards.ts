@@ -13,7 +13,7 @@ import {
 } from '../core/shrinkage-class.ts';
 import { pitchToleranceMillimetres, shrunkLengthMillimetres } from '../core/shrinkage.ts';
 import { CLIMATE_ROWS, type StorageTerm } from '../core/storage-climate.ts';
-import { triageRuleLines } from '../core/triage-rules.ts';
+import { triageRuleLines } from '../core/triage-card.ts';
 import { POSITION_NAMES } from './perforation-words.ts';
 import { hedge } from './provenance-words.ts';
 import { VERDICT_NAMES } from './triage-words.ts';

@@ -7,7 +7,6 @@ import {
   LEAST_MEANINGFUL_SHRINKAGE_PERCENT,
   shrinkageClass,
   trustInReading,
-  type ReadingTrust,
 } from '../core/shrinkage-class.ts';
 import {
   pitchToleranceMillimetres,
@@ -30,60 +29,43 @@ interface Entries {
   readonly readingErrorMillimetres: number;
 }
 
-/** Lengths of the film's pitches in mm, head first: measured, or laid beside new leader. */
-function measuredLengths(entries: Entries): readonly number[] {
-  const { method, gauge, leaderPitches } = entries;
-  if (method === 'leader') {
-    return [(GAUGES[gauge].pitch.long.hundredPitches.millimetres * leaderPitches) / 100];
-  }
-  const { measuredMillimetres, middleMillimetres, endMillimetres } = entries;
-  return [measuredMillimetres, middleMillimetres, endMillimetres].filter(
-    (length) => length !== undefined,
-  );
-}
+const PLACES = ['measuredMillimetres', 'middleMillimetres', 'endMillimetres'] as const;
 
-/** The shortest place decides. */
-const shortestLength = (entries: Entries): number => Math.min(...measuredLengths(entries));
+interface Place {
+  readonly millimetres: number;
+  readonly reading: ShrinkageReading;
+}
 
 /** A leader is itself new film, so its own tolerance joins the reading error. */
-function readingError({ method, gauge, leaderPitches, readingErrorMillimetres }: Entries): number {
-  return method === 'rule'
-    ? readingErrorMillimetres
-    : readingErrorMillimetres + pitchToleranceMillimetres(gauge, leaderPitches);
+function readBesideLeader(entries: Entries): Place {
+  const { gauge, pitchCount, leaderPitches, readingErrorMillimetres } = entries;
+  const millimetres = (GAUGES[gauge].pitch.long.hundredPitches.millimetres * leaderPitches) / 100;
+  const error = readingErrorMillimetres + pitchToleranceMillimetres(gauge, leaderPitches);
+  return { millimetres, reading: readShrinkage(gauge, pitchCount, millimetres, error) };
 }
 
-function readingOf(entries: Entries): ShrinkageReading {
-  const { gauge, pitchCount } = entries;
-  const error = readingError(entries);
-  const keys = ['measuredMillimetres', 'middleMillimetres', 'endMillimetres'] as const;
-  // Every place must be readable, so that a slip in one of them is named beside its own field.
-  if (entries.method === 'rule') {
-    for (const key of keys) {
-      const length = entries[key];
-      if (length === undefined) continue;
-      try {
-        readShrinkage(gauge, pitchCount, length, error);
-      } catch (fault) {
-        if (fault instanceof OutOfRangeError && fault.argument === 'measuredMillimetres') {
-          throw new OutOfRangeError(key, length, fault.accepted);
-        }
-        throw fault;
-      }
+/** What each place that was measured says, shortest first: that one decides. */
+function placesOf(entries: Entries): readonly [Place, ...Place[]] {
+  if (entries.method === 'leader') return [readBesideLeader(entries)];
+  const { gauge, pitchCount, readingErrorMillimetres } = entries;
+  const places = PLACES.flatMap((key): readonly Place[] => {
+    const millimetres = entries[key];
+    if (millimetres === undefined) return [];
+    try {
+      const reading = readShrinkage(gauge, pitchCount, millimetres, readingErrorMillimetres);
+      return [{ millimetres, reading }];
+    } catch (fault) {
+      // A slip in one place is named beside its own field.
+      const isLength = fault instanceof OutOfRangeError && fault.argument === PLACES[0];
+      throw isLength ? new OutOfRangeError(key, millimetres, fault.accepted) : fault;
     }
-  }
-  return readShrinkage(gauge, pitchCount, shortestLength(entries), error);
+  });
+  const [first, ...others] = places.sort((one, two) => one.millimetres - two.millimetres);
+  if (first === undefined) throw new OutOfRangeError(PLACES[0], Number.NaN, 'a length in mm');
+  return [first, ...others];
 }
 
 const percent = (value: number): string => formatQuantity(value, 'percent', 2);
-
-/** The longest place may be a miscount as well; the shortest is judged for that with all the others. */
-function longestTrust(entries: Entries): ReadingTrust {
-  const { gauge, pitchCount } = entries;
-  const longest = Math.max(...measuredLengths(entries));
-  return trustInReading(
-    readShrinkage(gauge, pitchCount, longest, readingError(entries)).mostPercent,
-  );
-}
 
 /** What still has to be measured before the figure may be used. */
 function missingPlaces(entries: Entries): string {
@@ -95,26 +77,25 @@ function missingPlaces(entries: Entries): string {
   return missing.join(' and ');
 }
 
-function verdictOf(entries: Entries, reading: ShrinkageReading): Outcome['verdict'] {
-  const { leastPercent: least, mostPercent: most } = reading;
-  const long = reading.againstLong.percent;
+function verdictOf(entries: Entries, places: readonly [Place, ...Place[]]): Outcome['verdict'] {
+  const { leastPercent: least, mostPercent: most } = places[0].reading;
   const span = `between ${percent(least)} and ${percent(most)}`;
-  const trust = trustInReading(most);
   const limit = percent(CLAW_LIMIT_SHRINKAGE_PERCENT);
-  if (trust === 'misreading' || longestTrust(entries) === 'misreading') {
-    const length =
-      trust === 'misreading' ? shortestLength(entries) : Math.max(...measuredLengths(entries));
-    const fits = length / GAUGES[entries.gauge].pitch.long.millimetres;
-    const isLong = trust !== 'misreading' || long < 0;
-    const why = isLong
-      ? 'Longer than new film, which no film is'
-      : `That would be ${percent(long)}, more than film does`;
+  const wrong = places.find(({ reading }) => trustInReading(reading.mostPercent) === 'misreading');
+  if (wrong !== undefined) {
+    const { millimetres, reading } = wrong;
+    const fits = millimetres / GAUGES[entries.gauge].pitch.long.millimetres;
+    const { percent: long } = reading.againstLong;
+    const why =
+      long < 0
+        ? 'Longer than new film, which no film is'
+        : `That would be ${percent(long)}, more than film does`;
     return {
       level: 'stop',
       sentence: `${why}: count again, since this length is ${formatNumber(fits, 4)} pitches of ${GAUGES[entries.gauge].name}, or check the gauge.`,
     };
   }
-  if (trust === 'doubtful') {
+  if (trustInReading(most) === 'doubtful') {
     return {
       level: 'stop',
       sentence: `Shrunk ${span}: only badly decayed film comes this far, so count again; if it stays so, leave it closed and ask a specialist.`,
@@ -232,10 +213,11 @@ export const worksheet = defineWorksheet({
     },
   },
   model:
-    'Shrinkage is what is missing from the length of as many pitches of new film, in percent. The standard has two pitches, and new film may be off by its tolerance (for gauges whose tolerance was not read, that of Super 8 in proportion); the bounds take both, and the reading error, at their worst. Of several places the shortest counts. A reading that no film can give is called a misreading. The limit of 0.8 % for claws is practice of the trade.',
+    'Shrinkage is what is missing from the length of as many pitches of new film, in percent. The standard has two pitches, and new film may be off by its tolerance (for gauges whose tolerance was not read, that of Super 8 in proportion); the bounds take both, and the reading error, at their worst. Of several places the shortest counts. A reading that no film can give is a misreading. The limit of 0.8 % for claws is practice of the trade.',
   compute(entries) {
     const { gauge, pitchCount, method, leaderPitches } = entries;
-    const reading = readingOf(entries);
+    const places = placesOf(entries);
+    const [{ millimetres: shortest, reading }] = places;
     const { againstLong, againstShort } = reading;
     const answers: Record<string, Answer> = {
       shrinkagePercent: quantityAnswer(
@@ -254,20 +236,19 @@ export const worksheet = defineWorksheet({
         { note: 'Holds if the film was made with the short pitch.' },
       );
     }
-    const lengths = measuredLengths(entries);
     answers['leastPercent'] = quantityAnswer('At least', reading.leastPercent, 'percent', 2);
     answers['mostPercent'] = quantityAnswer('At most', reading.mostPercent, 'percent', 2, {
       note: 'Take this one to the triage of the reel.',
     });
-    if (lengths.length > 1) {
-      const spread = Math.max(...lengths) - Math.min(...lengths);
+    const longest = places.at(-1)?.millimetres ?? shortest;
+    if (places.length > 1) {
       answers['spreadPercent'] = quantityAnswer(
         'From place to place',
-        (100 * spread) / againstLong.newMillimetres,
+        (100 * (longest - shortest)) / againstLong.newMillimetres,
         'percent',
         2,
         {
-          note: 'A change along the reel. It is the change from hole to hole that makes the picture unsteady.',
+          note: 'A change from hole to hole makes the picture unsteady.',
         },
       );
     }
@@ -309,13 +290,13 @@ export const worksheet = defineWorksheet({
       3,
       { note: `${pitchCount} holes hold only ${pitchCount - 1} pitches of ${GAUGES[gauge].name}.` },
     );
-    return { verdict: verdictOf(entries, reading), answers };
+    return { verdict: verdictOf(entries, places), answers };
   },
   working(entries, { answers }) {
     const { method, pitchCount, leaderPitches, gauge } = entries;
-    const reading = readingOf(entries);
+    const [{ millimetres, reading }] = placesOf(entries);
     const fresh = formatQuantity(reading.againstLong.newMillimetres, 'mm', 5);
-    const length = formatQuantity(shortestLength(entries), 'mm', 5);
+    const length = formatQuantity(millimetres, 'mm', 5);
     const beside =
       method === 'leader'
         ? [

@@ -112,7 +112,7 @@ export function cautionsOf(findings: ReelFindings, triage: Triage): readonly str
   if (triage.isNitrateSuspected) return cautions;
   if (triage.verdict === 'run-slowly') {
     cautions.push(
-      'Slowly means by cool light. Behind a hot lamp slow film heats longer, and below about 12 to 14 frames/s many machines drop a heat flap into the beam (from memory). With a hot lamp keep to the machine’s usual rate.',
+      'Slowly means by cool light. A hot lamp heats slow film longer, and below about 12 to 14 frames/s many machines drop a heat flap (from memory): with a hot lamp keep to the usual rate.',
     );
   }
   if (gauge === '9.5mm' && (perforations === 'few' || perforations === 'many')) {

@@ -4,7 +4,8 @@ import { triageReel } from '../../src/core/condition-triage.ts';
 import { OutOfRangeError } from '../../src/core/errors.ts';
 import { nitrateReasons } from '../../src/core/nitrate-suspicion.ts';
 import type { ReelFindings } from '../../src/core/reel-findings.ts';
-import { TRIAGE_ORDER, triageRuleLines, type TriageVerdict } from '../../src/core/triage-rules.ts';
+import { triageRuleLines } from '../../src/core/triage-card.ts';
+import { TRIAGE_ORDER, type TriageVerdict } from '../../src/core/triage-rules.ts';
 import { TRIAGE_STEPS } from '../../src/core/triage-steps.ts';
 import { readSources } from '../content/read-content.ts';
 
