@@ -19,7 +19,7 @@ export type ReadingTrust = 'plausible' | 'doubtful' | 'misreading';
  * the same size, so a film that reads longer than new is measured again, not run.
  *
  * Model: a misreading below −0.3 % (no film grows; 0.3 % is what pitch and tolerance explain) and from
- * 10 % on (a film of 8 mm type R measured as Super 8 reads just that); doubtful above 5 %.
+ * 10 % on (a film of Standard 8 measured as Super 8 reads just that); doubtful above 5 %.
  *
  * @param mostPercent  upper bound of the shrinkage, %
  * @returns plausible, doubtful or misreading

@@ -175,7 +175,7 @@ export const worksheet = defineWorksheet({
     'national-archives-mould',
     'ahmad-2020',
     'bigourdan-2006',
-    'filmforever-storage',
+    'film-forever-8',
     'vitale-cold-storage',
     'common-practice',
   ],

@@ -1,12 +1,17 @@
 import { expect, test } from 'vitest';
-import { VAPOUR_LIMITS } from '../../src/core/vapour-limits.ts';
+import { exposureLimit, heavierThanAir, VAPOURS } from '../../src/core/vapour-limits.ts';
 
-test('acetic acid has a molecular weight of 60.1 and a specific gravity of 1.05', () => {
-  const { molarMassGrams, gramsPerMillilitre } = VAPOUR_LIMITS['acetic-acid'];
+const { molarMassGrams, gramsPerMillilitre } = VAPOURS['acetic-acid'];
+
+test('transcription: acetic acid has a molecular weight of 60.1 and a specific gravity of 1.05', () => {
   expect([molarMassGrams, gramsPerMillilitre]).toEqual([60.1, 1.05]);
+});
+
+test('its vapour weighs 2.1 times as much as air', () => {
+  expect(heavierThanAir(molarMassGrams)).toBeCloseTo(2.1, 1);
 });
 
 test('its smell is noticed from 0.21 to 1.0 ppm, a tenth of the limit of the day or less', () => {
   const highestOdourPpm = 1;
-  expect(VAPOUR_LIMITS['acetic-acid'].dayPpm / highestOdourPpm).toBe(10);
+  expect(exposureLimit('acetic-acid', 'strictest').dayPpm / highestOdourPpm).toBe(10);
 });

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
-import { milligramsPerCubicMetre, VAPOUR_LIMITS } from '../../src/core/vapour-limits.ts';
+import { exposureLimit, milligramsPerCubicMetre, VAPOURS } from '../../src/core/vapour-limits.ts';
 
-const { molarMassGrams, dayPpm, shortPpm, gramsPerMillilitre } = VAPOUR_LIMITS.isopropanol;
+const { molarMassGrams, gramsPerMillilitre, lowerExplosivePercent, flashPointCelsius } =
+  VAPOURS.isopropanol;
 
 test('1 ppm is 2.46 mg/m³', () => {
   expect(milligramsPerCubicMetre(1, molarMassGrams)).toBeCloseTo(2.46, 2);
@@ -14,6 +15,12 @@ test.each([
   expect(Math.abs(milligramsPerCubicMetre(ppm, molarMassGrams) - printed)).toBeLessThan(5);
 });
 
-test('the limits, molecular weight and specific gravity are those of the guide', () => {
-  expect([dayPpm, shortPpm, molarMassGrams, gramsPerMillilitre]).toEqual([400, 500, 60.1, 0.79]);
+test('transcription: limits, molecular weight, specific gravity, explosive limit', () => {
+  const { dayPpm, shortPpm, standing } = exposureLimit('isopropanol', 'niosh');
+  expect([dayPpm, shortPpm, standing]).toEqual([400, 500, 'recommended']);
+  expect([molarMassGrams, gramsPerMillilitre, lowerExplosivePercent]).toEqual([60.1, 0.79, 2]);
+});
+
+test('the flash point of 53 °F is 12 °C', () => {
+  expect(Math.round((53 - 32) / 1.8)).toBe(flashPointCelsius);
 });

@@ -107,7 +107,7 @@ function answerOfChapter({ words, shrinkage, year }: DescribedReel): Answer {
   const firstYears: Readonly<Record<string, number>> = {
     '9.5 mm': 1922,
     '16 mm': 1923,
-    '8 mm type R': 1932,
+    'Standard 8': 1932,
     'Super 8': 1965,
   };
   if (year !== undefined && year < (firstYears[gauge] ?? 0)) answers.push('not yet');
