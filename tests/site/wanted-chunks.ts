@@ -18,10 +18,26 @@ const APART = /clip|mediabunny|watch-editions/u;
 /** Tells for a dynamic import, by chunk and importer, whether the page loads it. */
 export type Wanted = (name: string, importer: string) => boolean;
 
+/** What brings each live part to life, by the part that a page must show to load it. */
+const PARTS: Readonly<Record<string, string>> = {
+  'hydrate-worksheet': 'worksheet-form',
+  'hydrate-practice': 'practice-sheet',
+  'start-mixed-practice': 'mixed-practice',
+  'hydrate-bench': 'bench-form',
+  'hydrate-gathered': '[data-plan]',
+  'start-cards': '[data-cards-tools]',
+  // Cards are filled anew only where a bench is kept, one worksheet after the other.
+  'fill-cards': 'nothing-before-a-bench-is-kept',
+  'hydrate-search': '[data-search]',
+};
+
 const only =
-  (shown: readonly string[]): Wanted =>
-  (name) =>
-    choices.has(name) ? shown.includes(name) : !APART.test(name);
+  ({ root }: BuiltPage, shown: readonly string[]): Wanted =>
+  (name) => {
+    if (choices.has(name)) return shown.includes(name);
+    const part = PARTS[name];
+    return part === undefined ? !APART.test(name) : root.querySelector(part) !== null;
+  };
 
 /** Names of the chunks that each form of a page picks; a form wakes when the reader touches it. */
 function picksOfForms(
@@ -41,15 +57,16 @@ function picksOfForms(
 
 /**
  * What a page may load beyond its static imports while one worksheet is in use: one case for each
- * form. A page without forms (practice) shows one worksheet at a time, so any may be the one.
+ * form. Practice shows one worksheet at a time, so any may be the one.
  */
 export function wantedChunks(
   page: BuiltPage,
   worksheets: ReadonlyMap<string, AnyWorksheet>,
 ): readonly Wanted[] {
   const picks = picksOfForms(page, worksheets);
-  if (picks.length > 0) return picks.map(only);
-  return [...worksheets.keys()].map((id) => only(shownBy(worksheets, id, {})));
+  if (picks.length > 0) return picks.map((names) => only(page, names));
+  if (page.root.querySelector('practice-sheet, [data-plan]') === null) return [only(page, [])];
+  return [...worksheets.keys()].map((id) => only(page, shownBy(worksheets, id, {})));
 }
 
 /** The same while every form of the page is in use; undefined where there is none. */
@@ -58,7 +75,7 @@ export function wantedByAllForms(
   worksheets: ReadonlyMap<string, AnyWorksheet>,
 ): Wanted | undefined {
   const picks = picksOfForms(page, worksheets);
-  return picks.length === 0 ? undefined : only(picks.flat());
+  return picks.length === 0 ? undefined : only(page, picks.flat());
 }
 
 function shownBy(

@@ -1,5 +1,5 @@
 import { hydrate } from 'preact';
-import { noteEarlyTyping } from '../early-typing.ts';
+import { noteEarlyTyping } from './early-typing.ts';
 import { loadWorksheet } from '../load-worksheet.ts';
 import { PracticeView } from './PracticeView.tsx';
 import { drawProblem, type PracticeKind } from './practice-problem.ts';

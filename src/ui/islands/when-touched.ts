@@ -1,35 +1,29 @@
+/** Everything by which a reader, a browser or another program can touch a form. */
+const TOUCHES = ['pointerdown', 'focusin', 'input', 'change'] as const;
+
 /**
- * Brings a static form to life at the reader's first touch, click or keyboard focus, so that a page
- * that is only read loads no form script. A button pressed meanwhile is pressed again once it works;
- * what is typed meanwhile is kept by early-typing.ts.
+ * Calls `wake` at the reader's first touch, key or change, so that a page that is only read loads no
+ * form script. A button pressed meanwhile is pressed again once it works.
  *
- * @param wake  loads and hydrates; when it fails (off line and not kept yet) the next touch tries again
+ * @param wake  loads and hydrates; may be called again and again until it has succeeded
  */
-export function wakeOnTouch(
-  element: HTMLElement,
-  wake: (element: HTMLElement) => Promise<void>,
-): void {
+export function whenTouched(element: HTMLElement, wake: () => Promise<void>): void {
   const calls = new AbortController();
   const { signal } = calls;
-  let isWaking = false;
   let pressed: HTMLElement | undefined;
 
   const begin = async (): Promise<void> => {
-    if (isWaking) return;
-    isWaking = true;
     try {
-      await wake(element);
+      await wake();
     } catch {
-      isWaking = false;
       return;
     }
+    if (signal.aborted) return;
     calls.abort();
     pressed?.click();
   };
 
-  for (const kind of ['pointerdown', 'focusin'] as const) {
-    element.addEventListener(kind, () => void begin(), { signal });
-  }
+  for (const kind of TOUCHES) element.addEventListener(kind, () => void begin(), { signal });
   element.addEventListener(
     'click',
     (event) => {

@@ -47,26 +47,29 @@ function choose(isChosen: boolean): void {
   showChoice();
 }
 
-// On paper an address needs the name of the site; on the screen it would only move the lines.
-addEventListener('beforeprint', () => {
-  for (const address of document.querySelectorAll('.card-address')) {
-    const path = address.textContent;
-    if (path.startsWith('/')) address.textContent = `${location.host}${path}`;
-  }
-});
-for (const box of boxes()) box.addEventListener('change', showChoice);
-document.querySelector('[data-cards-all]')?.addEventListener('click', () => {
-  choose(true);
-});
-document.querySelector('[data-cards-none]')?.addEventListener('click', () => {
-  choose(false);
-});
-document.querySelector('[data-cards-print]')?.addEventListener('click', () => {
-  print();
-});
-showChoice();
-document.querySelector('[data-cards-tools]')?.setAttribute('data-ready', 'true');
-void fillFromBench();
-// Another tab changed the bench, or this one was told to.
-addEventListener('storage', () => void fillFromBench());
-addEventListener('bench-change', () => void fillFromBench());
+/** Starts the choice of cards, and fills them where a bench is kept. */
+export function startCards(): void {
+  // On paper an address needs the name of the site; on the screen it would only move the lines.
+  addEventListener('beforeprint', () => {
+    for (const address of document.querySelectorAll('.card-address')) {
+      const path = address.textContent;
+      if (path.startsWith('/')) address.textContent = `${location.host}${path}`;
+    }
+  });
+  for (const box of boxes()) box.addEventListener('change', showChoice);
+  document.querySelector('[data-cards-all]')?.addEventListener('click', () => {
+    choose(true);
+  });
+  document.querySelector('[data-cards-none]')?.addEventListener('click', () => {
+    choose(false);
+  });
+  document.querySelector('[data-cards-print]')?.addEventListener('click', () => {
+    print();
+  });
+  showChoice();
+  document.querySelector('[data-cards-tools]')?.setAttribute('data-ready', 'true');
+  void fillFromBench();
+  // Another tab changed the bench, or this one was told to.
+  addEventListener('storage', () => void fillFromBench());
+  addEventListener('bench-change', () => void fillFromBench());
+}

@@ -1,11 +1,4 @@
-type Field = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
-
-function isChanged(field: Field): boolean {
-  if (field instanceof HTMLSelectElement) {
-    return [...field.options].some((option) => option.selected !== option.defaultSelected);
-  }
-  return field.value !== field.defaultValue;
-}
+import { typedFields } from '../islands/typed-fields.ts';
 
 /**
  * Takes note of what a reader typed into a static form before its script arrived, because coming to
@@ -14,9 +7,7 @@ function isChanged(field: Field): boolean {
  * @returns a function to call after the form has come to life; it types the noted texts again
  */
 export function noteEarlyTyping(form: HTMLElement): () => void {
-  const noted = [...form.querySelectorAll<Field>('input, select, textarea')]
-    .filter(isChanged)
-    .map((field) => ({ field, text: field.value }));
+  const noted = typedFields(form).map((field) => ({ field, text: field.value }));
   return () => {
     for (const { field, text } of noted) {
       field.value = text;

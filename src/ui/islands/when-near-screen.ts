@@ -8,7 +8,7 @@ export function whenNearScreen(
       for (const entry of entries) {
         if (!entry.isIntersecting) continue;
         observer.unobserve(entry.target);
-        void wake(entry.target as HTMLElement);
+        void wake(entry.target as HTMLElement).catch(() => undefined);
       }
     },
     { rootMargin: '300px' },

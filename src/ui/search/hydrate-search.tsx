@@ -13,5 +13,7 @@ function openOnce(): Promise<OpenedIndex> {
   return opened;
 }
 
-const place = document.querySelector('[data-search]');
-if (place !== null) hydrate(<SearchPage open={openOnce} />, place);
+/** Opens the search form that the build left shut. */
+export function hydrateSearch(element: HTMLElement): void {
+  hydrate(<SearchPage open={openOnce} />, element);
+}
