@@ -1,5 +1,7 @@
 // “/” leads to search from any page, unless the reader is typing or a modifier is held.
 
+import { sitePath } from './site-path.ts';
+
 function isTyping(target: EventTarget | null): boolean {
   return (
     target instanceof HTMLElement &&
@@ -14,6 +16,6 @@ addEventListener('keydown', (event) => {
   // The search page's own field, else the one in the head or on the front page if it is to be seen.
   const fields = document.querySelectorAll<HTMLInputElement>('#search-query, [data-search-field]');
   const seen = [...fields].find((field) => field.getClientRects().length > 0);
-  if (seen === undefined) location.assign('/search/');
+  if (seen === undefined) location.assign(sitePath('/search/'));
   else seen.focus();
 });

@@ -1,3 +1,4 @@
+import { sitePath } from '../site-path.ts';
 import { STORED_FIELDS, type StoredField } from '../../worksheets/bench-fields.ts';
 import type { BenchOffer } from './bench-edits.ts';
 import { tidyName } from './bench-schema.ts';
@@ -67,7 +68,7 @@ export function benchLink(state: BenchState): string {
     }
   }
   if (state.region !== '') parts.set('m', state.region.slice(0, 2));
-  return `/bench/#${parts.toString()}`;
+  return sitePath(`/bench/#${parts.toString()}`);
 }
 
 /** The bench in the fragment of an address; undefined when the fragment is about something else. */

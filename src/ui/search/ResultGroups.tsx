@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { sitePath } from '../site-path.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import type { Stretch } from './excerpt.ts';
 import type { Findings, Hit } from './search-index.ts';
@@ -54,7 +55,7 @@ function HitLine({ hit }: { readonly hit: Hit }): ComponentChildren {
   return (
     <li class="hit">
       <p class="hit-title">
-        <a class="hit-link" href={hit.url}>
+        <a class="hit-link" href={sitePath(hit.url)}>
           {hit.title}
         </a>{' '}
         <span class="hit-place">{hit.place}</span>

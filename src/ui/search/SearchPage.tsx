@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { KINDS, type Kind } from './kinds.ts';
+import { sitePath } from '../site-path.ts';
 import { moveThroughResults } from './result-keys.ts';
 import { BestHits, ResultGroups } from './ResultGroups.tsx';
 import type { Findings, OpenedIndex, SearchIndex } from './search-index.ts';
@@ -183,10 +184,12 @@ function Elsewhere(): ComponentChildren {
   return (
     <ul class="search-elsewhere">
       <li>
-        <a href="/contents/">Contents</a> lists every chapter with the question it answers.
+        <a href={sitePath('/contents/')}>Contents</a> lists every chapter with the question it
+        answers.
       </li>
       <li>
-        <a href="/trainee/glossary/">Glossary</a> has every term with other words for it.
+        <a href={sitePath('/trainee/glossary/')}>Glossary</a> has every term with other words for
+        it.
       </li>
     </ul>
   );
@@ -202,7 +205,7 @@ function FirstSteps({ onAsk }: { readonly onAsk: (query: string) => void }): Com
         {STARTERS.map((query) => (
           <li key={query}>
             <a
-              href={`/search/?${new URLSearchParams({ q: query })}`}
+              href={sitePath(`/search/?${new URLSearchParams({ q: query })}`)}
               onClick={(event) => {
                 event.preventDefault();
                 onAsk(query);

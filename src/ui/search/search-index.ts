@@ -1,4 +1,5 @@
 import MiniSearch, { type SearchResult } from 'minisearch';
+import { sitePath } from '../site-path.ts';
 import { excerptOf, type Stretch } from './excerpt.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import { ALL_RECORDS, FIRST_RECORDS, type StoredRecord } from './search-record.ts';
@@ -165,7 +166,7 @@ function answeredQuery(
 }
 
 async function loadRecords(address: string): Promise<readonly StoredRecord[]> {
-  const response = await fetch(address);
+  const response = await fetch(sitePath(address));
   if (!response.ok) throw new Error(`${address}: ${response.status}`);
   return (await response.json()) as readonly StoredRecord[];
 }
