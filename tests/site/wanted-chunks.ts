@@ -1,5 +1,7 @@
 import { readFiles } from '../walls/source-files.ts';
 import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
+import { worksheetIds } from '../../src/ui/gathered/gather.ts';
+import { PLANS } from '../../src/ui/gathered/plans.ts';
 import type { AnyWorksheet, InputSpecs } from '../../src/worksheets/types.ts';
 import type { BuiltPage } from './built-site.ts';
 
@@ -55,18 +57,32 @@ function picksOfForms(
     );
 }
 
+/** Worksheets that the practice problems of a page are drawn from; none on other pages. */
+function practised({ root }: BuiltPage): readonly string[] {
+  const kinds = root.querySelectorAll('practice-sheet[data-kind]').map((sheet) => {
+    const kind = JSON.parse(sheet.getAttribute('data-kind') ?? '{}') as { worksheet?: string };
+    return kind.worksheet ?? '';
+  });
+  return [...new Set(kinds)];
+}
+
 /**
  * What a page may load beyond its static imports while one worksheet is in use: one case for each
- * form. Practice shows one worksheet at a time, so any may be the one.
+ * form. A sheet that gathers worksheets is one case. Practice shows one worksheet at a time, so any
+ * that it draws problems from may be the one.
  */
 export function wantedChunks(
   page: BuiltPage,
   worksheets: ReadonlyMap<string, AnyWorksheet>,
 ): readonly Wanted[] {
+  const plan = PLANS.get(page.root.querySelector('[data-plan]')?.getAttribute('data-plan') ?? '');
+  // A sheet that gathers worksheets loads all of them, but draws nothing.
+  if (plan !== undefined) return [only(page, [...worksheetIds(plan), 'bench-warnings'])];
   const picks = picksOfForms(page, worksheets);
   if (picks.length > 0) return picks.map((names) => only(page, names));
-  if (page.root.querySelector('practice-sheet, [data-plan]') === null) return [only(page, [])];
-  return [...worksheets.keys()].map((id) => only(page, shownBy(worksheets, id, {})));
+  const ids = practised(page);
+  if (ids.length === 0) return [only(page, [])];
+  return ids.map((id) => only(page, shownBy(worksheets, id, {})));
 }
 
 /** The same while every form of the page is in use; undefined where there is none. */

@@ -29,7 +29,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/clip/': all('src/clip/', 'src/core/', 'mediabunny'),
   'src/ui/': [
     ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/clip/', 'src/core/quantity/'),
-    ...all('preact'),
+    // minisearch: the index of the search page.
+    ...all('preact', 'minisearch'),
     types('src/core/'),
     types('fraction.js'),
   ],
@@ -37,7 +38,6 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/components/': [
     ...all('src/components/', 'src/ui/', 'src/offline/', 'src/schemas/', 'src/pictures/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/evaluate.ts'),
-    ...all('src/worksheets/entry-text.ts'),
     ...all('src/worksheets/entry-text.ts'),
     ...all('preact', 'astro', 'astro:content', 'katex'),
     types('src/worksheets/'),
