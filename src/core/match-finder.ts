@@ -22,7 +22,8 @@ export interface FinderBench {
   readonly cameraRates: readonly number[];
   /** Exposure times on offer, s; `free` when any time can be set. */
   readonly exposureTimes: readonly number[] | 'free';
-  readonly readoutSeconds: number;
+  /** Undefined when not measured: a whole camera frame of each rate is then assumed. */
+  readonly readoutSeconds: number | undefined;
   readonly nativeFps: number;
   readonly rippleLimitPercent: number;
   /** How far the projector's speed may be off, either way, %. */
@@ -79,7 +80,11 @@ function requireBench(bench: FinderBench): void {
     whole: true,
   });
   requireInterval('openFraction', bench.openFraction, { minimum: 0.01, maximum: 0.99 });
-  requireInterval('readoutSeconds', bench.readoutSeconds, { minimum: 0, maximum: 60, unit: 's' });
+  requireInterval('readoutSeconds', bench.readoutSeconds ?? 0, {
+    minimum: 0,
+    maximum: 60,
+    unit: 's',
+  });
   requireInterval('nativeFps', bench.nativeFps, { above: 0, maximum: 240, unit: 'frames/s' });
   requireInterval('rippleLimitPercent', bench.rippleLimitPercent, {
     above: 0,

@@ -6,6 +6,7 @@ import { nearestCure } from '../core/cure.ts';
 import { flashRateHz } from '../core/flash-rate.ts';
 import { makeGateLight } from '../core/gate-light.ts';
 import { exposureRipple } from '../core/ripple.ts';
+import { readoutOrWorst } from '../core/readout.ts';
 import { closedSeconds, makeEqualShutter } from '../core/shutter.ts';
 import { speedRangeFps, speedToleranceFps } from '../core/speed-tolerance.ts';
 import {
@@ -22,13 +23,15 @@ export interface Settings {
   readonly openPercent: number;
   readonly cameraFps: number;
   readonly exposureSeconds: number;
-  readonly readoutSeconds: number;
+  /** Undefined when not measured. */
+  readonly readoutSeconds: number | undefined;
   readonly rippleLimitPercent: number;
 }
 
 /** Everything that core says about the settings; answers and working print from the same numbers. */
 export function match(settings: Settings) {
-  const { filmFps, flashesPerFrame, cameraFps, exposureSeconds, readoutSeconds } = settings;
+  const { filmFps, flashesPerFrame, cameraFps, exposureSeconds } = settings;
+  const readoutSeconds = readoutOrWorst(settings.readoutSeconds, cameraFps);
   requireWithinCameraFrame(cameraFps, exposureSeconds, readoutSeconds);
   const openFraction = settings.openPercent / 100;
   const flashRate = flashRateHz(filmFps, flashesPerFrame);
@@ -37,12 +40,14 @@ export function match(settings: Settings) {
   const question = { filmFps, flashesPerFrame, closedSeconds: closed, cameraFps };
   const cure = nearestCure({ ...question, exposureSeconds, readoutSeconds });
   const window = wholeFrameWindowSeconds(filmFps, closed, exposureSeconds, readoutSeconds);
-  const smallest = smallestCameraFps(filmFps, closed, exposureSeconds, readoutSeconds);
+  const smallest = smallestCameraFps(filmFps, closed, exposureSeconds, settings.readoutSeconds);
   const limit = settings.rippleLimitPercent;
   const order = cure?.flashes ?? 1;
   const ripple = exposureRipple(light, exposureSeconds);
   return {
     openFraction,
+    /** Measured, or a whole camera frame. */
+    readoutSeconds,
     flashRate,
     light,
     closed,
@@ -60,7 +65,7 @@ export function match(settings: Settings) {
     betterRate:
       smallest === undefined
         ? undefined
-        : slowestUsualRate(smallest, exposureSeconds, readoutSeconds),
+        : slowestUsualRate(smallest, exposureSeconds, settings.readoutSeconds ?? 0),
   };
 }
 

@@ -11,8 +11,9 @@ export function flashMatchWorking(
   settings: Settings,
   { answers }: Outcome,
 ): readonly WorkingStep[] {
-  const { filmFps, flashesPerFrame, cameraFps, exposureSeconds, readoutSeconds } = settings;
-  const { ripple, beat, flashRate, closed, openFraction, window, bands } = match(settings);
+  const { filmFps, flashesPerFrame, cameraFps, exposureSeconds } = settings;
+  const { ripple, beat, flashRate, closed, openFraction, window, bands, readoutSeconds } =
+    match(settings);
   const textOf = (key: string): string => answers[key]?.text ?? '';
   const limit = formatNumber(settings.rippleLimitPercent, 3);
   const multiple = nearestMultiple(flashRate, cameraFps);
@@ -46,7 +47,7 @@ export function flashMatchWorking(
       words: 'Flash rate times readout time gives the bands down the picture.',
       sum: `${formatNumber(flashRate, 5)} × ${ms(readoutSeconds)} ms = ${formatNumber(bands, 3)}`,
     },
-    windowStep(settings, closed, window),
+    windowStep({ filmFps, exposureSeconds, readoutSeconds }, closed, window),
     ...smallestRateStep(window, textOf('smallestCameraFps')),
   ];
 }

@@ -21,6 +21,7 @@ import {
   rippleLimitPercentInput,
 } from './gate-inputs.ts';
 import { bandsPicture, gateLightPicture } from './gate-pictures.ts';
+import { readoutAssumed } from './readout-words.ts';
 import { defineWorksheet } from './types.ts';
 
 export const worksheet = defineWorksheet({
@@ -40,7 +41,7 @@ export const worksheet = defineWorksheet({
   model:
     'Equal, equally spaced blades with hard edges and a lamp of constant brightness. Ripple, beat, bands and the whole-frame limit are exact for that. Soft edges make the ripple smaller; unequal blades and flickering lamps have worksheets of their own. The limit of 2 % is common practice.',
   compute(settings, exact) {
-    const { cameraFps, exposureSeconds, readoutSeconds, rippleLimitPercent } = settings;
+    const { cameraFps, exposureSeconds, rippleLimitPercent } = settings;
     const found = match(settings);
     const { ripple, beat, flashRate, light } = found;
     const isFlickerFree = ripple.percent <= rippleLimitPercent;
@@ -49,7 +50,7 @@ export const worksheet = defineWorksheet({
     return {
       verdict: {
         level: flickerLevel === 'good' && !found.areWholeFramesSure ? 'care' : flickerLevel,
-        sentence: `${flickerWords(found, rippleLimitPercent)}${wholeFrameWords(found, cameraFps, isFlickerFree)}`,
+        sentence: `${flickerWords(found, rippleLimitPercent)}${wholeFrameWords(found, cameraFps, isFlickerFree)}${readoutAssumed(settings.readoutSeconds, cameraFps)}`,
       },
       answers: {
         ripplePercent: quantityAnswer('Ripple', ripple.percent, 'percent', 3, {
@@ -80,7 +81,7 @@ export const worksheet = defineWorksheet({
         : {}),
       pictures: [
         gateLightPicture(light, cameraFps, exposureSeconds),
-        bandsPicture(light, flashRate, cameraFps, exposureSeconds, readoutSeconds),
+        bandsPicture(light, flashRate, cameraFps, exposureSeconds, found.readoutSeconds),
       ],
     };
   },
