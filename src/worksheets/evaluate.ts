@@ -79,6 +79,9 @@ function readQuantity(
 }
 
 function readList(spec: ListInput, text: string): Read {
+  if (spec.mayBeEmpty === true && text.trim() === '') {
+    return { ok: true, value: { value: [], exact: [] } };
+  }
   const parsed = parseQuantityList(text, {
     unit: spec.unit,
     ...(spec.entryUnit === undefined ? {} : { entryUnit: spec.entryUnit }),

@@ -232,9 +232,9 @@ describe('the text of the commands', () => {
     const rule = keepRuleOf(list);
     expect(rule).toBeDefined();
     if (rule === undefined) return;
-    expect(keepCommand(rule, rate('24000/1001'))).toContain('settb=1001/24000,');
-    expect(keepCommand(rule, rate('24000/1001'))).toContain('-r 24000/1001 ');
-    const odd = keepCommand(rule, rate('17.123456789123'));
+    expect(keepCommand([rule], rate('24000/1001'))).toContain('settb=1001/24000,');
+    expect(keepCommand([rule], rate('24000/1001'))).toContain('-r 24000/1001 ');
+    const odd = keepCommand([rule], rate('17.123456789123'));
     const [, top = '', bottom = ''] = /-r (\d+)\/(\d+) /u.exec(odd) ?? [];
     expect(Number(top)).toBeLessThan(2 ** 31);
     expect(Number(top) / Number(bottom)).toBeCloseTo(17.123456789123, 7);

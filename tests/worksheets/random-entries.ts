@@ -109,12 +109,14 @@ function typedText(spec: InputSpec, chance: Chance, angleFps: number | undefined
     case 'quantity':
       return typedQuantity(spec, chance, angleFps);
     case 'optional-quantity':
-      return chance() < 0.25 ? '' : typedQuantity(spec, chance, angleFps);
+      return chance() < 0.4 ? '' : typedQuantity(spec, chance, angleFps);
     case 'count':
       return String(spec.minimum + Math.floor(chance() * (spec.maximum - spec.minimum + 1)));
     case 'choice':
       return pick(Object.keys(spec.options), chance);
     case 'list': {
+      // Lists that may be empty often come in pairs, which only fit together when both are.
+      if (spec.mayBeEmpty === true && chance() < 0.85) return '';
       const length = 1 + Math.floor(chance() * Math.min(spec.longest, 8));
       return Array.from({ length }, () => typedQuantity(spec, chance, undefined)).join('; ');
     }
