@@ -1,6 +1,6 @@
 import { requireInterval } from './errors.ts';
 import { largestRounding } from './keep-list.ts';
-import { stretchRatio, type KeepReel, type KeepStretch, type KeepTie } from './keep-ties.ts';
+import { stretchRatio, type KeepReel, type KeepTie } from './keep-ties.ts';
 
 /** The bench that a keep list is made for. */
 export interface KeepBench {

@@ -39,17 +39,17 @@ function remedy({ tiesNeeded, reel, bornePercent }: KeepFindings): string {
 /** The verdict. */
 export function keepVerdict(found: KeepFindings, { filmFrames }: KeepEntries): Outcome['verdict'] {
   const { trust } = found;
+  if (found.hasDarkRows) {
+    return {
+      level: 'stop',
+      sentence: `The exposure fits into a dark gap of the shutter, so ${DARK_ROWS}. Lengthen the exposure before you record.`,
+    };
+  }
   if (found.rules === undefined) {
     return {
       level: 'stop',
       sentence:
         'The camera is slower than the film, so some film frames have no camera frame of their own: raise the camera rate or slow the film.',
-    };
-  }
-  if (found.hasDarkRows) {
-    return {
-      level: 'stop',
-      sentence: `The exposure fits into a dark gap of the shutter, so ${DARK_ROWS}. Lengthen the exposure before you record.`,
     };
   }
   if (found.perfectFails) {

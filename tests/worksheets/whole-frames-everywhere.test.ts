@@ -64,34 +64,7 @@ describe('all sheets about one bench', () => {
     expect(keep.answers['sureFilmFrames']?.value).toBe(0);
     for (const outcome of [flash, whole, keep]) expect(outcome.verdict.level).toBe('stop');
     expect(finder.answers['usable']?.value).toBe(0);
-    // Its ripple is counted first; without a ripple limit that bites the reason is the dark.
-    const wide = outcomeOf(matchFinder, {
-      filmRates: '18',
-      cameraRates: '50',
-      exposureTimes: '1/108',
-      flashesPerFrame: '3',
-      openPercent: '90',
-      readoutSeconds: '0',
-      speedErrorPercent: '0',
-      rippleLimitPercent: '20',
-    });
-    expect(reasons(wide)).not.toMatch(DARK_ROWS);
-  });
-
-  test('the finder gives the dark as its reason too', () => {
-    // Nearly open shutter: the ripple of a short exposure is large, so the limit is what it may be.
-    const finder = outcomeOf(matchFinder, {
-      filmRates: '24',
-      cameraRates: '50',
-      exposureTimes: '1/125',
-      flashesPerFrame: '2',
-      openPercent: '50',
-      readoutSeconds: '0',
-      speedErrorPercent: '0',
-      rippleLimitPercent: '20',
-    });
-    expect(finder.verdict.level).toBe('stop');
-    expect(reasons(finder)).toMatch(/ripple|dark/u);
+    expect(reasons(finder)).toMatch(DARK_ROWS);
   });
 
   test('on random benches they give the same answer, and a film that runs bears it out', () => {
@@ -112,7 +85,7 @@ describe('all sheets about one bench', () => {
         flashesPerFrame: String(flashes),
         openPercent: String(openPercent),
         cameraFps: String(cameraFps),
-        exposureSeconds: seconds.toFixed(7),
+        exposureSeconds: (Math.floor(seconds * 1e7) / 1e7).toFixed(7),
         readoutSeconds: String(readout),
       };
       const { flash, whole, keep, finder } = allSheets(bench);
@@ -146,7 +119,7 @@ describe('all sheets about one bench', () => {
         const film = wholeFilmFrame(model, run, frame / cameraFps, 9);
         if (film !== undefined) held.add(film);
       }
-      for (let film = 2; film < 3 * filmFps; film += 1) expect(held.has(film)).toBe(true);
+      for (let film = 2; film < 3 * filmFps; film += 1) expect(held.has(film), JSON.stringify({ bench, film })).toBe(true);
     }
     expect(Math.min(...Object.values(seen))).toBeGreaterThan(20);
   }, 60_000);
