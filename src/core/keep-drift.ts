@@ -49,7 +49,8 @@ function atSpeed(bench: KeepBench, factor: number): KeepBench {
  * @param bench         film rate, closed time, exposure time, readout time and camera rate
  * @param offsetFrames  largest rounding of the list plus error of its start, camera frames; 0–1; ½ is
  *                      the rounding for any ratio
- * @returns room, camera frames; negative when not even a perfect list finds a whole frame every time
+ * @returns room, camera frames; negative when not even a perfect list finds a whole frame every time,
+ *          -Infinity when some rows can stay dark
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
  */
@@ -58,7 +59,7 @@ export function roomCameraFrames(bench: KeepBench, offsetFrames = 0.5): number {
   requireInterval('cameraFps', cameraFps, { above: 0, maximum: 1000, unit: 'frames/s' });
   requireInterval('offsetFrames', offsetFrames, { minimum: 0, maximum: 1 });
   const window = wholeFrameWindowSeconds(filmFps, closedSeconds, exposureSeconds, readoutSeconds);
-  return (window * cameraFps) / 2 - offsetFrames;
+  return window === undefined ? -Infinity : (window * cameraFps) / 2 - offsetFrames;
 }
 
 /**

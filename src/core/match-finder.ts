@@ -10,7 +10,7 @@ import {
   type Match,
   type MatchFault,
 } from './match-ranking.ts';
-import { wholeFrameWindowSeconds } from './whole-frames.ts';
+import { smallestCameraFps } from './whole-frames.ts';
 
 /** What the bench can set, and what the worker asks for. */
 export interface FinderBench {
@@ -126,7 +126,7 @@ function matchedExposures(flashRateHz: number, cameraFps: number): readonly numb
 /**
  * Camera rate that the whole-frame guarantee needs at the fast end of the projector's speed, frames/s;
  * Infinity when no camera rate will do. The window is smallest there, since film-frame period and
- * closed time both shrink.
+ * closed time both shrink; rows stay dark soonest at the slow end, where the closed time is longest.
  */
 export function neededCameraFps(
   filmFps: number,
@@ -136,10 +136,19 @@ export function neededCameraFps(
     'flashesPerFrame' | 'openFraction' | 'readoutSeconds' | 'speedErrorPercent'
   >,
 ): number {
-  const fastest = filmFps * (1 + bench.speedErrorPercent / 100);
-  const closed = (1 - bench.openFraction) / (fastest * bench.flashesPerFrame);
-  const window = wholeFrameWindowSeconds(fastest, closed, exposureSeconds, bench.readoutSeconds);
-  return window > ROUNDING / filmFps ? 1 / window : Infinity;
+  const error = bench.speedErrorPercent / 100;
+  const closedAt = (fps: number): number =>
+    (1 - bench.openFraction) / (fps * bench.flashesPerFrame);
+  const [slowest, fastest] = [filmFps * (1 - error), filmFps * (1 + error)];
+  return (
+    smallestCameraFps(
+      fastest,
+      closedAt(fastest),
+      exposureSeconds,
+      bench.readoutSeconds,
+      closedAt(slowest),
+    ) ?? Infinity
+  );
 }
 
 /**

@@ -165,14 +165,15 @@ export function purityCycle(question: PurityQuestion): PurityCycle {
  * Model: window × film rate: each film frame offers one window for starts, and the starts fall evenly
  * over the film frame. Exact.
  *
- * @param windowSeconds  window in which an exposure must start to be whole, s; may be negative
+ * @param windowSeconds  window in which an exposure must start to be whole, s; may be negative;
+ *                       undefined when some rows can stay dark
  * @param filmFps        film rate, frames/s; > 0, at most 240
  * @returns share, 0–1
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
  * @example wholeFrameShare(0.0462963, 18) // ≈ 0.833333
  */
-export function wholeFrameShare(windowSeconds: number, filmFps: number): number {
+export function wholeFrameShare(windowSeconds: number | undefined, filmFps: number): number {
   requireInterval('filmFps', filmFps, { above: 0, maximum: 240, unit: 'frames/s' });
-  return Math.min(1, Math.max(0, windowSeconds * filmFps));
+  return Math.min(1, Math.max(0, (windowSeconds ?? 0) * filmFps));
 }

@@ -4,6 +4,7 @@ import { matchingExposures } from '../core/exposure.ts';
 import type { FrameRatio } from '../core/frame-ratio.ts';
 import { formatExposure, formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { speedToleranceRpm } from '../core/speed-tolerance.ts';
+import { DARK_ROWS } from './dark-rows-words.ts';
 import { exposureAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
 import type { Match, Settings } from './flash-match-findings.ts';
 import type { Answer } from './types.ts';
@@ -32,7 +33,7 @@ export function flickerWords(found: Match, limitPercent: number): string {
 
 /** The second half of the verdict, joined to the words about flicker. */
 export function wholeFrameWords(found: Match, cameraFps: number, isFlickerFree: boolean): string {
-  if (found.hasDarkFrames) return ', and some camera frames stay dark.';
+  if (found.hasDarkRows) return `; whole frames: ${DARK_ROWS}.`;
   if (found.areWholeFramesSure) return ', and every film frame is sure of a whole camera frame.';
   const better = found.betterRate;
   const remedy =
@@ -104,9 +105,8 @@ export function matchAnswer({ cure }: Match, settings: Settings): Answer {
   });
 }
 
-function betterRateNote({ hasDarkFrames, betterRate }: Match): string {
-  if (hasDarkFrames)
-    return 'Some exposures fall wholly into the dark; lengthen the exposure first.';
+function betterRateNote({ hasDarkRows, betterRate }: Match): string {
+  if (hasDarkRows) return 'The exposure fits into a dark gap of the shutter; lengthen it first.';
   return betterRate === undefined
     ? 'No usual camera rate promises them with this exposure and readout time.'
     : `The smallest usual rate that does: ${rateWords(betterRate.valueOf())}.`;
@@ -124,10 +124,10 @@ export function wholeFrameAnswers(
   cameraFps: number,
   ratio: FrameRatio,
 ): Record<string, Answer> {
-  const { smallest, hasDarkFrames, areWholeFramesSure } = found;
+  const { smallest, hasDarkRows, areWholeFramesSure } = found;
   const rateLabel = 'Smallest sure camera rate';
-  const noRate = hasDarkFrames
-    ? 'At this exposure time some camera frames stay dark at any rate.'
+  const noRate = hasDarkRows
+    ? 'At this exposure time some rows can stay dark at any rate.'
     : 'Exposure and readout together outlast a film frame and the dark after it.';
   return {
     wholeFrames: areWholeFramesSure
@@ -135,12 +135,16 @@ export function wholeFrameAnswers(
           level: 'good',
           note: 'Some camera frames may still blend two film frames; leave those out.',
         })
-      : wordsAnswer('Whole frames', `not sure at ${rateWords(cameraFps)}`, {
-          level: 'care',
-          note: `${betterRateNote(found)}${found.hasDarkFrames ? '' : ratioNote(ratio)}`,
-        }),
+      : wordsAnswer(
+          'Whole frames',
+          hasDarkRows ? DARK_ROWS : `not sure at ${rateWords(cameraFps)}`,
+          {
+            level: 'care',
+            note: `${betterRateNote(found)}${hasDarkRows ? '' : ratioNote(ratio)}`,
+          },
+        ),
     smallestCameraFps:
-      smallest === undefined || hasDarkFrames
+      smallest === undefined
         ? wordsAnswer(rateLabel, 'none', { note: noRate })
         : quantityAnswer(rateLabel, smallest, 'fps', 4, {
             note: 'For a projector and a camera that run free of each other.',

@@ -41,7 +41,6 @@ export function match(settings: Settings) {
   const limit = settings.rippleLimitPercent;
   const order = cure?.flashes ?? 1;
   const ripple = exposureRipple(light, exposureSeconds);
-  const hasDarkFrames = ripple.stops === undefined;
   return {
     openFraction,
     flashRate,
@@ -56,8 +55,8 @@ export function match(settings: Settings) {
     drift: bandDriftPerSecond(flashRate, cameraFps, readoutSeconds),
     tolerance: speedToleranceFps(filmFps, openFraction, limit, order),
     speedRange: speedRangeFps(filmFps, openFraction, limit, order),
-    hasDarkFrames,
-    areWholeFramesSure: !hasDarkFrames && promisesWholeFrames(window, cameraFps),
+    hasDarkRows: window === undefined,
+    areWholeFramesSure: promisesWholeFrames(window, cameraFps),
     betterRate:
       smallest === undefined
         ? undefined

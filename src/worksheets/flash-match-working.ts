@@ -2,7 +2,7 @@ import { nearestMultiple } from '../core/beat.ts';
 import { formatExposure, formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { match, type Settings } from './flash-match-findings.ts';
 import type { Outcome, WorkingStep } from './types.ts';
-import { windowStep } from './window-step.ts';
+import { smallestRateStep, windowStep } from './window-step.ts';
 
 const ms = (seconds: number): string => formatNumber(seconds * 1000, 4);
 
@@ -47,10 +47,6 @@ export function flashMatchWorking(
       sum: `${formatNumber(flashRate, 5)} × ${ms(readoutSeconds)} ms = ${formatNumber(bands, 3)}`,
     },
     windowStep(settings, closed, window),
-    {
-      words:
-        'The camera must start at least once in each window, so one divided by it is the rate.',
-      sum: `1 ÷ ${ms(window)} ms: ${textOf('smallestCameraFps')}`,
-    },
+    ...smallestRateStep(window, textOf('smallestCameraFps')),
   ];
 }

@@ -17,6 +17,7 @@ import {
   type KeepRule,
 } from '../core/keep-list.ts';
 import { closedSeconds } from '../core/shutter.ts';
+import { canLeaveRowsDark } from '../core/whole-frames.ts';
 
 const SLOWEST_FILM_FPS = 1;
 const FASTEST_FILM_FPS = 120;
@@ -54,6 +55,8 @@ export interface KeepFindings {
   /** Film frames from the first on that are sure to be whole, at most all. */
   readonly sureFrames: number;
   readonly isTied: boolean;
+  /** The exposure fits into a dark gap, so nothing is sure. */
+  readonly hasDarkRows: boolean;
 }
 
 /** Makes the keep list and finds how far it can be trusted. */
@@ -108,5 +111,6 @@ export function findKeepList(
     roomFrames: roomCameraFrames(bench, offset),
     sureFrames: Math.min(sure, filmFrames),
     isTied,
+    hasDarkRows: canLeaveRowsDark(bench.exposureSeconds, bench.closedSeconds),
   };
 }

@@ -8,6 +8,7 @@ import {
 import { keepCommand } from '../core/picture-commands.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { durationAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
+import { DARK_ROWS } from './dark-rows-words.ts';
 import {
   cameraFpsInput,
   exposureSecondsInput,
@@ -26,6 +27,12 @@ function verdictFor(found: KeepFindings, { filmFrames }: KeepEntries): Outcome['
       level: 'stop',
       sentence:
         'The camera is slower than the film, so some film frames have no camera frame of their own: raise the camera rate or slow the film.',
+    };
+  }
+  if (found.hasDarkRows) {
+    return {
+      level: 'stop',
+      sentence: `The exposure fits into a dark gap of the shutter, so ${DARK_ROWS}. Lengthen the exposure before you record.`,
     };
   }
   if (found.wholeRoomFrames < -1e-9) {

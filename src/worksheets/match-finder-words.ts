@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
 import { neededCameraFps, type FinderBench } from '../core/match-finder.ts';
+import { canLeaveRowsDark } from '../core/whole-frames.ts';
 import type { FailedMatch, Match } from '../core/match-ranking.ts';
 import {
   formatExposure,
@@ -7,6 +8,7 @@ import {
   formatQuantity,
   formatRate,
 } from '../core/quantity/format.ts';
+import { DARK_ROWS } from './dark-rows-words.ts';
 
 /** A rate as a reader knows it: 16 2/3 and 30000/1001 rather than their decimals. */
 export function rateWords(fps: number, withUnit = false): string {
@@ -52,6 +54,9 @@ export function faultWords(miss: FailedMatch, bench: FinderBench): string {
         ? `ripple up to ${percent(miss.worstRipplePercent)} with the speed ${percent(bench.speedErrorPercent)} off, ${percent(miss.ripplePercent)} without; the limit is ${percent(bench.rippleLimitPercent)}`
         : `ripple ${percent(miss.ripplePercent)}; the limit is ${percent(bench.rippleLimitPercent)}`;
     case 'blended': {
+      const slowest = miss.filmFps * (1 - bench.speedErrorPercent / 100);
+      const closed = (1 - bench.openFraction) / (slowest * bench.flashesPerFrame);
+      if (canLeaveRowsDark(miss.exposureSeconds, closed)) return DARK_ROWS;
       const needed = neededCameraFps(miss.filmFps, miss.exposureSeconds, bench);
       return Number.isFinite(needed)
         ? `whole frames need ${formatNumber(needed, 3)} camera frames/s`

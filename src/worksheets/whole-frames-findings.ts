@@ -9,9 +9,7 @@ import {
   lockedPromise,
   phaseSweepSeconds,
 } from '../core/frame-ratio.ts';
-import { makeGateLight } from '../core/gate-light.ts';
 import { purityCycle, wholeFrameShare, type PurityCycle } from '../core/purity.ts';
-import { exposureRipple } from '../core/ripple.ts';
 import { closedSeconds, makeEqualShutter } from '../core/shutter.ts';
 import {
   longestReadoutSeconds,
@@ -78,15 +76,12 @@ export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRat
   const { filmFps, flashesPerFrame, cameraFps, exposureSeconds, readoutSeconds } = settings;
   requireWithinCameraFrame(cameraFps, exposureSeconds, readoutSeconds);
   const openFraction = settings.openPercent / 100;
-  const shutter = makeEqualShutter(flashesPerFrame, openFraction);
   const closed = closedSeconds(filmFps, flashesPerFrame, openFraction);
   const window = wholeFrameWindowSeconds(filmFps, closed, exposureSeconds, readoutSeconds);
   const smallest = smallestCameraFps(filmFps, closed, exposureSeconds, readoutSeconds);
   const ratio = commonCycle(exact.filmFps, exact.cameraFps);
   const filmFramesInCycle = Number(ratio.filmFrames);
   const cameraFramesInCycle = Number(ratio.cameraFrames);
-  const light = makeGateLight(filmFps, shutter);
-  const hasDarkFrames = exposureRipple(light, exposureSeconds).stops === undefined;
   return {
     closed,
     window,
@@ -94,8 +89,8 @@ export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRat
     oneFlash: oneFlashCameraFps(settings, closed),
     filmFramesInCycle,
     cameraFramesInCycle,
-    hasDarkFrames,
-    isSure: !hasDarkFrames && promisesWholeFrames(window, cameraFps),
+    hasDarkRows: window === undefined,
+    isSure: promisesWholeFrames(window, cameraFps),
     longestReadout: longestReadoutSeconds(filmFps, closed, exposureSeconds, cameraFps),
     longRunShare: wholeFrameShare(window, filmFps),
     goodPhases: goodPhaseShare(filmFramesInCycle, cameraFps, window),

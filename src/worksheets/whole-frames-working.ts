@@ -1,6 +1,6 @@
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import type { Outcome, WorkingStep } from './types.ts';
-import { windowStep } from './window-step.ts';
+import { smallestRateStep, windowStep } from './window-step.ts';
 import {
   wholeFrameFindings,
   type ExactRates,
@@ -26,20 +26,20 @@ export function wholeFramesWorking(
       sum: `${closedPercent} % ÷ (${flashesPerFrame} × ${formatQuantity(filmFps, 'fps', 5)}) = ${ms(closed)} ms`,
     },
     windowStep(settings, closed, window),
-    {
-      words:
-        'The camera must start at least once in each window, so one divided by it is the rate.',
-      sum: `1 ÷ ${ms(window)} ms: ${textOf('smallestCameraFps')}`,
-    },
+    ...smallestRateStep(window, textOf('smallestCameraFps')),
     {
       words:
         'What the film frame and its dark leave after the exposure and one camera frame is the longest readout.',
       sum: `${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)} − ${ms(1 / cameraFps)}: ${textOf('longestReadoutMilliseconds')}`,
     },
-    {
-      words: 'Window times film rate is the share of whole camera frames in the long run.',
-      sum: `${ms(window)} ms × ${formatNumber(filmFps, 5)}: ${formatNumber(longRunShare * 100, 3)} %`,
-    },
+    ...(window === undefined
+      ? []
+      : [
+          {
+            words: 'Window times film rate is the share of whole camera frames in the long run.',
+            sum: `${ms(window)} ms × ${formatNumber(filmFps, 5)}: ${formatNumber(longRunShare * 100, 3)} %`,
+          },
+        ]),
     {
       words: 'Film rate over camera rate in smallest whole numbers is the common cycle.',
       sum: `${formatNumber(filmFps, 5)} ÷ ${formatNumber(cameraFps, 5)} = ${filmFramesInCycle} ÷ ${cameraFramesInCycle}`,

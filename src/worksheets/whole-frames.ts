@@ -1,5 +1,6 @@
 import { smallestCameraFps } from '../core/whole-frames.ts';
 import { quantityAnswer, wordsAnswer } from './answers.ts';
+import { DARK_ROWS_SENTENCE } from './dark-rows-words.ts';
 import {
   cameraFpsInput,
   exposureSecondsInput,
@@ -77,14 +78,17 @@ export const worksheet = defineWorksheet({
       verdict,
       answers: {
         wholeFrames: promiseAnswer(found, settings, verdict.level),
-        windowMilliseconds: quantityAnswer('Window for the start', window * 1000, 'ms', 4, {
-          note:
-            window > 0
-              ? 'An exposure that starts inside it holds one film frame only.'
-              : 'Negative: no exposure can be whole.',
-        }),
+        windowMilliseconds:
+          window === undefined
+            ? wordsAnswer('Window for the start', 'none', { note: DARK_ROWS_SENTENCE })
+            : quantityAnswer('Window for the start', window * 1000, 'ms', 4, {
+                note:
+                  window > 0
+                    ? 'An exposure that starts inside it holds one film frame only.'
+                    : 'Negative: no exposure can be whole.',
+              }),
         smallestCameraFps:
-          smallest === undefined || found.hasDarkFrames
+          smallest === undefined
             ? wordsAnswer('Smallest sure camera rate', 'none')
             : quantityAnswer('Smallest sure camera rate', smallest, 'fps', 4, {
                 note: 'For machines that run free of each other.',
@@ -100,7 +104,9 @@ export const worksheet = defineWorksheet({
         longestReadoutMilliseconds:
           longestReadout === undefined
             ? wordsAnswer('Longest readout time', 'none', {
-                note: `At ${formatNumber(cameraFps, 4)} frames/s not even a global shutter is sure.`,
+                note: found.hasDarkRows
+                  ? DARK_ROWS_SENTENCE
+                  : `At ${formatNumber(cameraFps, 4)} frames/s not even a global shutter is sure.`,
               })
             : quantityAnswer('Longest readout time', longestReadout * 1000, 'ms', 3, {
                 note: `With it, ${formatNumber(cameraFps, 4)} frames/s is just sure.`,

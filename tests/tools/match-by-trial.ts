@@ -67,7 +67,13 @@ export function judgeAllByTrial(bench: FinderBench): readonly TriedMatch[] {
           known.get(exposureSeconds) ?? worstRippleByTrial(filmFps, exposureSeconds, bench);
         known.set(exposureSeconds, worstRipplePercent);
         const needed =
-          smallestCameraFps(fastest, closed, exposureSeconds, bench.readoutSeconds) ?? Infinity;
+          smallestCameraFps(
+            fastest,
+            closed,
+            exposureSeconds,
+            bench.readoutSeconds,
+            closedSeconds(filmFps * (1 - error), bench.flashesPerFrame, bench.openFraction),
+          ) ?? Infinity;
         const fault =
           exposureSeconds * cameraFps > 1 + 1e-9
             ? 'exposure-too-long'
