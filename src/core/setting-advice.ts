@@ -3,9 +3,11 @@ import {
   longestWorkingReadout,
   markedExposureSeconds,
   settingFault,
+  shutterRipplePercent,
   type Setting,
   type SettingBench,
 } from './complete-setting.ts';
+import type { Shutter } from './shutter.ts';
 
 /** How far the advice goes from what is set now. */
 export type AdvisedChange = 'none' | 'exposure' | 'camera' | 'film' | 'far-film';
@@ -19,6 +21,13 @@ export type Advice =
       readonly change: AdvisedChange;
       /** Longest readout time with which it works, s. */
       readonly readoutSeconds: number;
+    }
+  | {
+      readonly kind: 'leaves-ripple';
+      readonly setting: Setting;
+      readonly change: AdvisedChange;
+      /** Least ripple that these blades leave where whole frames are sure, %. */
+      readonly ripplePercent: number;
     }
   | { readonly kind: 'none' };
 
@@ -48,17 +57,20 @@ function nearestFirst(values: readonly number[], to: number): readonly number[] 
   return [...new Set(values)].sort((a, b) => rounded(a) - rounded(b) || a - b);
 }
 
+/** Times of so many whole flashes that fit into a camera frame, the nearest to a time first. */
 function matchedExposures(
   { filmFps, cameraFps }: Omit<Setting, 'exposureSeconds'>,
-  flashesPerFrame: number,
+  shutter: Shutter,
+  flashCounts: readonly number[],
   nearSeconds: number,
 ): readonly number[] {
-  const flashRate = filmFps * flashesPerFrame;
-  const fitting = Math.min(MOST_FLASHES, Math.floor((flashRate / cameraFps) * (1 + 1e-6)));
-  const times = Array.from({ length: fitting }, (_, index) =>
-    markedExposureSeconds((index + 1) / flashRate),
+  const flashRate = filmFps * shutter.sectors.length;
+  // The check of the setting decides; this only leaves out what is far too long.
+  const fitting = flashCounts.filter((flashes) => flashes * cameraFps <= flashRate * (1 + 1e-6));
+  return nearestFirst(
+    fitting.map((flashes) => markedExposureSeconds(flashes / flashRate)),
+    nearSeconds,
   );
-  return nearestFirst(times, nearSeconds);
 }
 
 /** Film rates to try between two: tenths, the usual ones, and those that fill camera frames evenly. */
@@ -83,46 +95,58 @@ function filmRatesBetween(
  */
 function* settingsToTry(
   now: Setting,
-  flashesPerFrame: number,
+  shutter: Shutter,
+  flashCounts: readonly number[],
 ): Generator<{ readonly setting: Setting; readonly change: AdvisedChange }, void, void> {
   const usual = USUAL_CAMERA_RATES.map((rate) => rate.valueOf());
   const cameraRates = nearestFirst([now.cameraFps, ...usual], now.cameraFps);
   const nudge = 1 + NUDGE_PERCENT / 100;
-  const far = filmRatesBetween(
+  const filmRates = filmRatesBetween(
     Math.min(SLOWEST_FILM_FPS, now.filmFps / nudge),
     Math.max(FASTEST_FILM_FPS, now.filmFps * nudge),
-    flashesPerFrame,
+    shutter.sectors.length,
   );
-  for (const filmFps of nearestFirst([now.filmFps, ...far], now.filmFps)) {
-    const isNudge = Math.abs(filmFps / now.filmFps - 1) <= nudge - 1 + 1e-9;
+  for (const filmFps of nearestFirst([now.filmFps, ...filmRates], now.filmFps)) {
+    const isNear = Math.abs(filmFps / now.filmFps - 1) <= nudge - 1 + 1e-9;
     for (const cameraFps of cameraRates) {
-      const change =
-        filmFps !== now.filmFps
-          ? isNudge
-            ? 'film'
-            : 'far-film'
-          : cameraFps === now.cameraFps
-            ? 'exposure'
-            : 'camera';
+      const cameraChange = cameraFps === now.cameraFps ? 'exposure' : 'camera';
+      const change = filmFps === now.filmFps ? cameraChange : isNear ? 'film' : 'far-film';
       const rates = { filmFps, cameraFps };
-      for (const exposureSeconds of matchedExposures(
-        rates,
-        flashesPerFrame,
-        now.exposureSeconds,
-      )) {
+      const times = matchedExposures(rates, shutter, flashCounts, now.exposureSeconds);
+      for (const exposureSeconds of times) {
         yield { setting: { ...rates, exposureSeconds }, change };
       }
     }
   }
 }
 
+/** The first setting that works with exposures of so many flashes, or that would with a readout. */
+function searchSettings(now: Setting, bench: SettingBench, flashCounts: readonly number[]): Advice {
+  let fallback: Extract<Advice, { kind: 'needs-readout' }> | undefined;
+  for (const { setting, change } of settingsToTry(now, bench.shutter, flashCounts)) {
+    // A shorter readout at a film rate within reach is the better advice than a far film rate.
+    if (change === 'far-film' && fallback !== undefined && fallback.change !== 'far-film') break;
+    const readoutSeconds = longestWorkingReadout(setting, bench, ADVICE_SPEED_ERROR_PERCENT);
+    if (readoutSeconds === undefined) continue;
+    const readout = bench.readoutSeconds ?? 1 / setting.cameraFps;
+    if (readout <= readoutSeconds * (1 + 1e-9)) return { kind: 'works', setting, change };
+    const isSameFilm = fallback === undefined || fallback.setting.filmFps === setting.filmFps;
+    if (isSameFilm && readoutSeconds > (fallback?.readoutSeconds ?? -1)) {
+      fallback = { kind: 'needs-readout', setting, change, readoutSeconds };
+    }
+  }
+  return fallback ?? { kind: 'none' };
+}
+
 /**
  * One complete setting that works, the one that changes least; checked by {@link settingFault} like
- * everything that is set by hand. Where none does, the nearest that would with a shorter readout.
+ * everything that is set by hand. Where none does, the nearest that would, and what it lacks: a shorter
+ * readout, or blades alike.
  *
  * Model: exposures of whole flashes, as a camera shows them; the camera rate in use and the usual ones;
  * film rates in tenths. Whole frames must stay sure with the film rate
- * {@link ADVICE_SPEED_ERROR_PERCENT} off.
+ * {@link ADVICE_SPEED_ERROR_PERCENT} off. The ripple of k flashes does not depend on the film rate, so
+ * counts of flashes that can never meet the limit are left out at once.
  *
  * @param now    what is set now
  * @param bench  what a setting is judged by
@@ -134,23 +158,28 @@ export function adviseSetting(now: Setting, bench: SettingBench): Advice {
   if (settingFault(now, bench) === undefined) {
     return { kind: 'works', setting: now, change: 'none' };
   }
-  const flashesPerFrame = bench.shutter.sectors.length;
-  let fallback: Extract<Advice, { kind: 'needs-readout' }> | undefined;
-  let farthest: Advice | undefined;
-  for (const { setting, change } of settingsToTry(now, flashesPerFrame)) {
-    // A shorter readout at a film rate within reach is the better advice than a far film rate.
-    if (change === 'far-film' && fallback !== undefined && fallback.change !== 'far-film') break;
-    const readoutSeconds = longestWorkingReadout(setting, bench, ADVICE_SPEED_ERROR_PERCENT);
-    if (readoutSeconds === undefined) continue;
-    const readout = bench.readoutSeconds ?? 1 / setting.cameraFps;
-    if (readout <= readoutSeconds * (1 + 1e-9)) {
-      farthest = { kind: 'works', setting, change };
-      break;
-    }
-    const isSameFilm = fallback === undefined || fallback.setting.filmFps === setting.filmFps;
-    if (isSameFilm && readoutSeconds > (fallback?.readoutSeconds ?? -1)) {
-      fallback = { kind: 'needs-readout', setting, change, readoutSeconds };
-    }
+  const { shutter } = bench;
+  const ripples = Array.from({ length: MOST_FLASHES }, (_, index) => {
+    const flashes = index + 1;
+    return { flashes, percent: shutterRipplePercent(shutter, 1, flashes / shutter.sectors.length) };
+  });
+  const even = ripples.filter(({ percent }) => percent <= bench.rippleLimitPercent);
+  const advice = searchSettings(
+    now,
+    bench,
+    even.map(({ flashes }) => flashes),
+  );
+  if (advice.kind !== 'none') return advice;
+
+  const uneven = ripples
+    .filter(({ percent }) => percent > bench.rippleLimitPercent)
+    .sort((a, b) => a.percent - b.percent);
+  for (const { flashes } of uneven) {
+    const withRipple = searchSettings(now, { ...bench, rippleLimitPercent: Infinity }, [flashes]);
+    if (withRipple.kind !== 'works' || withRipple.change === 'far-film') continue;
+    const { setting, change } = withRipple;
+    const ripplePercent = shutterRipplePercent(shutter, setting.filmFps, setting.exposureSeconds);
+    return { kind: 'leaves-ripple', setting, change, ripplePercent };
   }
-  return farthest ?? fallback ?? { kind: 'none' };
+  return { kind: 'none' };
 }

@@ -10,22 +10,6 @@ import {
 } from '../core/quantity/format.ts';
 import { DARK_ROWS } from './dark-rows-words.ts';
 
-/** A rate as a reader knows it: 16 2/3 and 30000/1001 rather than their decimals. */
-export function rateWords(fps: number, withUnit = false): string {
-  for (const denominator of [1, 3, 1001]) {
-    const top = Math.round(fps * denominator);
-    if (Math.abs(top / denominator / fps - 1) < 1e-9) {
-      return formatRate(new Fraction(top, denominator), withUnit);
-    }
-  }
-  return withUnit ? formatQuantity(fps, 'fps', 5) : formatNumber(fps, 5);
-}
-
-/** The three settings in one breath. */
-export function settingWords({ filmFps, cameraFps, exposureSeconds }: Match): string {
-  return `film ${rateWords(filmFps)}, camera ${rateWords(cameraFps)}, exposure ${formatExposure(exposureSeconds)}`;
-}
-
 function percent(value: number): string {
   return formatQuantity(value, 'percent', 2);
 }
