@@ -83,18 +83,19 @@ export const exposureSecondsInput = {
   bench: 'camera.exposureSeconds',
 } as const satisfies QuantityInput;
 
+/** Empty means not measured: a whole camera frame is then assumed, the worst there can be. */
 export const readoutSecondsInput = {
-  kind: 'quantity',
+  kind: 'optional-quantity',
   label: 'Readout time',
   unit: 's',
   entryUnit: 'ms',
   minimum: 0,
   maximum: 1,
-  default: '0',
-  accepted: '0, 16 or 16 ms',
-  help: 'Time from the first row to the last. 0 for a global shutter; often 5 to 30 ms for a rolling one.',
+  default: '',
+  accepted: '16, 16 ms or 0',
+  help: 'Time from the first row to the last, measured in the mode you record in. Empty means not measured: a whole camera frame is assumed, the worst case. 0 only for a proven global shutter; a picture without bands does not prove one.',
   bench: 'camera.readoutSeconds',
-} as const satisfies QuantityInput;
+} as const satisfies OptionalQuantityInput;
 
 export const rippleLimitPercentInput = {
   kind: 'quantity',

@@ -16,6 +16,7 @@ import {
   type KeepList,
   type KeepRule,
 } from '../core/keep-list.ts';
+import { readoutOrWorst } from '../core/readout.ts';
 import { closedSeconds } from '../core/shutter.ts';
 import { canLeaveRowsDark } from '../core/whole-frames.ts';
 
@@ -31,7 +32,8 @@ export interface KeepEntries {
   readonly lastCameraFrame: number | undefined;
   readonly rateErrorPercent: number;
   readonly exposureSeconds: number;
-  readonly readoutSeconds: number;
+  /** Undefined when not measured. */
+  readonly readoutSeconds: number | undefined;
   readonly flashesPerFrame: number;
   readonly openPercent: number;
 }
@@ -88,7 +90,7 @@ export function findKeepList(
       entries.openPercent / 100,
     ),
     exposureSeconds: entries.exposureSeconds,
-    readoutSeconds: entries.readoutSeconds,
+    readoutSeconds: readoutOrWorst(entries.readoutSeconds, cameraFps),
     cameraFps,
   };
   const isTied = lastCameraFrame !== undefined;

@@ -2,6 +2,7 @@ import { makeGateLight } from '../core/gate-light.ts';
 import { isKept } from '../core/keep-list.ts';
 import { cameraFramePurity, type CameraFramePurity } from '../core/purity.ts';
 import { formatQuantity } from '../core/quantity/format.ts';
+import { readoutOrWorst } from '../core/readout.ts';
 import { makeEqualShutter } from '../core/shutter.ts';
 import type { KeepEntries, KeepFindings } from './keep-list-findings.ts';
 import type { WholeFramesData } from './picture-data.ts';
@@ -18,7 +19,8 @@ export interface StartOfList {
 
 /** What the first camera frames of a keep list hold, and which of them are kept. */
 export function startOfList(entries: KeepEntries, found: KeepFindings): StartOfList {
-  const { exposureSeconds, readoutSeconds, cameraFps, firstCameraFrame } = entries;
+  const { exposureSeconds, cameraFps, firstCameraFrame } = entries;
+  const readoutSeconds = readoutOrWorst(entries.readoutSeconds, cameraFps);
   const shutter = makeEqualShutter(entries.flashesPerFrame, entries.openPercent / 100);
   const light = makeGateLight(found.listFps, shutter);
   const middle = 0.5 / found.listFps - (exposureSeconds + readoutSeconds) / 2;

@@ -7,6 +7,7 @@ import {
 } from '../core/keep-list.ts';
 import { keepCommand } from '../core/picture-commands.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
+import { readoutOrWorst } from '../core/readout.ts';
 import { durationAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
 import { DARK_ROWS } from './dark-rows-words.ts';
 import {
@@ -19,6 +20,7 @@ import {
 } from './gate-inputs.ts';
 import { findKeepList, type KeepEntries, type KeepFindings } from './keep-list-findings.ts';
 import { startOfList } from './keep-list-picture.ts';
+import { readoutAssumed } from './readout-words.ts';
 import { defineWorksheet, type Outcome, type ResultFile } from './types.ts';
 
 function verdictFor(found: KeepFindings, { filmFrames }: KeepEntries): Outcome['verdict'] {
@@ -164,12 +166,19 @@ export const worksheet = defineWorksheet({
     const { filmFrames, rateErrorPercent, cameraFps, nativeFps } = entries;
     const { list, rule, firstKept, lastKept, ratio } = found;
     // Exposures over several film frames hold no whole frame anywhere; there is nothing to list.
-    const isShort = (entries.exposureSeconds + entries.readoutSeconds) * entries.filmFps < 3;
+    const isShort =
+      (entries.exposureSeconds + readoutOrWorst(entries.readoutSeconds, cameraFps)) *
+        entries.filmFps <
+      3;
     const start = isShort ? startOfList(entries, found) : undefined;
+    const verdict = verdictFor(found, entries);
     const tolerance = rateTolerancePercent(found.roomFrames, ratio.valueOf(), filmFrames);
     const drift = found.isTied ? 0 : driftFilmFrames(filmFrames, rateErrorPercent);
     return {
-      verdict: verdictFor(found, entries),
+      verdict: {
+        level: verdict.level,
+        sentence: `${verdict.sentence}${readoutAssumed(entries.readoutSeconds, cameraFps)}`,
+      },
       answers: {
         cameraFramesPerFilmFrame: quantityAnswer(
           'Camera frames per film frame',

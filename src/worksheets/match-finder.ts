@@ -47,12 +47,16 @@ function benchOf(entries: FinderEntries): FinderBench {
   };
 }
 
-function verdictFor(found: FinderResult): Outcome['verdict'] {
+/** What is added while the readout time is not measured. */
+const READOUT_ASSUMED = ' The readout time is not measured: a whole camera frame is assumed.';
+
+function verdictFor(found: FinderResult, bench: FinderBench): Outcome['verdict'] {
+  const assumed = bench.readoutSeconds === undefined ? READOUT_ASSUMED : '';
   const [best] = found.best;
   if (best !== undefined) {
     return {
       level: 'good',
-      sentence: `Set ${settingWords(best)}: ${found.usable === 1 ? 'the only setting that works' : `the best of ${formatNumber(found.usable)} settings that work`}.`,
+      sentence: `Set ${settingWords(best)}: ${found.usable === 1 ? 'the only setting that works' : `the best of ${formatNumber(found.usable)} settings that work`}.${assumed}`,
     };
   }
   const { failed } = found;
@@ -65,7 +69,7 @@ function verdictFor(found: FinderResult): Outcome['verdict'] {
         : 'most leave blended frames, so a faster camera or a shorter readout is needed';
   return {
     level: 'stop',
-    sentence: `None of the ${formatNumber(found.combinations)} settings works: ${cure}.`,
+    sentence: `None of the ${formatNumber(found.combinations)} settings works: ${cure}.${assumed}`,
   };
 }
 
@@ -243,7 +247,7 @@ export const worksheet = defineWorksheet({
     const bench = benchOf(entries);
     const found = findMatches(bench, LONGEST_LIST);
     return {
-      verdict: verdictFor(found),
+      verdict: verdictFor(found, bench),
       answers: {
         ...bestAnswers(found),
         usable: quantityAnswer('Settings that work', found.usable, 'one', 9),

@@ -10,6 +10,7 @@ import {
   phaseSweepSeconds,
 } from '../core/frame-ratio.ts';
 import { purityCycle, wholeFrameShare, type PurityCycle } from '../core/purity.ts';
+import { readoutOrWorst } from '../core/readout.ts';
 import { closedSeconds, makeEqualShutter } from '../core/shutter.ts';
 import {
   longestReadoutSeconds,
@@ -26,7 +27,8 @@ export interface WholeFrameSettings {
   readonly openPercent: number;
   readonly cameraFps: number;
   readonly exposureSeconds: number;
-  readonly readoutSeconds: number;
+  /** Undefined when not measured. */
+  readonly readoutSeconds: number | undefined;
   readonly running: 'free' | 'locked';
   readonly phasePercent: number;
   readonly speedErrorPercent: number;
@@ -56,7 +58,7 @@ export function wholeFrameCycle(settings: WholeFrameSettings, exact: ExactRates)
     cameraRate: exact.cameraFps,
     shutter: makeEqualShutter(settings.flashesPerFrame, settings.openPercent / 100),
     exposureSeconds: settings.exposureSeconds,
-    readoutSeconds: settings.readoutSeconds,
+    readoutSeconds: readoutOrWorst(settings.readoutSeconds, settings.cameraFps),
     phase: settings.phasePercent / 100,
   });
 }
@@ -67,23 +69,27 @@ function oneFlashCameraFps(settings: WholeFrameSettings, closed: number): number
   const flashSeconds = 1 / flashRateHz(filmFps, flashesPerFrame);
   const smallest = smallestCameraFps(filmFps, closed, flashSeconds, readoutSeconds);
   if (smallest === undefined) return undefined;
-  const fits = fitsCameraFrame(flashSeconds, smallest) && fitsCameraFrame(readoutSeconds, smallest);
+  const fits =
+    fitsCameraFrame(flashSeconds, smallest) && fitsCameraFrame(readoutSeconds ?? 0, smallest);
   return fits ? smallest : undefined;
 }
 
 /** Window, promises and ratio; quick. */
 export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRates) {
-  const { filmFps, flashesPerFrame, cameraFps, exposureSeconds, readoutSeconds } = settings;
+  const { filmFps, flashesPerFrame, cameraFps, exposureSeconds } = settings;
+  const readoutSeconds = readoutOrWorst(settings.readoutSeconds, cameraFps);
   requireWithinCameraFrame(cameraFps, exposureSeconds, readoutSeconds);
   const openFraction = settings.openPercent / 100;
   const closed = closedSeconds(filmFps, flashesPerFrame, openFraction);
   const window = wholeFrameWindowSeconds(filmFps, closed, exposureSeconds, readoutSeconds);
-  const smallest = smallestCameraFps(filmFps, closed, exposureSeconds, readoutSeconds);
+  const smallest = smallestCameraFps(filmFps, closed, exposureSeconds, settings.readoutSeconds);
   const ratio = commonCycle(exact.filmFps, exact.cameraFps);
   const filmFramesInCycle = Number(ratio.filmFrames);
   const cameraFramesInCycle = Number(ratio.cameraFrames);
   return {
     closed,
+    /** Measured, or a whole camera frame. */
+    readoutSeconds,
     window,
     smallest,
     oneFlash: oneFlashCameraFps(settings, closed),
@@ -99,7 +105,7 @@ export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRat
     betterRate:
       smallest === undefined
         ? undefined
-        : slowestUsualRate(smallest, exposureSeconds, readoutSeconds),
+        : slowestUsualRate(smallest, exposureSeconds, settings.readoutSeconds ?? 0),
   };
 }
 

@@ -16,7 +16,7 @@ export function wholeFramesWorking(
   exact: ExactRates,
 ): readonly WorkingStep[] {
   const { filmFps, flashesPerFrame, openPercent, cameraFps, exposureSeconds } = settings;
-  const { closed, window, filmFramesInCycle, cameraFramesInCycle, longRunShare } =
+  const { closed, window, readoutSeconds, filmFramesInCycle, cameraFramesInCycle, longRunShare } =
     wholeFrameFindings(settings, exact);
   const textOf = (key: string): string => answers[key]?.text ?? '';
   const closedPercent = formatNumber(100 - openPercent, 4);
@@ -25,7 +25,7 @@ export function wholeFramesWorking(
       words: 'The closed time of the pulldown blade is its share of a film frame.',
       sum: `${closedPercent} % ÷ (${flashesPerFrame} × ${formatQuantity(filmFps, 'fps', 5)}) = ${ms(closed)} ms`,
     },
-    windowStep(settings, closed, window),
+    windowStep({ filmFps, exposureSeconds, readoutSeconds }, closed, window),
     ...smallestRateStep(window, textOf('smallestCameraFps')),
     {
       words:

@@ -10,6 +10,7 @@ import {
   readoutSecondsInput,
 } from './gate-inputs.ts';
 import { formatNumber } from '../core/quantity/format.ts';
+import { readoutAssumed } from './readout-words.ts';
 import { defineWorksheet } from './types.ts';
 import { cycleText, promiseAnswer, promiseSentence, sweepAnswer } from './whole-frames-answers.ts';
 import { lostFilmFrames, wholeFrameCycle, wholeFrameFindings } from './whole-frames-findings.ts';
@@ -27,7 +28,7 @@ export const worksheet = defineWorksheet({
     openPercent: openPercentInput,
     cameraFps: cameraFpsInput,
     exposureSeconds: { ...exposureSecondsInput, default: '1/54' },
-    readoutSeconds: { ...readoutSecondsInput, default: '16' },
+    readoutSeconds: readoutSecondsInput,
     running: {
       kind: 'choice',
       label: 'Projector and camera',
@@ -66,7 +67,11 @@ export const worksheet = defineWorksheet({
     const { window, closed, longestReadout } = found;
     const cycle = wholeFrameCycle(settings, exact);
     const lost = lostFilmFrames(cycle);
-    const verdict = promiseSentence(found, settings, lost);
+    const promise = promiseSentence(found, settings, lost);
+    const verdict = {
+      level: promise.level,
+      sentence: `${promise.sentence}${readoutAssumed(settings.readoutSeconds, settings.cameraFps)}`,
+    };
     const { filmFps, cameraFps, exposureSeconds, readoutSeconds, running } = settings;
     const smallest = smallestCameraFps(filmFps, closed, exposureSeconds, readoutSeconds);
     const whole = cycle.frames.filter(({ isWhole }) => isWhole).length;

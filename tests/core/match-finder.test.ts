@@ -120,7 +120,7 @@ describe('match finder', () => {
         const { usable } = findMatches(any, 1);
         const strict = { ...any, rippleLimitPercent: any.rippleLimitPercent / 2 };
         const unsteady = { ...any, speedErrorPercent: any.speedErrorPercent + 1 };
-        const slowReadout = { ...any, readoutSeconds: any.readoutSeconds + 0.02 };
+        const slowReadout = { ...any, readoutSeconds: (any.readoutSeconds ?? 0) + 0.02 };
         expect(findMatches(strict, 1).usable).toBeLessThanOrEqual(usable);
         expect(findMatches(unsteady, 1).usable).toBeLessThanOrEqual(usable);
         // Readouts so short that T + R < c are left out: there more readout helps to catch light.

@@ -6,7 +6,7 @@ import { worksheet as speedChange } from '../../src/worksheets/speed-change.ts';
 import type { AnyWorksheet } from '../../src/worksheets/types.ts';
 
 const run = (worksheet: AnyWorksheet, entries: Record<string, string> = {}): Evaluation =>
-  evaluate(worksheet, fillEntries(worksheet.inputs, entries));
+  evaluate(worksheet, fillEntries(worksheet.inputs, { readoutSeconds: '0', ...entries }));
 
 describe('worksheet keep-list', () => {
   test('tells how far a list holds that drifts', () => {

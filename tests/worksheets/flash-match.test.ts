@@ -45,10 +45,24 @@ describe('flash match', () => {
   });
 
   test('is satisfied with 1/54 s and a global shutter', () => {
-    const outcome = outcomeOf({ exposureSeconds: '1/54' });
+    const outcome = outcomeOf({ exposureSeconds: '1/54', readoutSeconds: '0' });
     expect(outcome.verdict.level).toBe('good');
+    expect(outcome.verdict.sentence).not.toContain('not measured');
     expect(text(outcome, 'ripplePercent')).toBe('0 %');
     expect(text(outcome, 'smallestCameraFps')).toBe('21.6 frames/s');
+  });
+
+  test('takes a readout that was not measured as a whole camera frame, and says so', () => {
+    const outcome = outcomeOf({ exposureSeconds: '1/54' });
+    expect(outcome.verdict.level).toBe('care');
+    expect(outcome.verdict.sentence).toMatch(
+      /not measured: a whole camera frame, 40\s?ms, is assumed/u,
+    );
+    expect(text(outcome, 'wholeFrames')).toContain('not sure');
+    expect(text(outcome, 'smallestCameraFps')).toBe('43.2 frames/s');
+    expect(text(outcomeOf({ exposureSeconds: '1/54', cameraFps: '50' }), 'wholeFrames')).toContain(
+      'sure for every',
+    );
   });
 
   test('says that 25 cannot promise whole frames with 16 ms readout, and that 50 can', () => {
@@ -60,7 +74,12 @@ describe('flash match', () => {
 
   test('never names a camera rate that leaves no time for the exposure', () => {
     // 24 × 2 at 1/48 s needs 32 frames/s; at 50 frames/s 1/48 s does not fit.
-    const outcome = outcomeOf({ filmFps: '24', flashesPerFrame: '2', exposureSeconds: '1/48' });
+    const outcome = outcomeOf({
+      filmFps: '24',
+      flashesPerFrame: '2',
+      exposureSeconds: '1/48',
+      readoutSeconds: '0',
+    });
     expect(outcome.verdict.sentence).toContain('no usual rate can');
     expect(text(outcome, 'smallestCameraFps')).toBe('32 frames/s');
   });

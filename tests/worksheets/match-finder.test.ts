@@ -7,13 +7,19 @@ const run = (entries: Record<string, string> = {}): Evaluation =>
 
 describe('worksheet match-finder', () => {
   test('names the best setting and says of each why it stands there', () => {
-    const { outcome } = run({ exposureKind: 'free' });
+    const { outcome } = run({ exposureKind: 'free', readoutSeconds: '0' });
     expect(outcome?.verdict.sentence).toContain('film 18, camera 25, exposure 1/54');
     const [best] = outcome?.tables ?? [];
     expect(best?.rows.length).toBeGreaterThan(2);
     for (const { cells } of best?.rows ?? []) {
       expect(cells.at(-1)).toMatch(/ripple .*native.*whole frames need/u);
     }
+  });
+
+  test('assumes a whole camera frame of readout until one is measured, and says so', () => {
+    const { outcome } = run({ exposureKind: 'free' });
+    expect(outcome?.verdict.sentence).toContain('film 18, camera 50, exposure 1/54');
+    expect(outcome?.verdict.sentence).toContain('not measured: a whole camera frame is assumed');
   });
 
   test('lists at most twelve settings and tells how many there are', () => {
