@@ -55,6 +55,14 @@ export function flashMatchWorking(
       sum: `${formatNumber(flashRate, 5)} × ${ms(readoutSeconds)} ms = ${formatNumber(bands, 3)}`,
     },
     windowStep({ filmFps, exposureSeconds, readoutSeconds }, closed, window, longestDark),
-    ...smallestRateStep(window, textOf('smallestCameraFps')),
+    ...(settings.readoutSeconds === undefined && window !== undefined
+      ? [
+          {
+            words:
+              'A readout that was not measured counts as one camera frame of whatever rate, so two camera frames must fit into P + c − T.',
+            sum: `2 ÷ (${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)}) ms: ${textOf('smallestCameraFps')}`,
+          },
+        ]
+      : smallestRateStep(window, textOf('smallestCameraFps'))),
   ];
 }

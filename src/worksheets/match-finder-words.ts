@@ -1,13 +1,6 @@
-import Fraction from 'fraction.js';
-import { neededCameraFps, type FinderBench } from '../core/match-finder.ts';
-import { canLeaveRowsDark } from '../core/whole-frames.ts';
+import { canStayDark, neededCameraFps, type FinderBench } from '../core/match-finder.ts';
 import type { FailedMatch, Match } from '../core/match-ranking.ts';
-import {
-  formatExposure,
-  formatNumber,
-  formatQuantity,
-  formatRate,
-} from '../core/quantity/format.ts';
+import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { DARK_ROWS } from './dark-rows-words.ts';
 
 function percent(value: number): string {
@@ -33,14 +26,14 @@ export function faultWords(miss: FailedMatch, bench: FinderBench): string {
   switch (miss.fault) {
     case 'exposure-too-long':
       return `the exposure is ${formatNumber(miss.excess, 3)} times as long as a camera frame`;
+    case 'readout-too-long':
+      return `the readout is ${formatNumber(miss.excess, 3)} times as long as a camera frame`;
     case 'ripple':
       return bench.speedErrorPercent > 0
         ? `ripple up to ${percent(miss.worstRipplePercent)} with the speed ${percent(bench.speedErrorPercent)} off, ${percent(miss.ripplePercent)} without; the limit is ${percent(bench.rippleLimitPercent)}`
         : `ripple ${percent(miss.ripplePercent)}; the limit is ${percent(bench.rippleLimitPercent)}`;
     case 'blended': {
-      const slowest = miss.filmFps * (1 - bench.speedErrorPercent / 100);
-      const closed = (1 - bench.openFraction) / (slowest * bench.flashesPerFrame);
-      if (canLeaveRowsDark(miss.exposureSeconds, closed)) return DARK_ROWS;
+      if (canStayDark(miss.filmFps, miss.exposureSeconds, bench)) return DARK_ROWS;
       const needed = neededCameraFps(miss.filmFps, miss.exposureSeconds, bench);
       return Number.isFinite(needed)
         ? `whole frames need ${formatNumber(needed, 3)} camera frames/s`
