@@ -99,10 +99,12 @@ export function darkTimes(
  * @source arithmetic
  */
 export function settingFault(
-  { filmFps, cameraFps, exposureSeconds }: Setting,
-  { shutter, readoutSeconds, rippleLimitPercent }: SettingBench,
+  setting: Setting,
+  bench: SettingBench,
   speedErrorPercent = 0,
 ): SettingFault | undefined {
+  const { filmFps, cameraFps, exposureSeconds } = setting;
+  const { shutter, readoutSeconds, rippleLimitPercent } = bench;
   requireInterval('speedErrorPercent', speedErrorPercent, { minimum: 0, maximum: 20, unit: '%' });
   const readout = readoutSeconds ?? 1 / cameraFps;
   if (!fitsCameraFrame(exposureSeconds, cameraFps)) return 'exposure-too-long';

@@ -23,7 +23,7 @@ interface RippleBench {
 const SPEEDS_TRIED = 9;
 
 /** Whether the closed form for hard blades alike under a steady lamp applies. */
-export function isClosedForm(bench: RippleBench, shutter: Shutter): boolean {
+function isClosedForm(bench: RippleBench, shutter: Shutter): boolean {
   return bench.lamp === undefined && isPlain(shutter);
 }
 

@@ -78,6 +78,11 @@ function requireList(
   for (const item of list) requireInterval(argument, item, { minimum, maximum });
 }
 
+/**
+ * Refuses a bench that no search can go through.
+ *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ */
 export function requireBench(bench: FinderBench): void {
   requireList('filmRates', bench.filmRates, 0.5, 200);
   requireList('cameraRates', bench.cameraRates, 0.5, 1000);
@@ -187,8 +192,11 @@ interface Judged {
   readonly ripple: RippleRange;
 }
 
+/** Judges one combination of film rate, camera rate and exposure time. */
+export type Judge = (filmFps: number, cameraFps: number, exposureSeconds: number) => Judged;
+
 /** Judges combinations on one bench, with the ripples of one film rate and exposure kept. */
-export function makeJudge(bench: FinderBench) {
+export function makeJudge(bench: FinderBench): Judge {
   const shutter = finderShutter(bench);
   const ripplesOf = makeRippleRange(bench, shutter);
   const limitShare = (bench.rippleLimitPercent / 100) * (1 + ROUNDING);

@@ -1,6 +1,5 @@
 import { longestWorkingReadout, type Setting } from './complete-setting.ts';
 import { fitsCameraFrame } from './exposure.ts';
-import { isClosedForm } from './finder-ripple.ts';
 import {
   finderExposures,
   finderShutter,
@@ -22,7 +21,7 @@ const FASTEST_FILM_FPS = 30;
 const USUAL_FILM_RATES = [16, 50 / 3, 18, 20, 24, 25];
 
 /** Film rates worth a look, the nearest to the native rate first. */
-function filmRatesToTry(bench: FinderBench, isQuick: boolean): readonly number[] {
+function filmRatesToTry(bench: FinderBench): readonly number[] {
   const { nativeFps, flashesPerFrame, exposureTimes } = bench;
   const tenths = Array.from(
     { length: (FASTEST_FILM_FPS - SLOWEST_FILM_FPS) * 10 + 1 },
@@ -33,7 +32,8 @@ function filmRatesToTry(bench: FinderBench, isQuick: boolean): readonly number[]
   const matching = times.flatMap((seconds) =>
     [1, 2, 3, 4].map((flashes) => flashes / (flashesPerFrame * seconds)),
   );
-  const all = [...USUAL_FILM_RATES, ...matching, ...(isQuick ? tenths : [])];
+  // A list of exposure times is met best at the rates that match it; with any time, tenths will do.
+  const all = [...USUAL_FILM_RATES, ...matching, ...(exposureTimes === 'free' ? tenths : [])];
   const gap = (fps: number): number => Math.round(Math.abs(Math.log(fps / nativeFps)) * 1e9);
   return [...new Set(all)]
     .filter((fps) => fps >= SLOWEST_FILM_FPS && fps <= FASTEST_FILM_FPS)
@@ -54,8 +54,7 @@ export function nearestWorkingFilm(bench: FinderBench): NearestFilm | undefined 
   requireBench(bench);
   const { exposureTimes, flashesPerFrame } = bench;
   const shutter = finderShutter(bench);
-  const isQuick = isClosedForm(bench, shutter);
-  const rates = filmRatesToTry(bench, isQuick);
+  const rates = filmRatesToTry(bench);
   const first = (asked: FinderBench): Setting | undefined => {
     const judge = makeJudge(asked);
     for (const filmFps of rates) {

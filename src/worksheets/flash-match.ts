@@ -108,9 +108,9 @@ export const worksheet = defineWorksheet({
   sources: [
     'common-practice',
     'australian-movie-makers-55',
-    'camera-readout-measurements',
-    'temporal-contrast-norms-2011',
-    'wcag-three-flashes',
+    'rolling-shutter-measurements',
+    'van-den-berg-2011',
+    'wcag-2-3-1',
     'arithmetic',
   ],
 });
