@@ -20,7 +20,10 @@ export default defineConfig({
   use: {
     baseURL: `http://127.0.0.1:${port}`,
     launchOptions: { executablePath, args: launchArguments() },
-    trace: 'retain-on-failure',
+    // A trace of every visit costs more than the visit: switch it on by hand (--trace=on) where a test fails.
+    trace: 'off',
+    // Pages fetch straight from the server; the tests of the offline copy let it in again.
+    serviceWorkers: 'block',
   },
   projects: [
     { name: 'desk', use: { viewport: { width: 1440, height: 900 } } },

@@ -1,8 +1,9 @@
-// The one test command (npm test): every check in order, cheapest first, up to the first failure.
-// Ends with a table of the stages and one plain line, "N passed, N failed".
+// The one test command (npm test): every check, up to the first step in which one fails. Stages that
+// do not need each other run side by side. Ends with a table of the stages and one plain line,
+// "N passed, N failed".
 // Stage names after -- run only those: npm test -- unit site
 import './guard-node.mjs';
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -39,59 +40,98 @@ function vitest(name, config) {
   };
 }
 
-const stages = [
-  {
-    name: 'format',
-    command: [program('prettier'), '--check', '.', '--log-level', 'warn'],
-  },
-  {
-    name: 'lint',
-    command: [program('eslint'), '--config', 'tests/eslint.config.js', '.', '--max-warnings', '0'],
-  },
-  { name: 'types', command: [program('astro'), 'check'] },
-  vitest('unit', 'vitest.config.ts'),
-  // The full ten thousand take about a minute of one core: npm run test:fuzz.
-  { ...vitest('fuzz', 'vitest.fuzz.config.ts'), environment: { FUZZ_ROUNDS: '2000' } },
-  { name: 'build', npm: ['run', 'build'] },
-  vitest('site', 'vitest.site.config.ts'),
-  {
-    name: 'browser',
-    command: [
-      program('@playwright/test', 'playwright'),
-      'test',
-      '--config=tests/playwright.config.ts',
+/** Steps run one after another, the lanes of a step side by side, the stages of a lane in order. */
+const steps = [
+  [
+    [
+      {
+        name: 'format',
+        command: [program('prettier'), '--check', '.', '--log-level', 'warn'],
+      },
+      {
+        name: 'lint',
+        command: [
+          program('eslint'),
+          '--config',
+          'tests/eslint.config.js',
+          '.',
+          '--max-warnings',
+          '0',
+        ],
+      },
+      { name: 'types', command: [program('astro'), 'check'] },
+      // The full ten thousand take about a minute of one core: npm run test:fuzz.
+      { ...vitest('fuzz', 'vitest.fuzz.config.ts'), environment: { FUZZ_ROUNDS: '2000' } },
     ],
-    report: join(output, 'playwright.json'),
-    count: ({ stats }) => ({
-      passed: stats.expected + stats.flaky,
-      failed: stats.unexpected,
-      skipped: stats.skipped,
-    }),
-  },
-  { name: 'bench', command: [join(projectFolder, 'tests/bench/run.mjs')], onlyPrints: true },
+    [vitest('unit', 'vitest.config.ts')],
+  ],
+  [
+    [
+      { name: 'build', npm: ['run', 'build'] },
+      vitest('site', 'vitest.site.config.ts'),
+      {
+        name: 'browser',
+        command: [
+          program('@playwright/test', 'playwright'),
+          'test',
+          '--config=tests/playwright.config.ts',
+        ],
+        report: join(output, 'playwright.json'),
+        count: ({ stats }) => ({
+          passed: stats.expected + stats.flaky,
+          failed: stats.unexpected,
+          skipped: stats.skipped,
+        }),
+      },
+      { name: 'bench', command: [join(projectFolder, 'tests/bench/run.mjs')], onlyPrints: true },
+    ],
+  ],
 ];
+const stages = steps.flat(2);
 
-function run({ command, npm, environment = {} }) {
+const environmentOf = (stage) => ({
+  ...process.env,
+  // Child tools that start "node" themselves get the same one.
+  PATH: [join(modules, '.bin'), process.env.PATH].join(delimiter),
+  ASTRO_TELEMETRY_DISABLED: '1',
+  ...stage.environment,
+});
+
+function commandOf({ command, npm }) {
+  if (npm === undefined) return [process.execPath, command];
   const npmScript = process.env.npm_execpath;
-  const [file, ...args] =
-    npm === undefined
-      ? [process.execPath, ...command]
-      : npmScript === undefined
-        ? ['npm', ...npm]
-        : [process.execPath, npmScript, ...npm];
-  const { status, error } = spawnSync(file, args, {
-    cwd: projectFolder,
-    stdio: 'inherit',
-    env: {
-      ...process.env,
-      // Child tools that start "node" themselves get the same one.
-      PATH: [join(modules, '.bin'), process.env.PATH].join(delimiter),
-      ASTRO_TELEMETRY_DISABLED: '1',
-      ...environment,
-    },
+  return npmScript === undefined ? ['npm', npm] : [process.execPath, [npmScript, ...npm]];
+}
+
+const heading = (name) => `\n── ${name} ${'─'.repeat(60 - name.length)}`;
+
+/** Runs a stage; beside others its words are held back until it ends, so that they do not mix. */
+function run(stage, isAlone) {
+  const [file, args] = commandOf(stage);
+  const said = [];
+  if (isAlone) console.log(heading(stage.name));
+  return new Promise((resolve) => {
+    const child = spawn(file, args, {
+      cwd: projectFolder,
+      stdio: isAlone ? 'inherit' : ['ignore', 'pipe', 'pipe'],
+      env: environmentOf(stage),
+    });
+    for (const stream of isAlone ? [] : [child.stdout, child.stderr]) {
+      stream.on('data', (chunk) => said.push(chunk));
+    }
+    const end = (isGood) => {
+      if (!isAlone) {
+        console.log(heading(stage.name));
+        process.stdout.write(Buffer.concat(said));
+      }
+      resolve(isGood);
+    };
+    child.on('error', (error) => {
+      said.push(Buffer.from(`${error.message}\n`));
+      end(false);
+    });
+    child.on('close', (status) => end(status === 0));
   });
-  if (error !== undefined) console.error(error.message);
-  return status === 0;
 }
 
 /** Tests of a stage; a check without tests counts as one, and so does a crash before the report. */
@@ -106,6 +146,23 @@ function countTests({ report, count }, isGood) {
   }
 }
 
+const NO_TESTS = { passed: 0, failed: 0, skipped: 0 };
+
+/** Runs a stage and gives its row of the table. */
+async function rowOf(stage, isAlone) {
+  if (stage.report !== undefined) rmSync(stage.report, { force: true });
+  const start = performance.now();
+  const isGood = await run(stage, isAlone);
+  const seconds = (performance.now() - start) / 1000;
+  if (stage.onlyPrints === true) {
+    return { name: stage.name, result: isGood ? 'printed' : 'broke off', seconds, ...NO_TESTS };
+  }
+  const tests = countTests(stage, isGood);
+  // A report that tells of failures outranks an exit code that does not.
+  const hasFailed = !isGood || tests.failed > 0;
+  return { name: stage.name, result: hasFailed ? 'FAILED' : 'passed', seconds, ...tests };
+}
+
 const chosen = process.argv.slice(2);
 const unknown = chosen.filter((name) => stages.every((stage) => stage.name !== name));
 if (unknown.length > 0) {
@@ -113,52 +170,42 @@ if (unknown.length > 0) {
   console.error(`No stage ${unknown.join(', ')}. Known: ${known}`);
   process.exit(2);
 }
+const isChosen = ({ name }) => chosen.length === 0 || chosen.includes(name);
 
 mkdirSync(output, { recursive: true });
-const rows = [];
-let isStopped = false;
-for (const stage of stages) {
-  if (isStopped || (chosen.length > 0 && !chosen.includes(stage.name))) {
-    rows.push({
-      name: stage.name,
-      result: 'not run',
-      seconds: 0,
-      passed: 0,
-      failed: 0,
-      skipped: 0,
-    });
-    continue;
+const begin = performance.now();
+const rows = new Map();
+
+/** Runs a lane up to its first failure. */
+async function runLane(lane, isAlone) {
+  for (const stage of lane) {
+    const row = await rowOf(stage, isAlone);
+    rows.set(stage.name, row);
+    if (row.result === 'FAILED') return;
   }
-  console.log(`\n── ${stage.name} ${'─'.repeat(60 - stage.name.length)}`);
-  if (stage.report !== undefined) rmSync(stage.report, { force: true });
-  const start = performance.now();
-  const isGood = run(stage);
-  const seconds = (performance.now() - start) / 1000;
-  if (stage.onlyPrints === true) {
-    const result = isGood ? 'printed' : 'broke off';
-    rows.push({ name: stage.name, result, seconds, passed: 0, failed: 0, skipped: 0 });
-    continue;
-  }
-  const tests = countTests(stage, isGood);
-  // A report that tells of failures outranks an exit code that does not.
-  const hasFailed = !isGood || tests.failed > 0;
-  rows.push({ name: stage.name, result: hasFailed ? 'FAILED' : 'passed', seconds, ...tests });
-  isStopped = hasFailed;
 }
 
-const total = (key) => rows.reduce((sum, row) => sum + row[key], 0);
+for (const step of steps) {
+  const lanes = step.map((lane) => lane.filter(isChosen)).filter((lane) => lane.length > 0);
+  await Promise.all(lanes.map((lane) => runLane(lane, lanes.length === 1)));
+  if ([...rows.values()].some(({ result }) => result === 'FAILED')) break;
+}
+
+const all = stages.map(
+  ({ name }) => rows.get(name) ?? { name, result: 'not run', seconds: 0, ...NO_TESTS },
+);
+const total = (key) => all.reduce((sum, row) => sum + row[key], 0);
 const line = (name, result, seconds, tests) =>
   `${name.padEnd(10)}${result.padEnd(11)}${seconds.padStart(9)}${tests.padStart(9)}`;
 console.log(`\n${line('stage', 'result', 'seconds', 'tests')}`);
-for (const { name, result, seconds, passed, failed } of rows) {
+for (const { name, result, seconds, passed, failed } of all) {
   const hasRun = result !== 'not run';
   console.log(
     line(name, result, hasRun ? seconds.toFixed(1) : '', hasRun ? String(passed + failed) : ''),
   );
 }
-console.log(
-  line('all', '', total('seconds').toFixed(1), String(total('passed') + total('failed'))),
-);
+const elapsed = (performance.now() - begin) / 1000;
+console.log(line('all', '', elapsed.toFixed(1), String(total('passed') + total('failed'))));
 
 const skipped = total('skipped');
 console.log(

@@ -12,8 +12,9 @@ export function flashMatchWorking(
   { answers }: Outcome,
 ): readonly WorkingStep[] {
   const { filmFps, flashesPerFrame, cameraFps, exposureSeconds } = settings;
-  const { ripple, beat, flashRate, closed, openFraction, window, bands, readoutSeconds } =
-    match(settings);
+  const found = match(settings);
+  const { ripple, beat, flashRate, closed, longestDark, openFraction, window, bands } = found;
+  const { readoutSeconds } = found;
   const textOf = (key: string): string => answers[key]?.text ?? '';
   const limit = formatNumber(settings.rippleLimitPercent, 3);
   const multiple = nearestMultiple(flashRate, cameraFps);
@@ -36,18 +37,32 @@ export function flashMatchWorking(
       sum: `${formatNumber(flashRate, 5)} − ${multiple} × ${formatNumber(cameraFps, 5)} = ${formatQuantity(beat, 'Hz', 3)}`,
     },
     {
-      words: 'A whole number of flashes is the matching exposure time.',
-      sum: `T = k ÷ F, nearest: ${textOf('matchingExposureSeconds')}`,
+      words: 'One flash is the matching exposure time.',
+      sum: `T = 1 ÷ F = 1 ÷ ${formatNumber(flashRate, 5)}: ${textOf('matchingExposureSeconds')}`,
     },
-    {
-      words: 'Open fraction times ripple limit times film rate is the speed tolerance.',
-      sum: `${formatNumber(openFraction, 3)} × ${limit} % × ${formatNumber(filmFps, 5)}: ${textOf('speedToleranceFps')}`,
-    },
+    found.isEqual && found.shutter.wipeFraction === 0
+      ? {
+          words: 'Open fraction d times ripple limit q times film rate f is the speed tolerance.',
+          sum: `${formatNumber(openFraction, 3)} × ${limit} % × ${formatNumber(filmFps, 5)}: ${textOf('speedToleranceFps')}`,
+        }
+      : {
+          words:
+            'The film rate is moved off in small steps until the ripple passes the limit; that is the speed tolerance.',
+          sum: textOf('speedToleranceFps'),
+        },
     {
       words: 'Flash rate times readout time gives the bands down the picture.',
       sum: `${formatNumber(flashRate, 5)} × ${ms(readoutSeconds)} ms = ${formatNumber(bands, 3)}`,
     },
-    windowStep({ filmFps, exposureSeconds, readoutSeconds }, closed, window),
-    ...smallestRateStep(window, textOf('smallestCameraFps')),
+    windowStep({ filmFps, exposureSeconds, readoutSeconds }, closed, window, longestDark),
+    ...(settings.readoutSeconds === undefined && window !== undefined
+      ? [
+          {
+            words:
+              'A readout that was not measured counts as one camera frame of whatever rate, so two camera frames must fit into P + c − T.',
+            sum: `2 ÷ (${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)}) ms: ${textOf('smallestCameraFps')}`,
+          },
+        ]
+      : smallestRateStep(window, textOf('smallestCameraFps'))),
   ];
 }

@@ -36,6 +36,28 @@ export const openPercentInput = {
   bench: 'projector.openFraction',
 } as const satisfies QuantityInput;
 
+export const pulldownBladeDegreesInput = {
+  kind: 'optional-quantity',
+  label: 'Pulldown blade',
+  unit: 'deg',
+  minimum: 1,
+  maximum: 340,
+  default: '',
+  accepted: '72 or 72°',
+  help: 'Angle of the blade that hides the move, of 360° for one film frame. It is often the widest. If the shutter turns more than once for a frame, divide the angle on the disc by the turns. Empty: all blades alike.',
+} as const satisfies OptionalQuantityInput;
+
+export const edgeWipeDegreesInput = {
+  kind: 'optional-quantity',
+  label: 'Edge wipe',
+  unit: 'deg',
+  minimum: 0,
+  maximum: 90,
+  default: '',
+  accepted: '8 or 8°',
+  help: 'Angle, of the same 360°, in which the edge of a blade crosses the gate. Empty: it cuts at once.',
+} as const satisfies OptionalQuantityInput;
+
 export const cameraFpsInput = {
   kind: 'quantity',
   label: 'Camera rate',
@@ -81,7 +103,7 @@ export const rippleLimitPercentInput = {
   unit: 'percent',
   minimum: 0.1,
   maximum: 20,
-  default: '2',
-  accepted: '2 or 0.5 %',
-  help: 'The ripple that you still accept. 2 % is hard to see in a moving picture.',
+  default: '1',
+  accepted: '1 or 0.5 %',
+  help: 'The ripple that you still accept, brightest to darkest. 2 % is what people with normal sight just notice at about 8 pulses a second, and sooner on a large bright sky; 1 % keeps below that.',
 } as const satisfies QuantityInput;

@@ -140,6 +140,39 @@ test('a newer edition says so, waits for the reader, and is there after Reload',
   await expect(line).toHaveCount(0);
 });
 
+test('a newer edition that corrects points of safety says how many, and leads to them', async ({
+  page,
+  edition,
+}) => {
+  await visit(page, edition.address);
+  const editions = join(edition.folder, 'editions/index.html');
+  const worker = join(edition.folder, 'service-worker.js');
+  const day = '2099-01-01';
+  writeFileSync(
+    editions,
+    readFileSync(editions, 'utf8').replace(
+      '<h1>Editions',
+      `<h1 id="edition-${day}">Newer editions`,
+    ),
+  );
+  const listed = readFileSync(worker, 'utf8');
+  const renewed = listed
+    .replace(/(\/editions\/[`"'],revision:[`"'])\w+/u, '$1newer')
+    .replace(/\{id:[`"'](\d{4}-\d\d-\d\d)[`"'],safetyPoints:/u, (entry) => {
+      const quote = entry[4] ?? '"';
+      return `{id:${quote}${day}${quote},safetyPoints:3},${entry}`;
+    });
+  expect(renewed).toContain(`${day}`);
+  writeFileSync(worker, renewed);
+
+  await page.goto(`${edition.address}/reel/condition/`);
+  const line = page.getByRole('alert');
+  await expect(line).toContainText('This edition corrects 3 points of safety', { timeout: 20_000 });
+  await line.getByRole('link').click();
+  await expect(page).toHaveURL(new RegExp(`/editions/#edition-${day}$`, 'u'));
+  await expect(page.locator('h1')).toHaveText('Newer editions');
+});
+
 test('the book can be installed as an application', async ({ page, edition }) => {
   await visit(page, edition.address);
   const client = await page.context().newCDPSession(page);

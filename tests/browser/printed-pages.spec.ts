@@ -1,7 +1,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { printedText } from './printed-text.ts';
 
-// What a PDF printed in Chromium says, read back. That every page prints at all: print.spec.ts.
+// What a PDF printed in Chromium says, read back. That every page prints at all: every-page.spec.ts.
 
 const SHEET = '/gate/shutter-blades/';
 

@@ -1,0 +1,110 @@
+import { expect, test } from '@playwright/test';
+import { loadWorksheets } from '../bench/parts/load-worksheets.ts';
+import { readPages, readSiteFile, type BuiltPage } from '../site/built-site.ts';
+import { weighPage } from '../site/page-weight.ts';
+import { wantedChunks } from '../site/wanted-chunks.ts';
+import { wakeForms } from './live-forms.ts';
+import { axeViolations, COLOUR_RULES } from './sweep/axe.ts';
+import { elementsTooWide, noteShifts, notedShifts } from './sweep/layout.ts';
+import { listenTo } from './sweep/listen.ts';
+import { expectPrints } from './sweep/paper.ts';
+
+// One visit of every page asks all that every page must answer, because loading a page and waking its
+// forms costs more than the questions. Each question is soft: one fault does not hide the next.
+
+/** Scripts that the byte budgets have counted for a page. */
+async function countedScripts(page: BuiltPage): Promise<ReadonlySet<string>> {
+  const choices = wantedChunks(page, await loadWorksheets());
+  return new Set(choices.flatMap((wanted) => weighPage(page, readSiteFile, wanted).scriptPaths));
+}
+
+for (const page of readPages()) {
+  const { address } = page;
+  test(`${address} is clean, steady, open to all, narrow and printable`, async ({
+    page: tab,
+    baseURL,
+  }) => {
+    const heard = listenTo(tab, address, baseURL ?? '');
+    await noteShifts(tab);
+    await tab.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+    await tab.goto(address, { waitUntil: 'load' });
+    await expect(tab.locator('main')).toBeVisible();
+    const forms = await wakeForms(tab);
+    await tab.evaluate(() => {
+      window.scrollTo(0, document.body.scrollHeight);
+    });
+    await tab.waitForLoadState('networkidle');
+    expect.soft(heard.faults, 'errors and requests').toEqual([]);
+    expect.soft(await notedShifts(tab), 'shifts of the layout').toEqual([]);
+
+    if (forms > 0) {
+      const counted = await countedScripts(page);
+      const paths = [...heard.scripts].map((url) => url.replace(`${baseURL ?? ''}/`, ''));
+      expect.soft(paths.length, 'scripts').toBeGreaterThan(2);
+      expect
+        .soft(
+          paths.filter((path) => !counted.has(path)),
+          'scripts that the budget leaves out',
+        )
+        .toEqual([]);
+    }
+
+    expect.soft(await axeViolations(tab), 'axe, light').toEqual([]);
+    await tab.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
+    expect.soft(await axeViolations(tab, COLOUR_RULES), 'axe, dark').toEqual([]);
+
+    await tab.setViewportSize({ width: 390, height: 844 });
+    expect.soft(await elementsTooWide(tab), 'wider than 390 px').toEqual([]);
+
+    await expectPrints(tab, address);
+    expect.soft(heard.faults, 'errors and requests, at the end').toEqual([]);
+  });
+}
+
+test('axe would find a fault, and a fault of colour in the dark', async ({ page }) => {
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.goto('/');
+  await page.evaluate(() => {
+    const faint = document.createElement('p');
+    faint.textContent = 'too faint to read';
+    // A rule of the sheet itself: the security policy forbids a style attribute.
+    document.adoptedStyleSheets = [new CSSStyleSheet()];
+    document.adoptedStyleSheets[0]?.insertRule('.faint { color: #333; background: #222 }');
+    faint.className = 'faint';
+    document.querySelector('main')?.append(document.createElement('button'), faint);
+  });
+  expect((await axeViolations(page)).join('\n')).toContain('button-name');
+  expect((await axeViolations(page, COLOUR_RULES)).join('\n')).toContain('color-contrast');
+});
+
+test('the sweep would hear a fault, see a shift and an element that is too wide', async ({
+  page,
+  baseURL,
+}) => {
+  const heard = listenTo(page, '/', baseURL ?? '');
+  await noteShifts(page);
+  await page.goto('/');
+  await page.waitForLoadState('networkidle');
+  await page.evaluate(() => {
+    // eslint-disable-next-line no-console -- planted for the listener to hear
+    console.warn('planted');
+    document.adoptedStyleSheets = [new CSSStyleSheet()];
+    document.adoptedStyleSheets[0]?.insertRule(
+      '.planted { inline-size: 900px; block-size: 200px }',
+    );
+    const planted = document.createElement('div');
+    planted.className = 'planted';
+    document.body.prepend(planted);
+  });
+  await expect.poll(() => notedShifts(page)).not.toEqual([]);
+  expect(heard.faults).toEqual(['console: planted']);
+  // After the shift: a change of the window's size counts as the reader's own doing.
+  await page.setViewportSize({ width: 390, height: 844 });
+  expect((await elementsTooWide(page)).join(' ')).toContain('div.planted');
+});
+
+test('a page that does not exist is answered with a way back', async ({ page }) => {
+  const response = await page.goto('/no/such/page/');
+  expect(response?.status()).toBe(404);
+  await expect(page.locator('main a[href="/"], main a[href="/contents/"]').first()).toBeVisible();
+});

@@ -1,0 +1,40 @@
+import type { Page } from '@playwright/test';
+
+/** Notes every shift of the layout that no key or pointer caused; call before the page is opened. */
+export async function noteShifts(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const shifts: string[] = [];
+    Object.assign(window, { shifts });
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) {
+        const { value, hadRecentInput, sources } = entry as PerformanceEntry & {
+          readonly value: number;
+          readonly hadRecentInput: boolean;
+          readonly sources: readonly { readonly node: Node | null }[];
+        };
+        if (hadRecentInput) continue;
+        const names = sources.map(({ node }) =>
+          node instanceof Element ? `${node.tagName.toLowerCase()}.${node.className}` : 'text',
+        );
+        shifts.push(`${value.toFixed(4)} ${names.join(' ')}`);
+      }
+    }).observe({ type: 'layout-shift', buffered: true });
+  });
+}
+
+/** The shifts noted so far. */
+export async function notedShifts(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => (window as unknown as { shifts: string[] }).shifts);
+}
+
+/** Elements that reach past the right edge of the window where it would scroll sideways. */
+export async function elementsTooWide(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const edge = document.documentElement.clientWidth;
+    if (document.documentElement.scrollWidth <= edge) return [];
+    return [...document.querySelectorAll<HTMLElement>('body *')]
+      .filter((element) => element.getBoundingClientRect().right > edge + 1)
+      .slice(0, 5)
+      .map((element) => `${element.tagName.toLowerCase()}.${element.className}`);
+  });
+}
