@@ -1,6 +1,6 @@
 import { requireInterval } from './errors.ts';
 import { largestRounding } from './keep-list.ts';
-import { stretchRatio, type KeepReel, type KeepTie } from './keep-ties.ts';
+import { stretchRatio, type KeepReel, type KeepStretch, type KeepTie } from './keep-ties.ts';
 
 /** The bench that a keep list is made for. */
 export interface KeepBench {
@@ -175,58 +175,77 @@ function boundsOf(
   };
 }
 
+/** How far the film frames of one stretch may lie from where the list puts them. */
+interface StretchErrors {
+  /** Farthest that a film frame may lie off, camera frames, so many steps after the stretch begins. */
+  at(step: number): number;
+  /** The most by which it grows from one film frame to the next. */
+  readonly growth: number;
+}
+
 /**
- * Farthest that each film frame may lie from where its stretch puts it, camera frames, written in place
- * because the longest reels have 200 000 of them.
+ * Errors within a stretch.
  *
  * Model: from both ties a film frame can only be so far. It is late when the film runs slow at first and
  * fast afterwards, early the other way round; the steady rate that allows most is where the two bounds
  * meet.
  */
-function positionErrors(reel: KeepReel, bounds: Bounds): Float64Array {
-  const errors = new Float64Array(reel.filmFrames);
+function errorsIn(bounds: Bounds, stretch: KeepStretch, index: number): StretchErrors {
   const { least, most } = bounds.steady;
   const [slow, fast] = [1 / (1 - bounds.wander), 1 / (1 + bounds.wander)];
-  reel.stretches.forEach((stretch, index) => {
-    const { firstFilmFrame, list, from, to } = stretch;
-    const ratio = stretchRatio(stretch);
-    const errorFrom = bounds.tieErrors[index] ?? 0.5;
-    const errorTo = bounds.tieErrors[index + 1] ?? 0.5;
-    const untied = Math.max(0, most * slow - ratio, ratio - least * fast);
-    const steps = to === undefined ? 0 : to.filmFrame - from.filmFrame;
-    for (let step = 0; step < list.filmFrames; step += 1) {
+  const { from, to } = stretch;
+  const ratio = stretchRatio(stretch);
+  const errorFrom = bounds.tieErrors[index] ?? 0.5;
+  const errorTo = bounds.tieErrors[index + 1] ?? 0.5;
+  const growth = Math.max(0, most * slow - ratio, ratio - least * fast);
+  if (to === undefined) return { growth, at: (step) => errorFrom + growth * step };
+  const steps = to.filmFrame - from.filmFrame;
+  return {
+    growth,
+    at(step) {
       const left = steps - step;
-      let error = errorFrom + untied * step;
-      if (to !== undefined) {
-        const meetLate = (ratio * steps + errorTo - errorFrom) / (slow * step + fast * left);
-        const lateAt = Math.min(most, Math.max(least, meetLate));
-        const late = Math.min(
-          errorFrom + (lateAt * slow - ratio) * step,
-          errorTo + (ratio - lateAt * fast) * left,
-        );
-        const meetEarly = (ratio * steps + errorFrom - errorTo) / (slow * left + fast * step);
-        const earlyAt = Math.min(most, Math.max(least, meetEarly));
-        const early = Math.min(
-          errorTo + (earlyAt * slow - ratio) * left,
-          errorFrom + (ratio - earlyAt * fast) * step,
-        );
-        error = Math.max(0, late, early);
-      }
-      errors[firstFilmFrame + step] = error;
+      const meetLate = (ratio * steps + errorTo - errorFrom) / (slow * step + fast * left);
+      const lateAt = Math.min(most, Math.max(least, meetLate));
+      const late = Math.min(
+        errorFrom + (lateAt * slow - ratio) * step,
+        errorTo + (ratio - lateAt * fast) * left,
+      );
+      const meetEarly = (ratio * steps + errorFrom - errorTo) / (slow * left + fast * step);
+      const earlyAt = Math.min(most, Math.max(least, meetEarly));
+      const early = Math.min(
+        errorTo + (earlyAt * slow - ratio) * left,
+        errorFrom + (ratio - earlyAt * fast) * step,
+      );
+      return Math.max(0, late, early);
+    },
+  };
+}
+
+/** Film frames that are judged together where that decides already; the longest reels have 200 000. */
+const CHUNK = 64;
+
+/** Whether every film frame of a stretch keeps within the room. */
+function fitsRoom(errors: StretchErrors, roundings: Float64Array, room: number): boolean {
+  const { length } = roundings;
+  for (let start = 0; start < length; start += CHUNK) {
+    const end = Math.min(length, start + CHUNK);
+    const atStart = errors.at(start);
+    if (atStart + errors.growth * (end - start) + 0.5 <= room) continue;
+    if (atStart + (roundings[start] ?? 0.5) > room) return false;
+    for (let step = start + 1; step < end; step += 1) {
+      if (errors.at(step) + (roundings[step] ?? 0.5) > room) return false;
     }
-  });
-  return errors;
+  }
+  return true;
 }
 
 /** Distance of each kept camera frame from where the list puts its film frame, camera frames. */
-function roundingsOf(reel: KeepReel): Float64Array {
-  const roundings = new Float64Array(reel.filmFrames);
-  for (const { firstFilmFrame, list } of reel.stretches) {
-    const [start, step] = [list.tenthsToFirst / 10, list.top / list.bottom];
-    for (let at = 0; at < list.filmFrames; at += 1) {
-      const place = start + at * step;
-      roundings[firstFilmFrame + at] = Math.abs(Math.round(place) - place);
-    }
+function roundingsOf({ list }: KeepStretch): Float64Array {
+  const [start, step] = [list.tenthsToFirst / 10, list.top / list.bottom];
+  const roundings = new Float64Array(list.filmFrames);
+  for (let at = 0; at < list.filmFrames; at += 1) {
+    const place = start + at * step;
+    roundings[at] = Math.abs(Math.round(place) - place);
   }
   return roundings;
 }
@@ -255,8 +274,6 @@ export function keepTrust(reel: KeepReel, bench: KeepBench, doubt: SpeedDoubt): 
   requireInterval('cameraFps', bench.cameraFps, { above: 0, maximum: 1000, unit: 'frames/s' });
   const bounds = boundsOf(reel, bench, doubt);
   const { halfWindowFrames, tieErrors } = bounds;
-  const errors = positionErrors(reel, bounds);
-  const roundings = roundingsOf(reel);
   const runs: SureRun[] = [];
   let sureFilmFrames = 0;
   let worstErrorFrames = 0;
@@ -266,16 +283,20 @@ export function keepTrust(reel: KeepReel, bench: KeepBench, doubt: SpeedDoubt): 
     if (wasSure === undefined) return;
     runs.push({ firstFilmFrame, filmFrames: end - firstFilmFrame, isSure: wasSure });
   };
-  for (let filmFrame = 0; filmFrame < reel.filmFrames; filmFrame += 1) {
-    const error = errors[filmFrame] ?? Infinity;
-    const isSure = error + (roundings[filmFrame] ?? 0.5) <= halfWindowFrames + ROUNDING;
-    if (error > worstErrorFrames) worstErrorFrames = error;
-    if (isSure) sureFilmFrames += 1;
-    if (isSure === wasSure) continue;
-    close(filmFrame);
-    firstFilmFrame = filmFrame;
-    wasSure = isSure;
-  }
+  reel.stretches.forEach((stretch, index) => {
+    const errors = errorsIn(bounds, stretch, index);
+    const roundings = roundingsOf(stretch);
+    for (let step = 0; step < stretch.list.filmFrames; step += 1) {
+      const error = errors.at(step);
+      const isSure = error + (roundings[step] ?? 0.5) <= halfWindowFrames + ROUNDING;
+      if (error > worstErrorFrames) worstErrorFrames = error;
+      if (isSure) sureFilmFrames += 1;
+      if (isSure === wasSure) continue;
+      close(stretch.firstFilmFrame + step);
+      firstFilmFrame = stretch.firstFilmFrame + step;
+      wasSure = isSure;
+    }
+  });
   close(reel.filmFrames);
   return { halfWindowFrames, tieErrorFrames: tieErrors, runs, sureFilmFrames, worstErrorFrames };
 }
@@ -316,13 +337,14 @@ export function wanderBornePercent(
   bench: KeepBench,
   rateErrorPercent: number,
 ): number | undefined {
-  const roundings = roundingsOf(reel);
+  const roundings = reel.stretches.map(roundingsOf);
   const isBorne = (wanderPercent: number): boolean => {
     const bounds = boundsOf(reel, bench, { rateErrorPercent, wanderPercent });
     const room = bounds.halfWindowFrames + ROUNDING;
-    if (room < 0) return false;
-    const errors = positionErrors(reel, bounds);
-    return errors.every((error, filmFrame) => error + (roundings[filmFrame] ?? 0.5) <= room);
+    return reel.stretches.every((stretch, index) => {
+      const errors = errorsIn(bounds, stretch, index);
+      return fitsRoom(errors, roundings[index] ?? new Float64Array(0), room);
+    });
   };
   if (!isBorne(0)) return undefined;
   if (isBorne(MOST_WANDER_PERCENT)) return MOST_WANDER_PERCENT;

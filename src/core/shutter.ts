@@ -188,50 +188,6 @@ export function pulldownDarkFraction(shutter: Shutter): number {
 }
 
 /**
- * Longest share of the cycle in which a blade, the pulldown blade or another, keeps the gate fully dark.
- * An exposure that is not longer can leave rows dark.
- */
-export function longestDarkFraction(shutter: Shutter): number {
-  const widest = Math.max(...shutter.sectors.map(({ closedFraction }) => closedFraction));
-  return Math.max(0, widest - shutter.wipeFraction);
-}
-
-/**
- * Shutter whose pulldown blade differs from the others, which are alike; the openings are alike too.
- *
- * @param flashesPerFrame   flashes in one film-frame cycle; whole, 1–12
- * @param openFraction      share of the cycle with light; 0.01–0.99
- * @param pulldownFraction  share of the cycle that the pulldown blade closes; above 0 and below the
- *                          closed share, or equal to it when there is one blade
- * @param wipeFraction      edge wipe as a share of the cycle; 0 up to the narrowest sector
- * @returns the shutter
- * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- */
-export function makePulldownShutter(
-  flashesPerFrame: number,
-  openFraction: number,
-  pulldownFraction: number,
-  wipeFraction = 0,
-): Shutter {
-  const equal = makeEqualShutter(flashesPerFrame, openFraction);
-  const closed = 1 - openFraction;
-  if (flashesPerFrame === 1) {
-    requireInterval('pulldownFraction', pulldownFraction, {
-      minimum: closed * (1 - 1e-9),
-      maximum: closed * (1 + 1e-9),
-    });
-    return makeShutter(equal.sectors, wipeFraction);
-  }
-  requireInterval('pulldownFraction', pulldownFraction, { above: 0, below: closed });
-  const other = (closed - pulldownFraction) / (flashesPerFrame - 1);
-  const sectors = equal.sectors.map(({ openFraction: open }, index) => ({
-    openFraction: open,
-    closedFraction: index === flashesPerFrame - 1 ? pulldownFraction : other,
-  }));
-  return makeShutter(sectors, wipeFraction);
-}
-
-/**
  * Closed time of the pulldown blade for equal blades, s: how long the gate stays dark while the film
  * moves. No light of either neighbour falls in it, so whole frames depend on it.
  *

@@ -50,8 +50,8 @@ export interface KeepEntries {
   readonly readoutSeconds: number | undefined;
   readonly flashesPerFrame: number;
   readonly openPercent: number;
-  readonly pulldownDegrees: number | undefined;
-  readonly wipeDegrees: number | undefined;
+  readonly pulldownBladeDegrees: number | undefined;
+  readonly edgeWipeDegrees: number | undefined;
 }
 
 /** Where the wander that is counted with comes from. */

@@ -6,10 +6,12 @@ import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { durationAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
 import {
   cameraFpsInput,
+  edgeWipeDegreesInput,
   exposureSecondsInput,
   filmFpsInput,
   flashesPerFrameInput,
   openPercentInput,
+  pulldownBladeDegreesInput,
   readoutSecondsInput,
 } from './gate-inputs.ts';
 import { findKeepList, type KeepFindings } from './keep-list-findings.ts';
@@ -22,7 +24,7 @@ import {
   wanderWords,
 } from './keep-list-words.ts';
 import { readoutAssumed } from './readout-words.ts';
-import { BLADES_MODEL, pulldownDegreesInput, wipeDegreesInput } from './shutter-inputs.ts';
+import { BLADES_MODEL } from './shutter-inputs.ts';
 import { defineWorksheet, type ResultFile } from './types.ts';
 
 /** The keep list as a file. Its text is only made when it is taken away: a long reel has many lines. */
@@ -161,8 +163,8 @@ export const worksheet = defineWorksheet({
     readoutSeconds: readoutSecondsInput,
     flashesPerFrame: flashesPerFrameInput,
     openPercent: openPercentInput,
-    pulldownDegrees: pulldownDegreesInput,
-    wipeDegrees: wipeDegreesInput,
+    pulldownBladeDegrees: pulldownBladeDegreesInput,
+    edgeWipeDegrees: edgeWipeDegreesInput,
   },
   model: `The first film frame lies in the middle of the camera frames you name, and so does every other tie; between two ties the nearest camera frame is picked for each film frame, in exact fractions. A film frame is called sure when its camera frame is whole for every speed that stays within the wander, slow or fast, and for every place of the ties that fits what you saw: a tie is the middle of the camera frames that look clean, and a ghost of up to a tenth of the light in the top or bottom row may be overlooked. A tie in other tenths was found by trial and bounds nothing. ${BLADES_MODEL} In the file camera frames and film frames are both counted from 0; here film frames are counted from 1.`,
   compute(entries, exact) {

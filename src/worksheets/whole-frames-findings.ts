@@ -28,9 +28,9 @@ export interface WholeFrameSettings {
   readonly flashesPerFrame: number;
   readonly openPercent: number;
   /** Undefined when all blades are alike. */
-  readonly pulldownDegrees: number | undefined;
+  readonly pulldownBladeDegrees: number | undefined;
   /** Undefined for hard edges. */
-  readonly wipeDegrees: number | undefined;
+  readonly edgeWipeDegrees: number | undefined;
   readonly cameraFps: number;
   readonly exposureSeconds: number;
   /** Undefined when not measured. */

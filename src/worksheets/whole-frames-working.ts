@@ -15,16 +15,22 @@ export function wholeFramesWorking(
   { answers }: Outcome,
   exact: ExactRates,
 ): readonly WorkingStep[] {
-  const { filmFps, flashesPerFrame, openPercent, cameraFps, exposureSeconds, pulldownDegrees } =
-    settings;
+  const {
+    filmFps,
+    flashesPerFrame,
+    openPercent,
+    cameraFps,
+    exposureSeconds,
+    pulldownBladeDegrees,
+  } = settings;
   const found = wholeFrameFindings(settings, exact);
   const { closed, window, readoutSeconds, filmFramesInCycle, cameraFramesInCycle, longRunShare } =
     found;
-  const wipe = settings.wipeDegrees ?? 0;
+  const wipe = settings.edgeWipeDegrees ?? 0;
   const textOf = (key: string): string => answers[key]?.text ?? '';
   const closedPercent = formatNumber(100 - openPercent, 4);
   return [
-    pulldownDegrees === undefined && wipe === 0
+    pulldownBladeDegrees === undefined && wipe === 0
       ? {
           words: 'The closed time c of the pulldown blade is its share of a film frame.',
           sum: `c = ${closedPercent} % ÷ (${flashesPerFrame} × ${formatQuantity(filmFps, 'fps', 5)}) = ${ms(closed)} ms`,
@@ -32,7 +38,7 @@ export function wholeFramesWorking(
       : {
           words:
             'The closed time c is the fully dark part of the pulldown blade: its angle less the wipe.',
-          sum: `c = (${formatNumber(pulldownDegrees ?? (360 - 3.6 * openPercent) / flashesPerFrame, 4)}° − ${formatNumber(wipe, 4)}°) ÷ 360° ÷ ${formatQuantity(filmFps, 'fps', 5)} = ${ms(closed)} ms`,
+          sum: `c = (${formatNumber(pulldownBladeDegrees ?? (360 - 3.6 * openPercent) / flashesPerFrame, 4)}° − ${formatNumber(wipe, 4)}°) ÷ 360° ÷ ${formatQuantity(filmFps, 'fps', 5)} = ${ms(closed)} ms`,
         },
     windowStep({ filmFps, exposureSeconds, readoutSeconds }, closed, window, found.longestDark),
     ...smallestRateStep(window, textOf('smallestCameraFps')),

@@ -3,16 +3,18 @@ import { quantityAnswer, wordsAnswer } from './answers.ts';
 import { DARK_ROWS_SENTENCE } from './dark-rows-words.ts';
 import {
   cameraFpsInput,
+  edgeWipeDegreesInput,
   exposureSecondsInput,
   filmFpsInput,
   flashesPerFrameInput,
   openPercentInput,
+  pulldownBladeDegreesInput,
   readoutSecondsInput,
 } from './gate-inputs.ts';
 import { formatNumber } from '../core/quantity/format.ts';
 import { readoutAssumed } from './readout-words.ts';
 import { defineWorksheet } from './types.ts';
-import { BLADES_MODEL, pulldownDegreesInput, wipeDegreesInput } from './shutter-inputs.ts';
+import { BLADES_MODEL } from './shutter-inputs.ts';
 import { cycleText, promiseAnswer, promiseSentence, sweepAnswer } from './whole-frames-answers.ts';
 import { lostFilmFrames, wholeFrameCycle, wholeFrameFindings } from './whole-frames-findings.ts';
 import { purityPicture, purityTable } from './whole-frames-picture.ts';
@@ -27,8 +29,8 @@ export const worksheet = defineWorksheet({
     filmFps: filmFpsInput,
     flashesPerFrame: flashesPerFrameInput,
     openPercent: openPercentInput,
-    pulldownDegrees: pulldownDegreesInput,
-    wipeDegrees: wipeDegreesInput,
+    pulldownBladeDegrees: pulldownBladeDegreesInput,
+    edgeWipeDegrees: edgeWipeDegreesInput,
     cameraFps: cameraFpsInput,
     exposureSeconds: { ...exposureSecondsInput, default: '1/54' },
     readoutSeconds: readoutSecondsInput,

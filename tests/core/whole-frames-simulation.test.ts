@@ -3,8 +3,11 @@ import { makeGateLight } from '../../src/core/gate-light.ts';
 import { cameraFramePurity, wholeFrameShare } from '../../src/core/purity.ts';
 import {
   longestDarkFraction,
-  makePulldownShutter,
+  makeEqualShutter,
+  makeShutter,
   pulldownDarkFraction,
+  type Shutter,
+  type ShutterSector,
 } from '../../src/core/shutter.ts';
 import {
   promisesWholeFrames,
@@ -23,7 +26,15 @@ import {
 interface Drawn {
   readonly bench: Bench;
   readonly filmFps: number;
-  readonly shutter: ReturnType<typeof makePulldownShutter>;
+  readonly shutter: Shutter;
+}
+
+/** The same blades for the function under test: openings alike, the pulldown blade last. */
+function sectorsOf(count: number, open: number, pulldown: number): readonly ShutterSector[] {
+  return Array.from({ length: count }, (_, index) => ({
+    openFraction: open / count,
+    closedFraction: index === count - 1 ? pulldown : (1 - open - pulldown) / (count - 1),
+  }));
 }
 
 /** A bench at random: equal and unequal, hard and soft blades, any exposure and readout that fit. */
@@ -52,7 +63,7 @@ function draw(roll: () => number): Drawn {
       readoutSeconds,
       cameraFps,
     },
-    shutter: makePulldownShutter(count, open, pulldown, wipe),
+    shutter: makeShutter(sectorsOf(count, open, pulldown), wipe),
   };
 }
 
@@ -174,7 +185,7 @@ describe('whole frames against a film that really runs', () => {
       readoutSeconds: 0,
       cameraFps: 50,
     };
-    const shutter = makePulldownShutter(2, 0.5, 0.25);
+    const shutter = makeEqualShutter(2, 0.5);
     expect(windowOf({ bench, filmFps: 24, shutter })).toBeUndefined();
     const run = steadyRun(24, 0.4);
     let dark = 0;
