@@ -27,8 +27,8 @@ const SLOWEST_FILM_FPS = 1;
 const FASTEST_FILM_FPS = 120;
 
 /**
- * Wander that is taken until one is measured, %: what the standard for the mains allows the frequency,
- * and so the speed of the steadiest projector, one with a synchronous motor.
+ * Wander that is taken until one is measured, %: several times what a motor strays that follows the
+ * mains. A cautious guess for the others; common practice, no source.
  */
 export const ASSUMED_WANDER_PERCENT = 1;
 

@@ -19,21 +19,19 @@ export function wanderWords({ wanderPercent, wanderSource }: KeepFindings): stri
   }[wanderSource];
 }
 
+const BY_EVIDENCE =
+  'choose the frames by evidence: measured pictures, a shutter pulse on a spare sound channel, or a real lock';
+
 /** What to do about film frames that are not sure. */
 function remedy({ tiesNeeded, reel, bornePercent }: KeepFindings): string {
-  const evidence =
-    'choose the frames by evidence instead (measured pictures, a shutter pulse on a spare sound channel, or a real lock)';
-  if (tiesNeeded === undefined) return `no number of ties is enough at this bench; ${evidence}`;
-  const ties = `${formatNumber(tiesNeeded)} ties spread evenly would make it so`;
-  // More than one tie in a minute of film is more work than looking at every picture.
-  const isMuch = tiesNeeded > 2 && reel.filmFrames / tiesNeeded < 100;
-  const borne =
-    bornePercent === undefined || bornePercent === 0
-      ? ''
-      : `, or a wander of at most ±${percent(bornePercent)}`;
-  return isMuch
-    ? `it would take ${formatNumber(tiesNeeded)} ties spread evenly${borne}; rather ${evidence}`
-    : `${ties}${borne}`;
+  if (tiesNeeded === undefined) return `No number of ties is enough at this bench; ${BY_EVIDENCE}.`;
+  const takes = `For all of them to be sure it takes ${formatNumber(tiesNeeded)} ties, spread evenly`;
+  // Nearer together than this, ties are more work than looking at every picture.
+  if (tiesNeeded > 2 && reel.filmFrames / tiesNeeded < 100)
+    return `${takes}; rather ${BY_EVIDENCE}.`;
+  return bornePercent === undefined || bornePercent === 0
+    ? `${takes}.`
+    : `${takes}, or, with the ties you have, a wander of at most ±${percent(bornePercent)}.`;
 }
 
 /** The verdict. */
@@ -72,7 +70,7 @@ export function keepVerdict(found: KeepFindings, { filmFrames }: KeepEntries): O
       : `Only ${formatNumber(trust.sureFilmFrames)} of ${formatNumber(filmFrames)} film frames are sure`;
   return {
     level: 'care',
-    sentence: `${count}, counted with ${wander}; the others may be blended, doubled or missing. To have them all sure: ${remedy(found)}.`,
+    sentence: `${count}, counted with ${wander}; the others may be blended, doubled or missing. ${remedy(found)}`,
   };
 }
 

@@ -157,7 +157,7 @@ export const worksheet = defineWorksheet({
       maximum: 10,
       default: '',
       accepted: '0.1 %',
-      help: 'How far the film rate strays from its steady value while the reel runs, either way, as measured with film in the gate. Empty means not measured: ±1 % is assumed, which is what the mains may stray. 0 only where one clock drives both machines.',
+      help: 'How far the film rate strays from its steady value while the reel runs, either way, as measured with film in the gate. Empty means not measured: ±1 % is assumed. A motor that follows the mains strays by about a tenth of that, others by more. 0 only where one clock drives both machines.',
     },
     exposureSeconds: { ...exposureSecondsInput, default: '1/54' },
     readoutSeconds: readoutSecondsInput,

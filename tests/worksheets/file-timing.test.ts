@@ -25,7 +25,7 @@ describe('worksheet keep-list', () => {
 
   test('leads to evidence when no number of ties is enough, and still gives the command', () => {
     const { outcome } = run(keepList, { cameraFps: '25', firstCameraFrame: '63' });
-    expect(outcome?.verdict.sentence).toMatch(/no number of ties is enough.*by evidence/u);
+    expect(outcome?.verdict.sentence).toMatch(/No number of ties is enough.*by evidence/u);
     expect(outcome?.answers['tiesNeeded']?.text).toBe('no number is enough');
     expect(outcome?.commands).toHaveLength(1);
   });
