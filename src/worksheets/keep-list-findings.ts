@@ -1,4 +1,4 @@
-import Fraction from 'fraction.js';
+import type Fraction from 'fraction.js';
 import { OutOfRangeError, requireInterval } from '../core/errors.ts';
 import {
   keepTrust,

@@ -193,7 +193,7 @@ export function wander(
   const phase = roll();
   const sign = roll() < 0.5 ? -1 : 1;
   let value = roll() * 2 - 1;
-  return Array.from({ length: steps }, (_, step) => {
+  const shareAt = (step: number): number => {
     const turn = step / period + phase;
     switch (kind) {
       case 'sine':
@@ -208,5 +208,6 @@ export function wander(
       case 'there-and-back':
         return step < steps / 2 ? sign : -sign;
     }
-  });
+  };
+  return Array.from({ length: steps }, (_, step) => shareAt(step));
 }
