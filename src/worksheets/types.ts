@@ -24,6 +24,19 @@ export type BenchField =
   | 'reel.gauge'
   | 'reel.nativeFps'
   | 'reel.lengthMetres'
+  | 'reel.count'
+  | 'camera.lensSteps'
+  | 'times.handlingSeconds'
+  | 'times.afterWorkSeconds'
+  | 'times.repeatPercent'
+  | 'times.hoursPerDay'
+  | 'prices.perReel'
+  | 'prices.perMinute'
+  | 'prices.minuteRule'
+  | 'prices.carrier'
+  | 'prices.fixed'
+  | 'prices.minimum'
+  | 'prices.taxPercent'
   | 'region.mainsHz'
   | 'region.deliveryFps';
 
@@ -59,6 +72,8 @@ export interface OptionalQuantityInput extends Omit<QuantityInput, 'kind'> {
 /** A whole number. */
 export interface CountInput extends InputBase {
   readonly kind: 'count';
+  /** What is counted, where readers may write it behind the number: `3600 frames`. */
+  readonly unit?: UnitName;
   readonly minimum: number;
   readonly maximum: number;
   readonly accepted: string;

@@ -153,6 +153,17 @@ describe('a text of the bench in a field of a worksheet', () => {
     ],
     ['reel.gauge', '16mm', quantity('mm'), undefined],
     [
+      'reel.gauge',
+      '16mm',
+      {
+        kind: 'choice',
+        options: { 'super-8-magnetic': 'a', '16mm-optical': 'b', '16mm-magnetic': 'c' },
+        default: 'super-8-magnetic',
+        ...words,
+      },
+      '16mm-optical',
+    ],
+    [
       'camera.cameraRates',
       '25; 50',
       { kind: 'list', unit: 'fps', minimum: 1, maximum: 99, longest: 9, default: '25', ...words },
@@ -166,7 +177,8 @@ describe('a text of the bench in a field of a worksheet', () => {
   it('means the same length in whatever unit the worksheet counts', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 2_000_000 }), (thousandths) => {
-        const text = String(thousandths / 1000);
+        // Four decimals, because three could be thousands.
+        const text = (thousandths / 1000).toFixed(4);
         const converted = convertBenchText('reel.lengthMetres', text, quantity('mm'));
         const read = readInput(quantity('mm'), converted ?? '');
         expect(read.ok && read.value.value).toBeCloseTo(thousandths, 6);
@@ -245,6 +257,19 @@ describe('the worksheets of the book', () => {
       return texts.every((text) => convertBenchText(field, text, spec) === undefined);
     });
     expect(unfit.map(({ worksheet, key }) => `${worksheet.id}: ${key}`)).toEqual([]);
+  });
+
+  it('on sound do not keep Super 8 for a reel of 16 mm', () => {
+    const reel = { 'reel.gauge': '16mm', 'reel.nativeFps': '24' } as const;
+    const state = { ...EMPTY_BENCH, reels: [{ name: 'Sound', entries: reel }] };
+    expect(benchEntries(worksheets.get('sound-offset')!, state)).toMatchObject({
+      system: '16mm-optical',
+      filmFps: '24',
+    });
+    expect(benchEntries(worksheets.get('sound-retiming')!, state)).toMatchObject({
+      nativeFps: '24',
+      shownFps: '24',
+    });
   });
 
   it('open with answers on every bench of the book, and leave nothing of it out', () => {

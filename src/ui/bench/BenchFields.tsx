@@ -1,5 +1,4 @@
 import type { ComponentChildren } from 'preact';
-import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
 import type { StoredField } from '../../worksheets/bench-fields.ts';
 import { BENCH_INPUTS } from '../../worksheets/bench-inputs.ts';
 import { readInput } from '../../worksheets/evaluate.ts';
@@ -12,8 +11,8 @@ export function benchMessage(field: StoredField, texts: BenchTexts): string | un
   const spec: InputSpec = BENCH_INPUTS[field];
   const text = texts[field] ?? '';
   if (text.trim() === '') return undefined;
-  const rate = parseQuantity(texts['camera.cameraFps'] ?? '', { unit: 'fps' });
-  const read = readInput(spec, text, rate.ok ? rate.value.value : undefined);
+  const rate = readInput(BENCH_INPUTS['camera.cameraFps'], texts['camera.cameraFps'] ?? '');
+  const read = readInput(spec, text, rate.ok ? (rate.value.value as number) : undefined);
   return read.ok ? undefined : read.reason;
 }
 
@@ -41,7 +40,8 @@ function FieldList(props: Props & { readonly fields: readonly StoredField[] }): 
   });
 }
 
-function moreWords(fields: readonly StoredField[], texts: BenchTexts): string {
+/** How many of the fields behind a word are filled in, and whether one of them cannot be used. */
+export function moreWords(fields: readonly StoredField[], texts: BenchTexts): string {
   const filled = fields.filter((field) => (texts[field] ?? '') !== '');
   const wrong = filled.filter((field) => benchMessage(field, texts) !== undefined);
   if (wrong.length > 0) return ` (${wrong.length} cannot be used)`;

@@ -87,15 +87,34 @@ export function bareUnit(kind: PracticeKind): UnitName {
 /** Compares what the trainee typed with the core's answer. Never throws, whatever is typed. */
 export function judge(kind: PracticeKind, problem: PracticeProblem, text: string): Judgement {
   const unit = kind.unit as UnitName;
+  const { value: right } = problem.answer;
+  // Thousands are far from any answer that is meant with decimals, so 16,667 needs no question.
+  const [minimum, maximum] = right < 0 ? [right * 10, right / 10] : [right / 10, right * 10];
+  const reading = { unit, entryUnit: bareUnit(kind), minimum, maximum };
   // A tolerance is printed with ±, and may be typed so.
-  const parsed = parseQuantity(text.replace(/^\s*±/u, ''), { unit, entryUnit: bareUnit(kind) });
+  const parsed = parseQuantity(text.replace(/^\s*±/u, ''), reading);
   if (!parsed.ok) {
     return { kind: 'unreadable', reason: `${parsed.reason}. Try ${kind.accepted}.` };
   }
-  const { value: right } = problem.answer;
   const { value } = parsed.value;
   const allowed = (Math.abs(right) * kind.tolerancePercent) / 100;
   // An answer of exactly 0 (no beat) allows the rounding of the entry only.
   if (Math.abs(value - right) <= Math.max(allowed, 1e-9)) return { kind: 'right' };
   return { kind: 'wrong', direction: right > value ? 'more' : 'less' };
+}
+
+/** Kinds for one round, each once while there are enough, in an order drawn by chance. */
+export function drawRound<Kind>(
+  kinds: readonly Kind[],
+  length: number,
+  random: () => number,
+): readonly Kind[] {
+  const round: Kind[] = [];
+  let left = [...kinds];
+  while (round.length < length && kinds.length > 0) {
+    if (left.length === 0) left = [...kinds];
+    const [drawn] = left.splice(Math.floor(random() * left.length), 1);
+    if (drawn !== undefined) round.push(drawn);
+  }
+  return round;
 }
