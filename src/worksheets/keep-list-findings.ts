@@ -55,7 +55,7 @@ export interface KeepEntries {
 }
 
 /** Where the wander that is counted with comes from. */
-export type WanderSource = 'typed' | 'assumed' | 'ties';
+export type WanderSource = 'typed' | 'assumed' | 'disproved';
 
 /** What the keep-list worksheet finds; verdict, answers and working all read from here. */
 export interface KeepFindings {
@@ -144,7 +144,9 @@ export function findKeepList(
   };
   const proven = provenWanderPercent(reel);
   const stated = entries.wanderPercent ?? ASSUMED_WANDER_PERCENT;
-  const wanderPercent = Math.max(stated, proven);
+  // What the ties disprove was not measured well, and what they prove is only the least there can be.
+  const isDisproved = proven > stated;
+  const wanderPercent = isDisproved ? Math.max(ASSUMED_WANDER_PERCENT, proven) : stated;
   const [first] = reel.stretches;
   const listFps = first === undefined ? entries.filmFps : cameraFps / stretchRatio(first);
   const firstKept = cameraFrameInReel(reel, 0);
@@ -165,8 +167,11 @@ export function findKeepList(
     lastKept,
     listFps,
     wanderPercent,
-    wanderSource:
-      proven > stated ? 'ties' : entries.wanderPercent === undefined ? 'assumed' : 'typed',
+    wanderSource: isDisproved
+      ? 'disproved'
+      : entries.wanderPercent === undefined
+        ? 'assumed'
+        : 'typed',
     provenWanderPercent: proven,
     bornePercent: wanderBornePercent(reel, bench, rateErrorPercent),
     tiesNeeded: tiesNeeded(reel, bench, wanderPercent),

@@ -47,7 +47,7 @@ export function startOfList(entries: KeepEntries, found: KeepFindings): StartOfL
           String(filmFrameNumber(purity.filmFrame)),
           shareWords(purity.pictureShare),
           kindWords(purity),
-          filmFrame === undefined ? '–' : isSure ? 'kept, sure' : 'kept, unsure',
+          filmFrame === undefined ? '–' : isSure ? 'sure' : 'unsure',
         ],
         ...(filmFrame === undefined
           ? {}

@@ -15,7 +15,7 @@ export function wanderWords({ wanderPercent, wanderSource }: KeepFindings): stri
   return {
     typed: `${amount}, as you declare`,
     assumed: `${amount}, assumed because it is not measured`,
-    ties: `${amount}, which the ties prove by themselves`,
+    disproved: `${amount}, assumed because the ties disprove what you declare`,
   }[wanderSource];
 }
 

@@ -55,9 +55,9 @@ function cautionsFor(found: KeepFindings, filmFps: number): readonly string[] {
           'The film rate from the two ends and the one you typed differ by more than 5 %: check the frame numbers and the count.',
         ]
       : []),
-    ...(wanderSource === 'ties'
+    ...(wanderSource === 'disproved'
       ? [
-          'The ties contradict the wander that you declare: the film ran at different speeds between them. Check the frame numbers; if they are right, the machine wanders at least so much.',
+          'The ties contradict the wander that you declare: the film ran at different speeds between them. Check the frame numbers; if they are right, the machine wanders by more than you declare, and nobody knows by how much.',
         ]
       : []),
   ];
@@ -104,7 +104,7 @@ export const worksheet = defineWorksheet({
       maximum: LAST_CAMERA_FRAME,
       default: '126',
       accepted: '126, 126 1/2 or 126.3',
-      help: 'Step through the recording, counting from 0. The middle one of the camera frames that show the first film frame clean; 126 1/2 when 126 and 127 are clean. Tenths are for moving the start by trial.',
+      help: 'Step through the recording, counting from 0. The middle one of the camera frames that show the first film frame clean; 126 1/2 when 126 and 127 are clean. Tenths are for moving the start by trial; they leave the list unsure.',
     },
     lastCameraFrame: {
       kind: 'optional-quantity',
@@ -158,7 +158,7 @@ export const worksheet = defineWorksheet({
       maximum: 10,
       default: '',
       accepted: '0.1 %',
-      help: 'How far the film rate strays from its steady value while the reel runs, either way, as measured with film in the gate. Empty means not measured: ±1 % is assumed. A motor that follows the mains strays by about a tenth of that, others by more. 0 only where one clock drives both machines.',
+      help: 'How far the film rate strays from its steady value while the reel runs, either way, as measured with film in the gate. Empty means not measured: ±1 % is assumed. A motor that follows the mains strays by 0.1 to 0.4 %, others by more. 0 only where one clock drives both machines.',
     },
     exposureSeconds: { ...exposureSecondsInput, default: '1/54' },
     readoutSeconds: readoutSecondsInput,

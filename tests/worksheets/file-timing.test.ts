@@ -82,7 +82,10 @@ describe('worksheet keep-list', () => {
       wanderPercent: '0.01',
     });
     expect(outcome?.answers['provenWanderPercent']?.value).toBeGreaterThan(0.1);
-    expect(outcome?.answers['wanderPercent']?.note).toContain('which the ties prove');
+    expect(outcome?.answers['wanderPercent']?.note).toContain('the ties disprove what you declare');
+    // A floor is no measurement: the sheet goes back to the cautious guess.
+    expect(outcome?.answers['wanderPercent']?.value).toBe(1);
+    expect(outcome?.verdict.level).toBe('care');
     expect(outcome?.cautions?.join(' ')).toContain('The ties contradict');
   });
 
