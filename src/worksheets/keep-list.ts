@@ -24,6 +24,7 @@ import {
   wanderWords,
 } from './keep-list-words.ts';
 import { readoutAssumed } from './readout-words.ts';
+import { codeRangeInput, PICTURE_TURNS, pictureTurnInput } from './recording-inputs.ts';
 import { BLADES_MODEL } from './shutter-inputs.ts';
 import { defineWorksheet, type ResultFile } from './types.ts';
 
@@ -166,6 +167,8 @@ export const worksheet = defineWorksheet({
     openPercent: openPercentInput,
     pulldownBladeDegrees: pulldownBladeDegreesInput,
     edgeWipeDegrees: edgeWipeDegreesInput,
+    turn: pictureTurnInput,
+    codeRange: codeRangeInput,
   },
   model: `The first film frame lies in the middle of the camera frames you name, and so does every other tie; between two ties the nearest camera frame is picked for each film frame, in exact fractions. A film frame is called sure when its camera frame is whole for every speed that stays within the wander, slow or fast, and for every place of the ties that fits what you saw: a tie is the middle of the camera frames that look clean, and a ghost of up to a tenth of the light in the top or bottom row may be overlooked. A tie in other tenths was found by trial and bounds nothing. ${BLADES_MODEL} In the file camera frames and film frames are both counted from 0; here film frames are counted from 1.`,
   compute(entries, exact) {
@@ -276,8 +279,11 @@ export const worksheet = defineWorksheet({
         : {
             commands: [
               {
-                label: 'Pick the kept frames and stamp them at the native rate',
-                text: keepCommand(rules, exact.nativeFps),
+                label: 'Pick the kept frames, turn them and stamp them at the native rate',
+                text: keepCommand(rules, exact.nativeFps, {
+                  turn: PICTURE_TURNS[entries.turn],
+                  codeRange: entries.codeRange,
+                }),
               },
             ],
           }),

@@ -19,10 +19,12 @@ const kinds = new Map(readSources().map(({ id, kind }) => [id, kind]));
 const LOOK_UPS: ReadonlySet<string> = new Set([
   'acidLevelEntry',
   'acidRow',
+  'exposureLimit',
   'filmStrip',
   'findSoundSystem',
   'frameStepMillimetres',
   'identifyGauge',
+  'nativeRatesFor',
   'nitrateReasons',
   'shrinkageClass',
 ]);
