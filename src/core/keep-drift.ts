@@ -66,6 +66,7 @@ const ROUNDING = 1e-9;
  * @param cameraFrame      the tie, camera frames
  * @returns error, camera frames; 0–½
  * @source arithmetic
+ * @example tieErrorFrames(2.2, 2.2, 126) // ≈ 0.1
  */
 export function tieErrorFrames(
   narrowestFrames: number,
