@@ -176,5 +176,5 @@ export const worksheet = defineWorksheet({
   cautions: [
     'Pull the mains plug before you measure the shutter or turn it by hand: claw and blades can trap a finger.',
   ],
-  sources: ['arithmetic', 'common-practice'],
+  sources: ['arithmetic', 'common-practice', 'bluebook-1935', 'wcag-2-3-1'],
 });
