@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { makeLamp, switchedLevels } from '../../src/core/lamp-flicker.ts';
 
-test('percent flicker is 100 × (most − least) ÷ (most + least)', () => {
+test('transcription: percent flicker is 100 × (most − least) ÷ (most + least)', () => {
   for (const depthPercent of [0, 10, 35, 100]) {
     for (const onPercent of [20, 50, 80]) {
       const { high, low } = switchedLevels(makeLamp('switched', 200, depthPercent, onPercent));

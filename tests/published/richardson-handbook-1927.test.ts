@@ -5,7 +5,7 @@ import { flashRateHz } from '../../src/core/flash-rate.ts';
 describe('the handbook of projection', () => {
   const filmFps = (60 * 16) / 60; // 60 feet a minute, 16 frames in a foot of 35 mm film
 
-  test('three wings at 60 feet a minute cut the light 2880 times a minute', () => {
+  test('transcription: three wings at 60 feet a minute cut the light 2880 times a minute', () => {
     expect(flashRateHz(filmFps, 3) * 60).toBe(2880);
   });
 
