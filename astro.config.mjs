@@ -4,15 +4,31 @@ import { defineConfig } from 'astro/config';
 import { fewerChunks } from './src/build/fewer-chunks.mjs';
 import { offlineCopy } from './src/build/offline-copy.mjs';
 import { searchIndex } from './src/build/search-index.mjs';
+import { subfolder } from './src/build/subfolder.mjs';
 import { siteIcons } from './src/build/site-icons.mjs';
 import { subsetFonts } from './src/build/subset-fonts.mjs';
 
+// Where the built site will stand, for instance https://books.example/gate-to-file/. Without it the site
+// stands at the root of any host, and has neither canonical addresses nor a sitemap.
+const address = process.env['SITE_ADDRESS'];
+const place = address === undefined || address === '' ? undefined : new URL(address);
+
 export default defineConfig({
+  ...(place === undefined ? {} : { site: place.origin, base: place.pathname }),
   output: 'static',
   publicDir: './src/public',
   trailingSlash: 'always',
-  // The offline copy comes last: it lists every file as it is served.
-  integrations: [mdx(), preact(), subsetFonts(), searchIndex(), siteIcons(), offlineCopy()],
+  // Addresses get their folder before anything reads them; the offline copy comes last, because it
+  // lists every file as it is served.
+  integrations: [
+    mdx(),
+    preact(),
+    subfolder(),
+    subsetFonts(),
+    searchIndex(),
+    siteIcons(),
+    offlineCopy(),
+  ],
   // Code samples carry no inline colours: the content security policy forbids style attributes.
   markdown: { syntaxHighlight: false },
   build: { assets: 'assets', inlineStylesheets: 'never' },

@@ -10,12 +10,19 @@ import { exampleFileSchema, exampleSchema } from './schemas/example.ts';
 import { glossarySchema } from './schemas/glossary.ts';
 import { partSchema } from './schemas/part.ts';
 import { practiceSchema } from './schemas/practice.ts';
+import { searchWordsSchema } from './schemas/search-words.ts';
 import { sourceSchema } from './schemas/source.ts';
 import { tableSchema } from './schemas/table.ts';
 
 /** Numbers in file names order the book; ids and addresses drop them. */
 const withoutNumbers = ({ entry }: { readonly entry: string }): string =>
   entry.replace(/\.mdx$/, '').replace(/(^|\/)\d+-/g, '$1');
+
+/** Search words by the chapter they lead to. */
+async function loadSearchWords(): Promise<Record<string, Record<string, unknown>>> {
+  const entries = parse(await readFile('content/search-words.yaml', 'utf8')) as { page: string }[];
+  return Object.fromEntries(entries.map((entry) => [entry.page, entry]));
+}
 
 /** Examples by id, each with the worksheet its file is named after. */
 async function loadExamples(): Promise<Record<string, Record<string, unknown>>> {
@@ -48,6 +55,7 @@ export const collections = {
   glossary: defineCollection({ loader: file('content/glossary.yaml'), schema: glossarySchema }),
   tables: defineCollection({ loader: file('content/tables.yaml'), schema: tableSchema }),
   practice: defineCollection({ loader: file('content/practice.yaml'), schema: practiceSchema }),
+  searchWords: defineCollection({ loader: loadSearchWords, schema: searchWordsSchema }),
   examples: defineCollection({
     loader: loadExamples,
     schema: exampleSchema.extend({ worksheet: z.string() }),

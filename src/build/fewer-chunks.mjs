@@ -1,6 +1,12 @@
 /**
- * What every live form needs, in one script: a dozen small files would each be compressed alone and
- * weigh more together. Lists of files to preload are left out for the same reason.
+ * A module that so many worksheets and pictures share belongs to what every live form needs. At 3 no
+ * file waits for more than two others in turn, and a sheet in use is lightest.
+ */
+const SHARED_BY = 3;
+
+/**
+ * What most live forms need, in one script: a dozen small files would each be compressed alone and
+ * weigh more together. Which modules these are follows from who imports them.
  *
  * @returns {import('vite').Plugin}
  */
@@ -11,15 +17,16 @@ export function fewerChunks() {
       if (name !== 'client') return undefined;
       return {
         build: {
+          // Everything that a dynamic import needs is asked for at once; browsers without the link type
+          // still load it, one step later.
+          // Lists of files to preload would weigh on every page; chains are short enough without.
           modulePreload: false,
           rolldownOptions: {
             output: {
-              advancedChunks: {
+              codeSplitting: {
                 groups: [
-                  {
-                    name: 'form',
-                    test: /node_modules\/(?:preact|fraction\.js)\/|src\/core\/(?:quantity\/|errors)|src\/worksheets\/(?:evaluate|answers|entry-text|types)\.ts|src\/ui\/(?:[A-Z]\w+\.tsx|early-typing|permalink|offer-download|answers-as-text|csv-text|own-unit)/u,
-                  },
+                  { name: 'preact', test: /node_modules[\\/]preact[\\/]/u, priority: 2 },
+                  { name: 'form', minShareCount: SHARED_BY, priority: 1 },
                 ],
               },
             },

@@ -9,7 +9,7 @@ const WORKER = 'service-worker.js';
 /** Scripts and styles carry their content's hash in the name; fonts are cut to size after naming. */
 const NAMED_BY_HASH = /^assets\/.*\.[\w-]{8}\.(?:js|css)$/;
 
-async function precachedFiles(folder) {
+async function precachedFiles(folder, base) {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   const names = entries
     .filter((entry) => entry.isFile() && entry.name !== WORKER)
@@ -21,10 +21,12 @@ async function precachedFiles(folder) {
     const content = await readFile(join(folder, name));
     bytes += content.length;
     files.push({
-      url: `/${name.replace(/(^|\/)index\.html$/, '$1')}`,
+      url: `${base}${name.replace(/(^|\/)index\.html$/, '$1')}`,
       revision: NAMED_BY_HASH.test(name)
         ? null
         : createHash('sha256').update(content).digest('hex').slice(0, 16),
+      // A file of another edition, or half of one, is refused, and with it the edition.
+      integrity: `sha256-${createHash('sha256').update(content).digest('base64')}`,
     });
   }
   return { files, bytes };
@@ -37,12 +39,16 @@ async function precachedFiles(folder) {
  * @returns {import('astro').AstroIntegration}
  */
 export function offlineCopy() {
+  let base = '/';
   return {
     name: 'offline-copy',
     hooks: {
+      'astro:config:done': ({ config }) => {
+        base = config.base.endsWith('/') ? config.base : `${config.base}/`;
+      },
       'astro:build:done': async ({ dir, logger }) => {
         const folder = fileURLToPath(dir);
-        const { files, bytes } = await precachedFiles(folder);
+        const { files, bytes } = await precachedFiles(folder, base);
         const editions = await readFile(join(folder, 'editions.json'), 'utf8');
         await build({
           configFile: false,
@@ -51,6 +57,7 @@ export function offlineCopy() {
           define: {
             PRECACHED_FILES: JSON.stringify(files),
             EDITIONS: editions,
+            SITE_BASE: JSON.stringify(base),
             'process.env.NODE_ENV': '"production"',
           },
           build: {

@@ -1,81 +1,108 @@
 import { mkdir, readFile, readdir, rm, writeFile } from 'node:fs/promises';
-import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { close, createIndex } from 'pagefind';
+import { parse } from 'node-html-parser';
 
-// Of pagefind's files only these are served: its ready-made interfaces stay out of the site.
-const SERVED =
-  /^(?:pagefind\.js|pagefind-worker\.js|pagefind-entry\.json|wasm\.en\.pagefind)$|\.pf_/;
-// A few larger files instead of one for each result: one request then shows a page of results.
-const FRAGMENT_FILES = 8;
-// Parts of a chapter that are results of their own, or repeat its text in the margin.
-const NOT_CHAPTER_TEXT = [
-  '.sheet',
-  '.example',
-  '[id^="table-"]',
-  '.table-note',
-  '.glossary',
-  '.source-list',
-  '.margin-note',
-  'noscript',
-  'annotation',
-];
+// Parts of a chapter that are results of their own, repeat its text in the margin, or are no words.
+const NOT_CHAPTER_TEXT =
+  '.sheet, .example, [id^="table-"], .table-note, .glossary, .source-list, .margin-note, noscript, script, style, math, nav, .chapter-number';
+/** Letters of a section's text that are shown under its heading. */
+const SHOWN = 170;
+/** A word that so large a share of all sections uses tells none of them apart. */
+const EVERYWHERE = 0.3;
 
-/** Paths of the built pages that hold each element id. */
-async function pagesByAnchor(folder) {
-  const pages = new Map();
+const plain = (text) => text.replaceAll(/\s+/g, ' ').trim();
+const wordsOf = (text) => text.toLowerCase().match(/\d+\/\d+|\d+(?:[.,]\d+)?|\p{L}{3,}/gu) ?? [];
+
+/** Pages of the built site, by address. */
+async function builtPages(folder) {
   const names = (await readdir(folder, { recursive: true })).filter((name) =>
     name.endsWith('index.html'),
   );
+  const pages = new Map();
   for (const name of names.sort()) {
     const html = await readFile(`${folder}/${name}`, 'utf8');
-    for (const [, id] of html.matchAll(/\sid="([^"]+)"/g)) {
-      pages.set(id, [...(pages.get(id) ?? []), `/${name.replace(/index\.html$/, '')}`]);
-    }
+    pages.set(`/${name.replaceAll('\\', '/').replace(/index\.html$/, '')}`, html);
   }
   return pages;
 }
 
-/** Words of titles and other names, and every word of the index: what a typing slip is held against. */
-function vocabularyOf(records, texts) {
-  const words = (parts) =>
-    [...new Set(parts.flatMap((part) => part.toLowerCase().split(/[^\p{L}\p{N}]+/u)))]
-      .filter((word) => word !== '')
-      .sort();
-  // Titles of publications hold words of other trades.
-  const named = records.filter(({ kind }) => kind !== 'source' && kind !== 'example');
+/** Addresses of the pages that hold each element id. */
+function pagesByAnchor(pages) {
+  const byAnchor = new Map();
+  for (const [address, html] of pages) {
+    for (const [, id] of html.matchAll(/\sid="([^"]+)"/g)) {
+      byAnchor.set(id, [...(byAnchor.get(id) ?? []), address]);
+    }
+  }
+  return byAnchor;
+}
+
+/** Headings of a chapter with the text below each; the text before the first belongs to the chapter. */
+function sectionsOf(html) {
+  const article = parse(html).querySelector('article');
+  if (article === null) return { opening: '', sections: [] };
+  for (const element of article.querySelectorAll(NOT_CHAPTER_TEXT)) element.remove();
+  const sections = [];
+  let opening = '';
+  const prose = article.querySelector('.prose');
+  for (const element of article.querySelectorAll('.in-short li')) opening += ` ${element.text}`;
+  for (const element of prose?.childNodes ?? []) {
+    const isHeading = /^H[23]$/.test(element.tagName ?? '') && element.id !== '';
+    if (isHeading) sections.push({ anchor: element.id, title: plain(element.text), text: '' });
+    else if (sections.length > 0) sections.at(-1).text += ` ${element.text}`;
+    else opening += ` ${element.text}`;
+  }
   return {
-    terms: words(named.flatMap(({ title, words: others }) => [title, ...others])).filter(
-      (word) => word.length > 2 && !/\d/u.test(word),
-    ),
-    words: words([...records.flatMap((record) => [record.title, ...record.words]), ...texts]),
+    opening: plain(opening),
+    sections: sections.map((section) => ({ ...section, text: plain(section.text) })),
   };
 }
 
-function failOn(errors) {
-  if (errors.length > 0) throw new Error(`Search index: ${errors.join('; ')}`);
+function beginningOf(text) {
+  if (text.length <= SHOWN) return text;
+  return `${text.slice(0, text.lastIndexOf(' ', SHOWN))} …`;
 }
 
-async function addRecord(index, record, page, place) {
-  const { kind, anchor, title, text, words } = record;
-  const { errors } = await index.addCustomRecord({
-    url: anchor === '' ? page : `${page}#${anchor}`,
-    content: text === '' ? title : text,
-    language: 'en',
-    meta: { title, kind, place, ...(words.length === 0 ? {} : { words: words.join(', ') }) },
-    filters: { kind: [kind] },
+/** Each record with the words of its full text that nothing else of it says. */
+function withBodies(records) {
+  const counts = new Map();
+  const sets = records.map(({ full }) => new Set(wordsOf(full)));
+  for (const set of sets) for (const word of set) counts.set(word, (counts.get(word) ?? 0) + 1);
+  const most = Math.max(3, records.length * EVERYWHERE);
+  return records.map(({ full: _, ...record }, at) => {
+    const said = new Set(wordsOf(`${record.title} ${record.words} ${record.text}`));
+    const body = [...sets[at]].filter((word) => !said.has(word) && counts.get(word) <= most);
+    return { ...record, body: body.join(' ') };
   });
-  failOn(errors);
 }
 
-async function addChapter(index, record, html) {
-  const { errors } = await index.addHTMLFile({ url: record.page, content: html });
-  failOn(errors);
+/** A chapter and its sections. */
+function chapterRecords({ title, text, words, page, place }, html) {
+  const { opening, sections } = sectionsOf(html);
+  return [
+    { kind: 'chapter', url: page, title, place, text, words: words.join(' '), full: opening },
+    ...sections.map((section) => ({
+      kind: 'section',
+      url: `${page}#${section.anchor}`,
+      title: section.title,
+      place: title,
+      text: beginningOf(section.text),
+      words: '',
+      full: section.text,
+    })),
+  ];
+}
+
+/** What the first answer waits for: publications, examples and full texts come after it. */
+function firstOf(records) {
+  return records
+    .filter(({ kind }) => kind !== 'source' && kind !== 'example')
+    .map((record) => ({ ...record, body: '' }));
 }
 
 /**
- * Indexes the built site so that each chapter, worksheet, example, table, term and source is a result
- * of its own, and writes only the files that the page's own search uses.
+ * Writes the files that the page's search loads, a small one for the first answer and the whole: each chapter, section, worksheet, example, table, term
+ * and source with its address and the words it is found by.
  *
  * @returns {import('astro').AstroIntegration}
  */
@@ -86,48 +113,37 @@ export function searchIndex() {
       'astro:build:done': async ({ dir, logger }) => {
         const folder = fileURLToPath(dir).replace(/\/$/, '');
         const listed = `${folder}/search-records.json`;
-        const records = JSON.parse(await readFile(listed, 'utf8'));
+        const given = JSON.parse(await readFile(listed, 'utf8'));
         await rm(listed);
-        const anchors = await pagesByAnchor(folder);
+        const pages = await builtPages(folder);
+        const anchors = pagesByAnchor(pages);
         const titles = new Map(
-          records.filter(({ kind }) => kind === 'chapter').map(({ page, title }) => [page, title]),
+          given.filter(({ kind }) => kind === 'chapter').map(({ page, title }) => [page, title]),
         );
-        const { index, errors } = await createIndex({
-          maxFragments: FRAGMENT_FILES,
-          excludeSelectors: NOT_CHAPTER_TEXT,
-        });
-        failOn(errors);
-        const texts = [];
-        for (const record of records) {
-          if (record.kind === 'chapter') {
-            const html = await readFile(`${folder}${record.page}index.html`, 'utf8');
-            await addChapter(index, record, html);
-            texts.push(html.replaceAll(/<(?:script|style|math)[\s\S]*?<\/\w+>|<[^>]*>/g, ' '));
+        const long = [];
+        const short = [];
+        for (const record of given) {
+          const { kind, anchor, title, text, words } = record;
+          if (kind === 'chapter') {
+            long.push(...chapterRecords(record, pages.get(record.page) ?? ''));
             continue;
           }
-          const pages = record.anchor === '' ? [record.page] : (anchors.get(record.anchor) ?? []);
-          const page = pages.includes(record.page) ? record.page : pages[0];
+          const places = anchor === '' ? [record.page] : (anchors.get(anchor) ?? []);
+          const page = places.includes(record.page) ? record.page : places[0];
           if (page === undefined) {
-            logger.warn(`${record.kind} “${record.anchor}” stands on no page: not searchable`);
+            logger.warn(`${kind} “${anchor}” stands on no page: not searchable`);
             continue;
           }
           // The heading “Glossary” or “Sources” over the results says as much.
-          const hasOwnHeading = record.kind === 'term' || record.kind === 'source';
-          await addRecord(index, record, page, hasOwnHeading ? '' : (titles.get(page) ?? ''));
-          texts.push(record.text);
+          const hasOwnHeading = kind === 'term' || kind === 'source';
+          const place = hasOwnHeading ? '' : (titles.get(page) ?? '');
+          const url = anchor === '' ? page : `${page}#${anchor}`;
+          short.push({ kind, url, title, place, text, words: words.join(' '), body: '' });
         }
-        const { files, errors: faults } = await index.getFiles();
-        failOn(faults);
-        await close();
-        for (const { path, content } of files.filter((file) => SERVED.test(file.path))) {
-          const target = `${folder}/pagefind/${path}`;
-          await mkdir(dirname(target), { recursive: true });
-          await writeFile(target, content);
-        }
-        await writeFile(
-          `${folder}/pagefind/vocabulary.json`,
-          JSON.stringify(vocabularyOf(records, texts)),
-        );
+        const records = [...withBodies(long), ...short];
+        await mkdir(`${folder}/search`, { recursive: true });
+        await writeFile(`${folder}/search/first.json`, JSON.stringify(firstOf(records)));
+        await writeFile(`${folder}/search/records.json`, JSON.stringify(records));
         logger.info(`${records.length} things can be found`);
       },
     },

@@ -14,6 +14,8 @@ export interface SearchRecord {
   readonly anchor: string;
   /** Path of the page it belongs to; the anchor may stand on another page if not on this one. */
   readonly page: string;
+  /** Where in the book it stands, when that is not the title of its page. */
+  readonly place?: string;
   readonly title: string;
   /** What is indexed besides the title; a chapter's text is taken from its page. */
   readonly text: string;
@@ -36,17 +38,27 @@ export async function searchRecords(): Promise<readonly SearchRecord[]> {
 }
 
 async function chapterRecords(): Promise<readonly SearchRecord[]> {
-  const parts = await bookInOrder();
-  return parts
-    .flatMap((part) => part.chapters)
-    .map(({ entry, href }) => ({
-      kind: 'chapter',
-      anchor: '',
-      page: href,
-      title: entry.data.title,
-      text: entry.data.question,
-      words: entry.data.keywords,
-    }));
+  const [parts, others] = await Promise.all([bookInOrder(), getCollection('searchWords')]);
+  const wordsOf = new Map(others.map(({ data }) => [data.page, data.words]));
+  const chapters = parts.flatMap((part) =>
+    part.chapters.map(({ entry, href }): SearchRecord => {
+      const { title, question, keywords } = entry.data;
+      const words = [...keywords, wordsOf.get(entry.id) ?? ''];
+      wordsOf.delete(entry.id);
+      return {
+        kind: 'chapter',
+        anchor: '',
+        page: href,
+        place: `${part.number} ${part.title}`,
+        title,
+        text: question,
+        words,
+      };
+    }),
+  );
+  const [lost] = wordsOf.keys();
+  if (lost !== undefined) throw new Error(`content/search-words.yaml: no chapter “${lost}”`);
+  return chapters;
 }
 
 function worksheetRecords(): readonly SearchRecord[] {
@@ -105,6 +117,12 @@ function toolRecords(): readonly SearchRecord[] {
       'Customer sheet',
       'What is on the reel, what can be had of it, how long it takes and what it costs, in plain words, to print.',
       ['offer', 'estimate', 'quote', 'leaflet', 'print'],
+    ),
+    tool(
+      '/editions/',
+      'Editions',
+      'What was wrong in this book, what is right, and when it was corrected; points of safety first.',
+      ['corrections', 'errata', 'changes', 'version', 'what is new', 'mistakes'],
     ),
     tool(
       '/data/',

@@ -1,6 +1,6 @@
 import { OutOfRangeError } from './errors.ts';
 import { frameStepMillimetres, GAUGES } from './gauges.ts';
-import type { Gauge, GaugeId, PerforationPosition, SoundTrack } from './gauges/gauge.ts';
+import type { FilmSound, Gauge, GaugeId, PerforationPosition, SoundTrack } from './gauges/gauge.ts';
 
 /** A band along the film, mm from the left edge (the perforated one). */
 export interface Band {
@@ -14,6 +14,11 @@ export interface Patch extends Band {
   readonly centreMillimetres: number;
 }
 
+/** A sound record along the film. */
+export interface SoundBand extends Band {
+  readonly system: SoundTrack['system'];
+}
+
 /** One frame of film laid flat, perforated edge left, in mm. */
 export interface FilmStrip {
   readonly widthMillimetres: number;
@@ -21,11 +26,11 @@ export interface FilmStrip {
   readonly pitchMillimetres: number;
   readonly perforations: readonly Patch[];
   readonly picture: Patch;
-  readonly stripes: readonly Band[];
+  readonly stripes: readonly SoundBand[];
 }
 
 /** Which sound record, if any, the strip carries. */
-export type StripSound = 'none' | 'magnetic' | 'optical';
+export type StripSound = FilmSound;
 
 const BOTH_EDGES: readonly PerforationPosition[] = [
   'both-edges-at-frame-line',
@@ -57,11 +62,12 @@ function holes(gauge: Gauge, position: PerforationPosition, step: number): reado
   );
 }
 
-function stripe(gauge: Gauge, track: SoundTrack): Band | undefined {
+function stripe(gauge: Gauge, track: SoundTrack): SoundBand | undefined {
   if (track.width === undefined || track.place === undefined) return undefined;
   const { edge, edgeDistanceMillimetres } = track.place;
   const widthMillimetres = track.width.millimetres;
   return {
+    system: track.system,
     widthMillimetres,
     leftMillimetres:
       edge === 'perforated'
@@ -94,16 +100,22 @@ function pictureLeft(gauge: Gauge, width: number): number {
  * sound stripe if there is one.
  *
  * Model: dimensions of the gauge table. The sideways place of the picture is drawn midway in the
- * clear width, because no published value was read; everything else has its own source. 16 mm with
- * sound is drawn with one row of holes, silent with two.
+ * clear width, because no published value was read; everything else has its own source. Where the
+ * place of the holes is not given, 16 mm is drawn with one row of holes when it has sound, so that the
+ * track lies on the side opposite the holes, and with two when it is silent.
  *
- * @param gauge  id of a gauge
- * @param sound  sound record to draw
+ * @param gauge     id of a gauge
+ * @param sound     sound record to draw
+ * @param position  place of the holes, where the gauge comes with more than one
  * @returns the strip, mm
- * @throws {OutOfRangeError} when the gauge has no such sound record, or its place is not known
+ * @throws {OutOfRangeError} when the gauge has no such sound record or holes, or its place is not known
  * @source smpte-149-2004, asa-z22-5-1947, wheeler-1953
  */
-export function filmStrip(gauge: GaugeId, sound: StripSound): FilmStrip {
+export function filmStrip(
+  gauge: GaugeId,
+  sound: StripSound,
+  position?: PerforationPosition,
+): FilmStrip {
   const entry = GAUGES[gauge];
   const step = frameStepMillimetres(gauge, 'long');
   const track = entry.soundTracks.find(({ system }) => system === sound);
@@ -116,12 +128,15 @@ export function filmStrip(gauge: GaugeId, sound: StripSound): FilmStrip {
     );
   }
   const [first, second] = entry.perforation.positions;
-  const position = sound !== 'none' && second !== undefined ? second : first;
+  const drawn = position ?? (sound !== 'none' && second !== undefined ? second : first);
+  if (drawn !== undefined && !entry.perforation.positions.includes(drawn)) {
+    throw new OutOfRangeError('position', drawn, `holes where ${entry.name} has them`);
+  }
   const [picture] = entry.cameraPicture;
   return {
     widthMillimetres: entry.filmWidth.millimetres,
     pitchMillimetres: step,
-    perforations: position === undefined ? [] : holes(entry, position, step),
+    perforations: drawn === undefined ? [] : holes(entry, drawn, step),
     picture: {
       leftMillimetres: pictureLeft(entry, picture.widthMillimetres),
       widthMillimetres: picture.widthMillimetres,

@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { OutOfRangeError } from './errors.ts';
-import type { Gauge, GaugeId } from './gauges/gauge.ts';
+import type { FilmSound, Gauge, GaugeId, NativeRate } from './gauges/gauge.ts';
 import { nineAndAHalf } from './gauges/nine-and-a-half.ts';
 import { sixteen } from './gauges/sixteen.ts';
 import { super16 } from './gauges/super-16.ts';
@@ -61,4 +61,19 @@ export function exactFrameStep(gauge: GaugeId, pitch: 'long' | 'short'): Fractio
  */
 export function frameStepMillimetres(gauge: GaugeId, pitch: 'long' | 'short'): number {
   return exactFrameStep(gauge, pitch).valueOf();
+}
+
+/**
+ * Native rates to try for a film of this gauge that carries this sound, in order. A stripe is no proof
+ * of 24: most striped amateur film was shot at 18 or slower.
+ *
+ * Model: a look into the gauge table.
+ *
+ * @param gauge  id of a gauge
+ * @param sound  sound record seen on the film
+ * @returns rates; empty where none is known for that sound
+ * @source iso-26-1993, encyclopaedia-8mm, common-practice
+ */
+export function nativeRatesFor(gauge: GaugeId, sound: FilmSound): readonly NativeRate[] {
+  return GAUGES[gauge].nativeRates.filter(({ sounds }) => sounds.includes(sound));
 }

@@ -116,3 +116,48 @@ export function lightChange(from: LightSetting, to: LightSetting): LightChange {
 export function balancingFNumber(fNumber: number, surplusStops: number): number {
   return positive('fNumber', fNumber) * Math.sqrt(stopsRatio(surplusStops));
 }
+
+/** How finely the opening of a lens can be set; `free` is a ring without clicks. */
+export type LensSteps = 'third' | 'half' | 'whole' | 'free';
+
+/** Openings as engraved, thirds of a stop from f/0.5 to f/128: 2^(n/6), rounded as the trade does. */
+const THIRDS = [
+  0.5, 0.56, 0.63, 0.7, 0.8, 0.9, 1, 1.1, 1.2, 1.4, 1.6, 1.8, 2, 2.2, 2.5, 2.8, 3.2, 3.5, 4, 4.5, 5,
+  5.6, 6.3, 7.1, 8, 9, 10, 11, 13, 14, 16, 18, 20, 22, 25, 29, 32, 36, 40, 45, 51, 57, 64, 72, 80,
+  90, 102, 114, 128,
+] as const;
+
+/** The openings between two whole stops on a lens that clicks in halves: 2^(n/4) with n odd. */
+const HALVES = [0.6, 0.85, 1.2, 1.7, 2.4, 3.3, 4.8, 6.7, 9.5, 13, 19, 27, 38, 54, 76, 107] as const;
+
+const WHOLE: readonly number[] = THIRDS.filter((_, index) => index % 3 === 0);
+
+const MARKED: Readonly<Record<Exclude<LensSteps, 'free'>, readonly number[]>> = {
+  third: THIRDS,
+  half: [...WHOLE, ...HALVES],
+  whole: WHOLE,
+};
+
+/**
+ * The opening that a lens can be set to and that is nearest, in stops, to the one wanted.
+ *
+ * Model: nearest of the engraved series by the ratio of the f-numbers; of two equally near ones the
+ * larger number, which does not clip. Engraved numbers are rounded.
+ *
+ * @param fNumber  f-number wanted; > 0
+ * @param steps    steps of the lens
+ * @returns f-number as engraved, 0.5–128; the wanted one itself for a ring without clicks
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source from memory, unverified
+ * @example settableFNumber(5.44, 'third') // 5.6
+ */
+export function settableFNumber(fNumber: number, steps: LensSteps): number {
+  positive('fNumber', fNumber);
+  if (steps === 'free') return fNumber;
+  const distance = (marked: number): number => Math.abs(Math.log2(marked / fNumber));
+  return MARKED[steps].reduce((best, marked) =>
+    distance(marked) < distance(best) || (distance(marked) === distance(best) && marked > best)
+      ? marked
+      : best,
+  );
+}

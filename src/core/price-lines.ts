@@ -66,8 +66,8 @@ function percentOf(cents: number, percent: Fraction): number {
 /**
  * Adds up a quotation.
  *
- * Model: each line is rounded to the cent; the discount is taken off the sum and rounded; what lacks
- * to the minimum charge is added; tax is taken once, on the net sum, and rounded. Half a cent goes
+ * Model: each line is rounded to the cent; the discount is taken off the sum and rounded; what is
+ * missing to the minimum charge is added; tax is taken once, on the net sum, and rounded. Half a cent goes
  * up. Exact: no binary fractions are involved.
  *
  * @param entries  lines; quantities and prices ≥ 0

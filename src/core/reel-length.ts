@@ -6,9 +6,12 @@ export interface WoundThickness extends Provenance {
   readonly name: string;
   readonly minimumMillimetres: number;
   readonly maximumMillimetres: number;
+  /** Where the likely thickness is not the middle of the range. */
+  readonly likelyMillimetres?: number;
 }
 
 export type FilmKind =
+  | 'unknown'
   | 'acetate-black-and-white'
   | 'acetate-colour'
   | 'acetate-unsure'
@@ -23,6 +26,15 @@ export type FilmKind =
  * @source international-projectionist-1958, theatre-catalog-1953, data-sheet-h-1-5242-2008
  */
 export const WOUND_THICKNESS: Readonly<Record<FilmKind, WoundThickness>> = {
+  unknown: {
+    name: 'not looked at',
+    minimumMillimetres: 0.09,
+    maximumMillimetres: 0.2036,
+    likelyMillimetres: 0.1678,
+    source: 'from-memory',
+    status: 'memory',
+    note: 'From the thinnest polyester to striped acetate in a loose winding; acetate is the likely one',
+  },
   'acetate-black-and-white': {
     name: 'Acetate, black and white',
     minimumMillimetres: 0.1524,
@@ -69,9 +81,56 @@ export const WOUND_THICKNESS: Readonly<Record<FilmKind, WoundThickness>> = {
     maximumMillimetres: 0.122,
     source: 'from-memory',
     status: 'memory',
-    note: 'About 0.09–0.11 mm, and 11 % for a loose winding; no source was found',
+    note: 'About 0.09–0.11 mm, and 11 % for a loose winding; no source was found, so measure it',
   },
 };
+
+/** Air in a loose winding adds up to this share to the thickness of the film. */
+const MOST_AIR = 0.11;
+
+/**
+ * Wound thickness of film that was measured with callipers, from tight to loosely wound.
+ *
+ * Model: the measured thickness, and 11 % more for the air of a loose winding; approximate.
+ *
+ * @param filmMillimetres  thickness of one turn, mm: ten turns in the callipers, divided by ten; 0.02–0.5
+ * @returns wound thickness, from and to
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source theatre-catalog-1953
+ */
+export function measuredThickness(filmMillimetres: number): WoundThickness {
+  requireInterval('measuredMillimetres', filmMillimetres, {
+    minimum: 0.02,
+    maximum: 0.5,
+    unit: 'mm',
+  });
+  return {
+    name: 'measured',
+    minimumMillimetres: filmMillimetres,
+    maximumMillimetres: filmMillimetres * (1 + MOST_AIR),
+    source: 'theatre-catalog-1953',
+    status: 'derived',
+    note: 'Your measurement, and 11 % for a loose winding',
+  };
+}
+
+/**
+ * The thickness that a winding most likely has, mm: the middle of its range where nothing else is said.
+ *
+ * @param thickness  wound thickness, from and to
+ * @returns thickness, mm
+ * @source arithmetic
+ * @example likelyThicknessMillimetres({ minimumMillimetres: 0.15, maximumMillimetres: 0.17 }) // ≈ 0.16
+ */
+export function likelyThicknessMillimetres(
+  thickness: Pick<
+    WoundThickness,
+    'minimumMillimetres' | 'maximumMillimetres' | 'likelyMillimetres'
+  >,
+): number {
+  const { minimumMillimetres, maximumMillimetres, likelyMillimetres } = thickness;
+  return likelyMillimetres ?? (minimumMillimetres + maximumMillimetres) / 2;
+}
 
 const DIAMETER = { above: 0, maximum: 2000, unit: 'mm' };
 const THICKNESS = { minimum: 0.02, maximum: 1, unit: 'mm' };
@@ -126,7 +185,7 @@ export interface LengthRange {
  * Length on a reel with its uncertainty, from two measured diameters and a thickness range.
  *
  * Model: the roll formula at its corners: smallest outer, largest core and thickest film give the
- * least; the opposite gives the most; the measured diameters with the mean thickness give the likely
+ * least; the opposite gives the most; the measured diameters with the likely thickness give the likely
  * length. A worst case, not a standard deviation.
  *
  * @param outerDiameterMillimetres  outer diameter of the film pack, mm
@@ -141,7 +200,10 @@ export function woundLengthRange(
   outerDiameterMillimetres: number,
   coreDiameterMillimetres: number,
   diameterErrorMillimetres: number,
-  thickness: { readonly minimumMillimetres: number; readonly maximumMillimetres: number },
+  thickness: Pick<
+    WoundThickness,
+    'minimumMillimetres' | 'maximumMillimetres' | 'likelyMillimetres'
+  >,
 ): LengthRange {
   requireWinding(outerDiameterMillimetres, coreDiameterMillimetres);
   requireInterval('diameterErrorMillimetres', diameterErrorMillimetres, {
@@ -165,7 +227,7 @@ export function woundLengthRange(
     likelyMillimetres: woundLengthMillimetres(
       outerDiameterMillimetres,
       coreDiameterMillimetres,
-      (thinnest + thickest) / 2,
+      likelyThicknessMillimetres(thickness),
     ),
     mostMillimetres: woundLengthMillimetres(
       outerDiameterMillimetres + diameterErrorMillimetres,

@@ -1,18 +1,19 @@
 import type { ComponentChildren } from 'preact';
-import type { FilmGaugesData } from '../worksheets/picture-data.ts';
+import type { FilmBesideOthers, FilmGaugesData } from '../worksheets/picture-data.ts';
 import { Film } from './film-strip/film.tsx';
 import { ScaleBar } from './shapes/dimension.tsx';
 import { Drawing, HatchPattern, Label } from './shapes/drawing.tsx';
 import { at, PAGE_WIDTH, TEXT_HEIGHT } from './shapes/page.ts';
 
-/** Room between two strips, for labels wider than their strip. */
+/** Least room between two strips, for labels wider than their strip. */
 const GAP = 40;
-/** The sign of a film that fits stands above its strip, where no label is in its way. */
-const SIGN_Y = 20;
-const TOP = 30;
-/** Frames of the largest gauge that are shown. */
-const FRAMES = 3.3;
-const TALLEST = 260;
+/** Room above a strip for the sign of a film that fits. */
+const SIGN = 30;
+/** Length of film that each strip shows, mm; the film apart shows half as much again. */
+const LENGTH_MILLIMETRES = 20;
+const APART_LENGTH_MILLIMETRES = 30;
+const MOST_PER_MILLIMETRE = 7;
+const LABEL_LINES = 2;
 const SCALE_MILLIMETRES = 10;
 
 interface Props {
@@ -21,67 +22,85 @@ interface Props {
   readonly instance: string;
 }
 
-/** Films of several gauges side by side, all at the same scale. */
+/** A strip with its place on the page. */
+interface Placed {
+  readonly entry: FilmBesideOthers;
+  readonly left: number;
+  readonly top: number;
+  readonly lengthMillimetres: number;
+  readonly labelX: number;
+  readonly labelY: number;
+  readonly labelAnchor: 'middle' | 'start';
+}
+
+/** Films of several gauges in rows, all at the same scale, and one apart below them. */
 export function Picture({ picture, instance }: Props): ComponentChildren {
-  const { films } = picture;
-  const widthMillimetres = films.reduce((sum, { film }) => sum + film.widthMillimetres, 0);
-  const lengthMillimetres =
-    FRAMES * films.reduce((most, { film }) => Math.max(most, film.pitchMillimetres), 1);
+  const { rows, apart } = picture;
   const perMillimetre = Math.min(
-    (PAGE_WIDTH - GAP * Math.max(1, films.length)) / Math.max(1, widthMillimetres),
-    TALLEST / lengthMillimetres,
+    MOST_PER_MILLIMETRE,
+    ...rows.map((row) => (PAGE_WIDTH - GAP * row.length) / Math.max(1, widthOf(row))),
   );
-  const gap = (PAGE_WIDTH - widthMillimetres * perMillimetre) / Math.max(1, films.length);
-  const height = lengthMillimetres * perMillimetre;
-  const lefts = films.map(
-    (_, index) =>
-      gap / 2 +
-      films
-        .slice(0, index)
-        .reduce((sum, { film }) => sum + film.widthMillimetres * perMillimetre + gap, 0),
-  );
-  const labelY = TOP + height + TEXT_HEIGHT;
+  const height = LENGTH_MILLIMETRES * perMillimetre;
+  const rowHeight = SIGN + height + (LABEL_LINES + 0.6) * TEXT_HEIGHT;
+  const apartTop = rows.length * rowHeight + SIGN;
+  const apartWidth = apart.film.widthMillimetres * perMillimetre;
+  const placed: readonly Placed[] = [
+    ...rows.flatMap((row, index) => placeRow(row, index * rowHeight + SIGN, perMillimetre)),
+    {
+      entry: apart,
+      left: GAP / 2,
+      top: apartTop,
+      lengthMillimetres: APART_LENGTH_MILLIMETRES,
+      labelX: GAP / 2 + apartWidth + GAP / 2,
+      labelY: apartTop + (APART_LENGTH_MILLIMETRES * perMillimetre) / 2,
+      labelAnchor: 'start',
+    },
+  ];
+  const bottom = apartTop + APART_LENGTH_MILLIMETRES * perMillimetre;
   return (
     <Drawing
       name={picture.name}
       alternative={picture.alternative}
-      height={labelY + 2.6 * TEXT_HEIGHT}
+      height={bottom + 2 * TEXT_HEIGHT}
     >
       <defs>
         <HatchPattern id={`${instance}-hatch`} />
-        {films.map(({ label, film }, index) => (
-          <clipPath key={label} id={`${instance}-strip-${index}`}>
+        {placed.map(({ entry, left, top, lengthMillimetres }, index) => (
+          <clipPath key={entry.label.join(' ')} id={`${instance}-strip-${index}`}>
             <rect
-              x={at(lefts[index] ?? 0)}
-              y={TOP}
-              width={at(film.widthMillimetres * perMillimetre)}
-              height={at(height)}
+              x={at(left)}
+              y={at(top)}
+              width={at(entry.film.widthMillimetres * perMillimetre)}
+              height={at(lengthMillimetres * perMillimetre)}
             />
           </clipPath>
         ))}
       </defs>
-      {films.map(({ label, isMarked, film }, index) => (
-        <g key={label}>
+      {placed.map(({ entry, left, top, lengthMillimetres, ...label }, index) => (
+        <g key={entry.label.join(' ')}>
           <Film
-            film={film}
+            film={entry.film}
             lengthMillimetres={lengthMillimetres}
-            left={lefts[index] ?? 0}
-            top={TOP}
+            left={left}
+            top={top}
             perMillimetre={perMillimetre}
             clipId={`${instance}-strip-${index}`}
             hatchId={`${instance}-hatch`}
           />
-          <Label
-            x={(lefts[index] ?? 0) + (film.widthMillimetres * perMillimetre) / 2}
-            y={labelY}
-            anchor="middle"
-          >
-            {label}
-          </Label>
-          {isMarked && (
+          {entry.label.map((line, place) => (
             <Label
-              x={(lefts[index] ?? 0) + (film.widthMillimetres * perMillimetre) / 2}
-              y={SIGN_Y}
+              key={line}
+              x={label.labelX}
+              y={label.labelY + place * TEXT_HEIGHT}
+              anchor={label.labelAnchor}
+            >
+              {line}
+            </Label>
+          ))}
+          {entry.isMarked && (
+            <Label
+              x={left + (entry.film.widthMillimetres * perMillimetre) / 2}
+              y={top - 8}
               anchor="middle"
               tone="strong"
             >
@@ -91,11 +110,36 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
         </g>
       ))}
       <ScaleBar
-        x={2}
-        y={labelY + 2.2 * TEXT_HEIGHT}
+        x={PAGE_WIDTH - 2 - SCALE_MILLIMETRES * perMillimetre}
+        y={bottom}
         length={SCALE_MILLIMETRES * perMillimetre}
         text={`${SCALE_MILLIMETRES}\u00a0mm`}
       />
     </Drawing>
   );
+}
+
+function widthOf(row: readonly FilmBesideOthers[]): number {
+  return row.reduce((sum, { film }) => sum + film.widthMillimetres, 0);
+}
+
+/** A row of strips with equal room around each. */
+function placeRow(
+  row: readonly FilmBesideOthers[],
+  top: number,
+  perMillimetre: number,
+): readonly Placed[] {
+  const gap = (PAGE_WIDTH - widthOf(row) * perMillimetre) / Math.max(1, row.length);
+  return row.map((entry, index) => {
+    const left = gap / 2 + index * gap + widthOf(row.slice(0, index)) * perMillimetre;
+    return {
+      entry,
+      left,
+      top,
+      lengthMillimetres: LENGTH_MILLIMETRES,
+      labelX: left + (entry.film.widthMillimetres * perMillimetre) / 2,
+      labelY: top + LENGTH_MILLIMETRES * perMillimetre + TEXT_HEIGHT,
+      labelAnchor: 'middle',
+    };
+  });
 }

@@ -13,6 +13,12 @@ const TOP = 58;
 const BOTTOM = 62;
 const TALLEST = 440;
 
+/** What a sound record is called beside the drawing. */
+const SOUND_LINES = {
+  magnetic: ['magnetic', 'stripe'],
+  optical: ['optical', 'track'],
+} as const;
+
 interface Props {
   readonly picture: FilmStripData;
   /** Prefix of element ids; unique on the page. */
@@ -99,10 +105,7 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
           x={x(stripe.leftMillimetres + stripe.widthMillimetres / 2)}
           y={y(lastTop + pitchMillimetres * 0.7)}
           textRight={left - 22}
-          lines={[
-            stripes.length === 1 ? 'stripe' : 'stripes',
-            ...new Set(stripes.map((each) => millimetres(each.widthMillimetres))),
-          ]}
+          lines={[...SOUND_LINES[stripe.system], millimetres(stripe.widthMillimetres)]}
         />
       )}
       <ScaleBar x={2} y={bottom + 48} {...scaleLength(perMillimetre)} />

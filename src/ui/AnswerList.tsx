@@ -51,7 +51,7 @@ export function AnswerText(props: {
           <span class="visually-hidden"> {LEVEL_SIGNS[answer.level].word}: </span>
         </span>
       )}
-      <output>{imperial?.text ?? answer.text}</output>
+      <span class="answer-value">{imperial?.text ?? answer.text}</span>
       {imperial !== undefined && <span class="answer-other-unit"> ({answer.text})</span>}
       {answer.note !== undefined && <span class="answer-note">{answer.note}</span>}
     </>

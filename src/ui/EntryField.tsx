@@ -35,6 +35,7 @@ export function EntryField(props: Props): ComponentChildren {
             id={id}
             name={name}
             value={text}
+            autocomplete="off"
             aria-describedby={described}
             onChange={(event) => {
               onChange(event.currentTarget.value);

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { sitePath } from './site-path.ts';
 
 /** Whose numbers a sheet opens with. */
 export type Origin = 'book' | 'bench' | 'link';
@@ -47,7 +48,7 @@ export function OriginBar(props: Props): ComponentChildren {
           Book’s numbers
         </button>
         {benchName === undefined ? (
-          <a href="/bench/">Describe your bench</a>
+          <a href={sitePath('/bench/')}>Describe your bench</a>
         ) : (
           <button
             type="button"

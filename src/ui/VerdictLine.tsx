@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { SpokenWhenResting } from './SpokenWhenResting.tsx';
 import type { Evaluation } from '../worksheets/evaluate.ts';
 import type { VerdictLevel } from '../worksheets/types.ts';
 
@@ -10,7 +11,7 @@ export const LEVEL_SIGNS: Readonly<Record<VerdictLevel, { mark: string; word: st
   note: { mark: '■', word: 'Result' },
 };
 
-/** The worksheet's answer in one sentence, announced to screen readers when it changes. */
+/** The worksheet's answer in one sentence; a screen reader hears it once typing rests. */
 export function VerdictLine(props: {
   readonly instance: string;
   readonly evaluation: Evaluation;
@@ -24,16 +25,16 @@ export function VerdictLine(props: {
     (wrongCount === 1
       ? 'One entry below cannot be used yet.'
       : `${wrongCount} entries below cannot be used yet.`);
+  const sentence = outcome?.verdict.sentence ?? waiting;
   return (
-    <p
-      class={`verdict verdict-${level ?? 'waiting'}`}
-      id={`${props.instance}-verdict`}
-      role="status"
-    >
-      <span class="verdict-sign">
-        <span aria-hidden="true">{sign.mark}</span> {sign.word}
-      </span>{' '}
-      <span class="verdict-sentence">{outcome?.verdict.sentence ?? waiting}</span>
-    </p>
+    <>
+      <p class={`verdict verdict-${level ?? 'waiting'}`} id={`${props.instance}-verdict`}>
+        <span class="verdict-sign">
+          <span aria-hidden="true">{sign.mark}</span> {sign.word}
+        </span>{' '}
+        <span class="verdict-sentence">{sentence}</span>
+      </p>
+      <SpokenWhenResting text={`${sign.word}: ${sentence}`} />
+    </>
   );
 }

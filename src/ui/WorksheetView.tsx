@@ -1,5 +1,5 @@
 import type { ComponentChildren, ComponentType } from 'preact';
-import { useLayoutEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { evaluate, fillEntries, type Entries } from '../worksheets/evaluate.ts';
 import type { PictureData } from '../worksheets/picture-data.ts';
 import type { AnyWorksheet, InputSpecs } from '../worksheets/types.ts';
@@ -7,7 +7,8 @@ import { AnswerList } from './AnswerList.tsx';
 import type { BenchOverlay } from './bench/bench-entries.ts';
 import type { Units } from './bench/bench-state.ts';
 import { EntryField } from './EntryField.tsx';
-import { OriginBar, type Origin } from './OriginBar.tsx';
+import type { SheetState } from './islands/history-entry.ts';
+import { OriginBar } from './OriginBar.tsx';
 import { ResultExtras } from './ResultExtras.tsx';
 import { VerdictLine } from './VerdictLine.tsx';
 import { WorksheetActions } from './WorksheetActions.tsx';
@@ -27,6 +28,8 @@ interface Props {
   readonly entries: Entries;
   /** Texts of a link to this form; they win over the bench. */
   readonly linked?: Entries | undefined;
+  /** What the reader did on this page before, or typed before the script came; wins over both. */
+  readonly before?: SheetState;
   /** What the reader's bench says; it wins over the chapter's texts. */
   readonly bench?: BenchOverlay | undefined;
   /** Lengths among the answers; metric where the reader did not say. */
@@ -34,7 +37,13 @@ interface Props {
   readonly pictures: ReadonlyMap<string, PictureComponent>;
   /** Path of the page, for links to these numbers. */
   readonly path: string;
+  /** Told what the reader did, each time they do something. */
+  readonly onChange?: (sheet: SheetState) => void;
+  /** Asked for a picture that these entries need and that was not loaded. */
+  readonly onMissingPicture?: (name: string) => void;
 }
+
+const NOTHING_DONE: SheetState = { changed: {} };
 
 /**
  * The live form of any worksheet. State is what the reader did: whose numbers they chose and the
@@ -44,8 +53,7 @@ interface Props {
 export function WorksheetView(props: Props): ComponentChildren {
   const { worksheet, instance, pictures, path, linked, bench, units = 'metric' } = props;
   const inputs = worksheet.inputs as InputSpecs;
-  const [chosen, setChosen] = useState<Origin>();
-  const [changed, setChanged] = useState<Entries>({});
+  const [done, setDone] = useState<SheetState>(props.before ?? NOTHING_DONE);
   const [isLive, setIsLive] = useState(false);
   // The first render repeats the static one; the reader's own numbers follow before it is painted.
   useLayoutEffect(() => {
@@ -53,6 +61,7 @@ export function WorksheetView(props: Props): ComponentChildren {
   }, []);
 
   const own = linked !== undefined ? 'link' : bench !== undefined ? 'bench' : 'book';
+  const { chosen, changed } = isLive ? done : NOTHING_DONE;
   const wanted = isLive ? (chosen ?? own) : 'book';
   const origin = wanted === 'bench' && bench === undefined ? 'book' : wanted;
   const overlay = { book: {}, bench: bench?.entries, link: linked }[origin];
@@ -62,16 +71,22 @@ export function WorksheetView(props: Props): ComponentChildren {
   const evaluation = evaluate(worksheet, entries);
   const { outcome } = evaluation;
 
-  const change = (key: string, text: string): void => {
-    setChosen(origin);
-    setChanged((before) => ({ ...before, [key]: text }));
+  // The newest state, for a browser that fills several fields in one go.
+  const latest = useRef(done);
+  const act = (step: (before: SheetState) => SheetState): void => {
+    latest.current = step(latest.current);
+    setDone(latest.current);
+    props.onChange?.(latest.current);
   };
+  const missing = (outcome?.pictures ?? []).find(({ name }) => !pictures.has(name))?.name;
+  useLayoutEffect(() => {
+    if (isLive && missing !== undefined) props.onMissingPicture?.(missing);
+  }, [isLive, missing]);
 
   return (
     <form
       class="sheet"
       id={instance}
-      data-pagefind-ignore
       aria-labelledby={`${instance}-title`}
       onSubmit={(event) => {
         event.preventDefault();
@@ -90,8 +105,7 @@ export function WorksheetView(props: Props): ComponentChildren {
         benchName={isLive ? bench?.name : undefined}
         leftOut={bench?.leftOut ?? []}
         onChoose={(choice) => {
-          setChosen(choice);
-          setChanged({});
+          act(() => ({ chosen: choice, changed: {} }));
         }}
       />
       <div class="sheet-body">
@@ -106,7 +120,7 @@ export function WorksheetView(props: Props): ComponentChildren {
               text={entries[key] ?? ''}
               message={evaluation.messages[key]}
               onChange={(text) => {
-                change(key, text);
+                act((before) => ({ chosen: origin, changed: { ...before.changed, [key]: text } }));
               }}
             />
           ))}

@@ -1,69 +1,66 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
-import { evaluate, fillEntries, type Entries } from '../worksheets/evaluate.ts';
+import type { Entries } from '../worksheets/evaluate.ts';
 import type { AnyWorksheet, InputSpecs } from '../worksheets/types.ts';
 import { benchOverlay } from './bench/bench-entries.ts';
 import { pageBench } from './bench/page-bench.ts';
-import { noteEarlyTyping } from './early-typing.ts';
-import { loadWorksheet } from './load-worksheet.ts';
+import { keptSheet, withSheet, type SheetState } from './islands/history-entry.ts';
+import { typedTexts } from './islands/typed-fields.ts';
+import { loadPicture } from './load-picture.ts';
 import { entriesFromQuery } from './permalink.ts';
 import { WorksheetView, type PictureComponent } from './WorksheetView.tsx';
 
-// One chunk per picture: a page loads only those it shows.
-const pictureModules = import.meta.glob<{ readonly Picture: PictureComponent }>(
-  '../pictures/*.tsx',
-);
-
-/** The pictures that the sheet draws with any of these entries. */
-async function loadPictures(
-  worksheet: AnyWorksheet,
-  openings: readonly Entries[],
-): Promise<ReadonlyMap<string, PictureComponent>> {
-  const inputs = worksheet.inputs as InputSpecs;
-  const names = new Set(
-    openings.flatMap((entries) => {
-      const { outcome } = evaluate(worksheet, fillEntries(inputs, entries));
-      return (outcome?.pictures ?? []).map((picture) => picture.name);
-    }),
-  );
-  const loaded = await Promise.all(
-    [...names].map(async (name) => {
-      const module = await pictureModules[`../pictures/${name}.tsx`]?.();
-      return module === undefined ? [] : [[name, module.Picture] as const];
-    }),
-  );
-  return new Map(loaded.flat());
-}
-
 /**
- * Turns the static form inside a `<worksheet-form data-id data-instance data-entries>` into a live
- * one. A link's numbers win over the reader's bench, the bench over the chapter's own numbers.
+ * Turns the static form inside a `<worksheet-form data-id data-instance data-entries data-pictures>`
+ * into a live one. What the reader did on this page before wins over a link's numbers, a link over the
+ * reader's bench, the bench over the chapter's own numbers.
  */
-export async function hydrateWorksheet(element: HTMLElement): Promise<void> {
-  const { id = '', instance = '', entries: given = '{}' } = element.dataset;
-  const worksheet = await loadWorksheet(id);
+export async function hydrateWorksheet(
+  element: HTMLElement,
+  worksheet: AnyWorksheet,
+): Promise<void> {
+  const { instance = '', entries: given = '{}', pictures: names = '' } = element.dataset;
+  const inputs = worksheet.inputs as InputSpecs;
   const entries = JSON.parse(given) as Entries;
-  const linked = entriesFromQuery(location.search, instance, worksheet.inputs as InputSpecs);
-  const overlay = () => benchOverlay(worksheet, entries, pageBench.read().state);
-  const others = [overlay()?.entries, linked].filter((texts) => texts !== undefined);
-  const openings = [entries, ...others.map((texts) => ({ ...entries, ...texts }))];
-  const pictures = await loadPictures(worksheet, openings);
+  const linked = entriesFromQuery(location.search, instance, inputs);
+  const pictures = new Map<string, PictureComponent>();
+  const addPicture = async (name: string): Promise<void> => {
+    const picture = await loadPicture(name);
+    if (picture !== undefined) pictures.set(name, picture);
+  };
+  await Promise.all(names.split(' ').map(addPicture));
+
+  const kept = keptSheet(history.state, instance);
+  // Read last, so that nothing is lost that was typed while the code was on its way.
+  const before: SheetState = { ...kept, changed: { ...kept?.changed, ...typedTexts(element) } };
+  const keep = (sheet: SheetState): void => {
+    history.replaceState(withSheet(history.state, instance, sheet), '');
+  };
+  if (Object.keys(before.changed).length > 0) keep(before);
   const view = (): ComponentChildren => (
     <WorksheetView
       worksheet={worksheet}
       instance={instance}
       entries={entries}
       linked={linked}
-      bench={overlay()}
+      before={before}
+      bench={benchOverlay(worksheet, entries, pageBench.read().state)}
       units={pageBench.read().state.units}
       pictures={pictures}
       path={location.pathname}
+      onChange={keep}
+      onMissingPicture={(name) => {
+        void addPicture(name).then(draw);
+      }}
     />
   );
-  const retype = noteEarlyTyping(element);
-  hydrate(view(), element);
-  retype();
-  pageBench.subscribe(() => {
+  const draw = (): void => {
     render(view(), element);
+  };
+  hydrate(view(), element);
+  pageBench.subscribe(draw);
+  // Some browsers empty the fields of a page that they bring back whole.
+  addEventListener('pageshow', ({ persisted }) => {
+    if (persisted) setTimeout(draw, 0);
   });
   // The render with the reader's own numbers is queued; this comes after it.
   await Promise.resolve();

@@ -1,5 +1,7 @@
 // “/” leads to search from any page, unless the reader is typing or a modifier is held.
 
+import { sitePath } from './site-path.ts';
+
 function isTyping(target: EventTarget | null): boolean {
   return (
     target instanceof HTMLElement &&
@@ -11,7 +13,9 @@ addEventListener('keydown', (event) => {
   if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey) return;
   if (isTyping(event.target)) return;
   event.preventDefault();
-  const field = document.querySelector<HTMLInputElement>('#search-query');
-  if (field === null) location.assign('/search/');
-  else field.focus();
+  // The search page's own field, else the one in the head or on the front page if it is to be seen.
+  const fields = document.querySelectorAll<HTMLInputElement>('#search-query, [data-search-field]');
+  const seen = [...fields].find((field) => field.getClientRects().length > 0);
+  if (seen === undefined) location.assign(sitePath('/search/'));
+  else seen.focus();
 });

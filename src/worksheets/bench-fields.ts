@@ -30,9 +30,22 @@ export const BENCH_READINGS = {
   'camera.readoutSeconds': { kind: 'quantity', unit: 's', entryUnit: 'ms' },
   'camera.sensorWidthMillimetres': { kind: 'quantity', unit: 'mm' },
   'camera.pixelsAcross': { kind: 'count' },
+  'camera.lensSteps': { kind: 'choice' },
+  'times.handlingSeconds': { kind: 'quantity', unit: 's', entryUnit: 'min' },
+  'times.afterWorkSeconds': { kind: 'quantity', unit: 's', entryUnit: 'min' },
+  'times.repeatPercent': { kind: 'quantity', unit: 'percent' },
+  'times.hoursPerDay': { kind: 'quantity', unit: 'h' },
+  'prices.perReel': { kind: 'quantity', unit: 'money' },
+  'prices.perMinute': { kind: 'quantity', unit: 'money' },
+  'prices.minuteRule': { kind: 'choice' },
+  'prices.carrier': { kind: 'quantity', unit: 'money' },
+  'prices.fixed': { kind: 'quantity', unit: 'money' },
+  'prices.minimum': { kind: 'quantity', unit: 'money' },
+  'prices.taxPercent': { kind: 'quantity', unit: 'percent' },
   'reel.gauge': { kind: 'choice' },
   'reel.nativeFps': { kind: 'quantity', unit: 'fps' },
   'reel.lengthMetres': { kind: 'quantity', unit: 'm' },
+  'reel.count': { kind: 'count' },
   'region.mainsHz': { kind: 'quantity', unit: 'Hz' },
   'region.deliveryFps': { kind: 'quantity', unit: 'fps' },
 } as const satisfies Readonly<Record<BenchField, BenchReading>>;
@@ -44,6 +57,13 @@ export type StoredField = Exclude<BenchField, `region.${string}`>;
 export const STORED_FIELDS = (Object.keys(BENCH_READINGS) as BenchField[]).filter(
   (field): field is StoredField => !field.startsWith('region.'),
 );
+
+/** A field that is the workshop's own business: kept on the device, in no link, on no paper unasked. */
+export type PrivateField = Extract<StoredField, `times.${string}` | `prices.${string}`>;
+
+export function isPrivateField(field: StoredField): field is PrivateField {
+  return field.startsWith('times.') || field.startsWith('prices.');
+}
 
 /** Where the reader left a field empty, another one that says the same. */
 export const STAND_INS: Partial<Readonly<Record<BenchField, StoredField>>> = {

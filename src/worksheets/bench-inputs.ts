@@ -8,6 +8,21 @@ import {
   openPercentInput,
   readoutSecondsInput,
 } from './gate-inputs.ts';
+import {
+  afterWorkInput,
+  carrierPriceInput,
+  fixedPriceInput,
+  handlingInput,
+  hoursPerDayInput,
+  minimumChargeInput,
+  minuteRuleInput,
+  pricePerMinuteInput,
+  pricePerReelInput,
+  reelCountInput,
+  repeatPercentInput,
+  taxPercentInput,
+} from './job-inputs.ts';
+import { LENS_STEP_NAMES } from './lens-steps.ts';
 import type { ChoiceInput, InputSpec } from './types.ts';
 
 const gauges = { '': 'not said', ...GAUGE_NAMES };
@@ -121,6 +136,28 @@ export const BENCH_INPUTS = {
     accepted: '1920 or 3840',
     help: 'Width of the recorded picture in pixels.',
   },
+  'camera.lensSteps': {
+    ...BENCH_READINGS['camera.lensSteps'],
+    label: 'Opening of the lens can be set',
+    options: { '': 'not said', ...LENS_STEP_NAMES },
+    default: '',
+    help: 'The clicks of the ring, or the steps of the dial.',
+  },
+  'times.handlingSeconds': { ...handlingInput, default: '' },
+  'times.afterWorkSeconds': { ...afterWorkInput, default: '' },
+  'times.repeatPercent': { ...repeatPercentInput, default: '' },
+  'times.hoursPerDay': { ...hoursPerDayInput, default: '' },
+  'prices.perReel': { ...pricePerReelInput, default: '' },
+  'prices.perMinute': { ...pricePerMinuteInput, default: '' },
+  'prices.minuteRule': {
+    ...minuteRuleInput,
+    options: { '': 'not said', ...minuteRuleInput.options },
+    default: '',
+  },
+  'prices.carrier': { ...carrierPriceInput, default: '' },
+  'prices.fixed': { ...fixedPriceInput, default: '' },
+  'prices.minimum': { ...minimumChargeInput, default: '' },
+  'prices.taxPercent': { ...taxPercentInput, default: '' },
   'reel.gauge': {
     ...BENCH_READINGS['reel.gauge'],
     label: 'Gauge',
@@ -146,6 +183,7 @@ export const BENCH_INPUTS = {
     accepted: '15 m or 50 ft',
     help: 'A bare number means metres.',
   },
+  'reel.count': { ...reelCountInput, default: '' },
 } as const satisfies Readonly<Record<StoredField, InputSpec>>;
 
 /** The region: mains frequency and the rate of delivered video go together. */

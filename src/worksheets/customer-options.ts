@@ -6,8 +6,10 @@ import {
 } from '../core/quantity/format.ts';
 import { framesOnLength, runningSeconds } from '../core/film-length.ts';
 import { bitRateBytes, soundBitsPerSecond } from '../core/file-size.ts';
+import { tightFrameBits } from '../core/frame-bytes.ts';
 import { GAUGE_NAMES } from '../core/gauges.ts';
 import type { GaugeId } from '../core/gauges/gauge.ts';
+import { keepSize } from '../core/keep-size.ts';
 import { repeatPattern, type RepeatPattern } from '../core/repeat-pattern.ts';
 import { pitchSemitones } from '../core/sound-retiming.ts';
 import { speedChangePercent } from '../core/speed-change.ts';
@@ -15,8 +17,17 @@ import { bytesAnswer, durationAnswer, quantityAnswer, wordsAnswer } from './answ
 import type { RepeatPatternData } from './picture-data.ts';
 import { defineWorksheet, type Outcome, type ResultTable } from './types.ts';
 
-/** Sound of an ordinary video file, uncompressed: two channels of 16 bit at 48 kHz. */
-const SOUND_BITS_PER_SECOND = soundBitsPerSecond(48_000, 16, 2);
+/** Sound of the file to watch, uncompressed: two channels of 16 bit at 48 kHz. */
+const WATCH_SOUND = soundBitsPerSecond(48_000, 16, 2);
+
+/** Sound of the file to keep, uncompressed: two channels of 24 bit at 48 kHz. */
+const KEEP_SOUND = soundBitsPerSecond(48_000, 24, 2);
+
+const KEEP_SAMPLES = {
+  '10': { label: '10 bit, colour at half width (4:2:2)', bitDepth: 10, sampling: '4:2:2' },
+  '8': { label: '8 bit, colour at half width and height (4:2:0)', bitDepth: 8, sampling: '4:2:0' },
+  '16': { label: '16 bit, red, green and blue in full', bitDepth: 16, sampling: '4:4:4' },
+} as const;
 
 /** Pictures of the film that are drawn. */
 const SHOWN_PICTURES = 12;
@@ -27,23 +38,42 @@ interface Entries {
   readonly nativeFps: number;
   readonly deliveryFps: number;
   readonly sound: 'silent' | 'sound';
+  readonly keepWidth: number;
+  readonly keepHeight: number;
+  readonly keepSamples: keyof typeof KEEP_SAMPLES;
   readonly megabitsPerSecond: number;
 }
 
 function optionsOf(entries: Entries) {
-  const { gauge, lengthMetres, nativeFps, deliveryFps, sound, megabitsPerSecond } = entries;
+  const { gauge, lengthMetres, nativeFps, deliveryFps, megabitsPerSecond } = entries;
+  const isSilent = entries.sound === 'silent';
   const frames = framesOnLength(lengthMetres * 1000, gauge, 'frames-per-foot');
   const ownSeconds = runningSeconds(frames, nativeFps);
   const fastSeconds = runningSeconds(frames, deliveryFps);
-  const rate = megabitsPerSecond * 1e6 + (sound === 'sound' ? SOUND_BITS_PER_SECOND : 0);
+  const watchRate = megabitsPerSecond * 1e6 + (isSilent ? 0 : WATCH_SOUND);
+  const { bitDepth, sampling } = KEEP_SAMPLES[entries.keepSamples];
+  const frame = {
+    widthPixels: entries.keepWidth,
+    heightPixels: entries.keepHeight,
+    bitDepth,
+    sampling,
+  };
   return {
     frames,
     ownSeconds,
     fastSeconds,
-    ownBytes: bitRateBytes(ownSeconds, rate),
-    fastBytes: bitRateBytes(fastSeconds, rate),
+    keep: keepSize(frames, frame, ownSeconds, isSilent ? 0 : KEEP_SOUND),
+    frameBytes: tightFrameBits(frame.widthPixels, frame.heightPixels, bitDepth, sampling) / 8,
+    watchBytes: bitRateBytes(ownSeconds, watchRate),
+    fastBytes: bitRateBytes(fastSeconds, watchRate),
     fastPercent: speedChangePercent(nativeFps, deliveryFps),
   };
+}
+
+/** `11.5 to 22.9 GB`, or one size where both print alike. */
+function rangeText(leastBytes: number, mostBytes: number): string {
+  const [least, most] = [formatBytes(leastBytes, 2), formatBytes(mostBytes, 2)];
+  return least === most ? least : `${least} to ${most}`;
 }
 
 const timesWords = (count: number): string =>
@@ -70,7 +100,9 @@ function speedWords(percent: number): string {
   const size = formatNumber(Math.abs(percent), 2);
   if (Math.abs(percent) < 0.05) return 'as it was';
   if (Math.abs(percent) <= 5) return `${size} % too ${percent > 0 ? 'fast' : 'slow'}: hardly seen`;
-  return percent > 0 ? `${size} % too fast: people hurry` : `${size} % too slow: people wade`;
+  return percent > 0
+    ? `${size} % too fast: people hurry`
+    : `${size} % too slow: people drag their feet`;
 }
 
 function pitchWords(nativeFps: number, deliveryFps: number): string {
@@ -92,8 +124,8 @@ function verdictFor(ownSeconds: number, fastSeconds: number, percent: number): O
 
 export const worksheet = defineWorksheet({
   id: 'customer-options',
-  title: 'What you can have of your film',
-  question: 'Which kinds of file can I have of my reel, and what is each like?',
+  title: 'Copies you can have of your film',
+  question: 'Which copies can I have of my film, and what is each like?',
   chapter: 'customer/options',
   inputs: {
     gauge: {
@@ -101,7 +133,7 @@ export const worksheet = defineWorksheet({
       label: 'Kind of film',
       options: GAUGE_NAMES,
       default: 'super-8',
-      help: 'It is written on the box, or we look.',
+      help: 'We tell it from the film itself; the box may be wrong.',
       bench: 'reel.gauge',
     },
     lengthMetres: {
@@ -123,7 +155,7 @@ export const worksheet = defineWorksheet({
       maximum: 60,
       default: '18',
       accepted: '18, 16 or 24',
-      help: 'Old 8 mm film usually 16, silent Super 8 18, sound film 24.',
+      help: 'Standard 8 usually 16, Super 8 usually 18, with sound 18 or 24; 16 mm sound film 24.',
       bench: 'reel.nativeFps',
     },
     deliveryFps: {
@@ -144,22 +176,53 @@ export const worksheet = defineWorksheet({
       default: 'silent',
       help: 'A brown stripe or a wavy line along the edge means sound.',
     },
+    keepWidth: {
+      kind: 'count',
+      label: 'File to keep: pixels across',
+      minimum: 16,
+      maximum: 16_384,
+      default: '2048',
+      accepted: '2048 or 1440',
+      help: 'The workshop knows. 2048 × 1556 in 10 bit is what a large library asks for of 8 mm and 16 mm film.',
+    },
+    keepHeight: {
+      kind: 'count',
+      label: 'File to keep: lines',
+      minimum: 16,
+      maximum: 16_384,
+      default: '1556',
+      accepted: '1556 or 1080',
+      help: 'Height of the same picture.',
+    },
+    keepSamples: {
+      kind: 'choice',
+      label: 'File to keep: how finely it is stored',
+      options: {
+        '10': KEEP_SAMPLES['10'].label,
+        '8': KEEP_SAMPLES['8'].label,
+        '16': KEEP_SAMPLES['16'].label,
+      },
+      default: '10',
+      help: 'No finer than the camera records. More bits leave room to mend faded colour later.',
+    },
     megabitsPerSecond: {
       kind: 'quantity',
-      label: 'Data rate of the file',
+      label: 'File to watch: data rate',
       unit: 'Mbps',
       minimum: 0.1,
       maximum: 10_000,
       default: '20',
-      accepted: '20 or 50 Mbit/s',
-      help: 'The workshop knows: 10 to 30 for watching, more for keeping and editing.',
+      accepted: '20 or 10 Mbit/s',
+      help: 'The workshop knows: 10 to 30 is usual for watching.',
     },
   },
   model:
-    'Frames from the length by the foot, running time by the rate, size by the data rate. A timeline with repeats shows the film at its own speed by letting some pictures stand longer. Sizes are those of a file with the stated average rate; with sound, ordinary uncompressed sound is added.',
+    'Pictures from the length by the foot, running time by the rate. The file to keep holds every picture once and loses nothing: pictures × pixels × bits, of which lossless compression leaves 40 to 80 %, from memory and from trials; film grain decides. The file to watch is smaller because it leaves out what the eye hardly sees: running time × data rate. On a timeline with repeats some pictures stand longer, so that the film keeps its own speed. With sound, uncompressed sound is added.',
   compute(entries, { nativeFps, deliveryFps }) {
-    const { frames, ownSeconds, fastSeconds, ownBytes, fastBytes, fastPercent } =
+    const { frames, ownSeconds, fastSeconds, keep, watchBytes, fastBytes, fastPercent } =
       optionsOf(entries);
+    const keepText = rangeText(keep.leastBytes, keep.mostBytes);
+    const bothText = rangeText(keep.leastBytes + watchBytes, keep.mostBytes + watchBytes);
     const pattern = repeatPattern(nativeFps, deliveryFps);
     const repeats = repeatWords(pattern);
     const isSilent = entries.sound === 'silent';
@@ -174,19 +237,19 @@ export const worksheet = defineWorksheet({
       rows: [
         {
           cells: [
-            `Own-speed file, ${native} pictures a second`,
+            `File to keep, ${native} pictures a second, nothing lost`,
             own,
-            formatBytes(ownBytes),
+            keepText,
             'every picture once: as it was',
             ownPitch,
-            'keeping; computers play it, some televisions do not',
+            'keeping, and making other copies from; not for a television',
           ],
         },
         {
           cells: [
-            `Own speed on a timeline of ${delivery}`,
+            `File to watch, own speed on a timeline of ${delivery}`,
             own,
-            formatBytes(ownBytes),
+            formatBytes(watchBytes),
             repeats,
             ownPitch,
             'watching on any screen',
@@ -194,7 +257,7 @@ export const worksheet = defineWorksheet({
         },
         {
           cells: [
-            `Played straight on at ${delivery}`,
+            `File to watch, played straight on at ${delivery}`,
             formatDuration(fastSeconds),
             formatBytes(fastBytes),
             speedWords(fastPercent),
@@ -206,7 +269,7 @@ export const worksheet = defineWorksheet({
           cells: [
             'One to keep and one to watch: the first two',
             own,
-            formatBytes(2 * ownBytes),
+            bothText,
             'each as above',
             ownPitch,
             'most families',
@@ -224,8 +287,12 @@ export const worksheet = defineWorksheet({
         }),
         movement: wordsAnswer(`Movement on a timeline of ${delivery}`, repeats),
         sound: wordsAnswer('Sound when played straight on', fastPitch),
-        ownBytes: bytesAnswer('Size of a file at its own speed', ownBytes),
-        keepAndWatchBytes: bytesAnswer('One to keep and one to watch', 2 * ownBytes),
+        keep: wordsAnswer('Size of the file to keep', keepText),
+        keepMostBytes: bytesAnswer('Plan for the file to keep', keep.mostBytes),
+        uncompressedBytes: bytesAnswer('The same uncompressed', keep.uncompressedBytes),
+        watchBytes: bytesAnswer('Size of the file to watch', watchBytes),
+        both: wordsAnswer('One to keep and one to watch', bothText),
+        bothMostBytes: bytesAnswer('Plan for both', keep.mostBytes + watchBytes),
         frames: quantityAnswer('Pictures on your film', frames, 'frames', 4),
       },
       tables: [table],
@@ -236,6 +303,8 @@ export const worksheet = defineWorksheet({
     const text = (key: string): string => answers[key]?.text ?? '';
     const native = formatQuantity(entries.nativeFps, 'fps', 4);
     const delivery = formatQuantity(entries.deliveryFps, 'fps', 4);
+    const { frameBytes } = optionsOf(entries);
+    const withSound = entries.sound === 'sound' ? ' and sound' : '';
     return [
       {
         words: 'The length tells how many pictures there are; the rate tells how long they run.',
@@ -246,14 +315,29 @@ export const worksheet = defineWorksheet({
         sum: `${text('frames')} ÷ ${delivery} = ${text('fastSeconds')}`,
       },
       {
-        words: 'Running time times data rate, divided by 8 bits in a byte, is the size.',
-        sum: `${formatNumber(entries.megabitsPerSecond)} Mbit/s${entries.sound === 'sound' ? ' and sound' : ''} × ${text('ownSeconds')} ÷ 8 = ${text('ownBytes')}`,
+        words: 'File to keep: pictures times bytes of one picture, with nothing left out.',
+        sum: `${text('frames')} × ${formatBytes(frameBytes, 4)}${withSound} = ${text('uncompressedBytes')}`,
+      },
+      {
+        words: 'Lossless compression leaves 40 to 80 % of the pictures, by the grain.',
+        sum: `${text('uncompressedBytes')} → ${text('keep')}`,
+      },
+      {
+        words:
+          'File to watch: running time times data rate, divided by 8 bits in a byte, is the size.',
+        sum: `${formatNumber(entries.megabitsPerSecond)} Mbit/s${withSound} × ${text('ownSeconds')} ÷ 8 = ${text('watchBytes')}`,
       },
     ];
   },
   cautions: [
     'Ask for your film back and keep it cool and dry: it is the original, the file is a copy.',
-    'Keep two copies of the file in two places.',
+    'Keep three sets of the files in two places, one of them in another house.',
   ],
-  sources: ['arithmetic', 'common-practice', 'de-encyclopaedia-filmschritt'],
+  sources: [
+    'arithmetic',
+    'common-practice',
+    'from-memory',
+    'de-encyclopaedia-filmschritt',
+    'nypl-ami-film-2020',
+  ],
 });

@@ -22,7 +22,7 @@ function verdictFor(filmStops: number, cameraStops: number, plan: BracketPlan): 
       }
     : {
         level: 'care',
-        sentence: `The film has ${film} and the camera holds ${camera}: it takes ${plan.count} exposures of every frame, or something is lost.`,
+        sentence: `The film has ${film} and the camera holds ${camera}: one exposure loses something at one end. A machine that stops on every frame could take ${plan.count} exposures of it.`,
       };
 }
 
@@ -152,9 +152,9 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: [
-    'A film that runs is filmed once: several exposures need a machine that stops on every frame, or one run of the film for each.',
+    'Several exposures of one frame need a machine that stops on it. Two runs of a projector do not lie on one another: the film weaves, and stands a little differently each time.',
     'Space exposures by light, filter or sensitivity. Another exposure time brings flicker back unless it is a match too.',
     'When one exposure has to do, expose so that the clearest part just does not clip: burnt whites are ugly, deep shadows were dark on the screen too.',
   ],
-  sources: ['arithmetic', 'nd-filter-table', 'from-memory', 'common-practice'],
+  sources: ['arithmetic', 'densiteetti-table', 'from-memory', 'common-practice'],
 });

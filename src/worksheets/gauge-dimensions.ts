@@ -1,10 +1,11 @@
 import { exactStepByRule } from '../core/film-length.ts';
 import { filmStrip, type StripSound } from '../core/film-strip.ts';
-import { frameStepMillimetres, GAUGE_NAMES, GAUGES } from '../core/gauges.ts';
-import type { Gauge, GaugeId, PictureSize, Provenance } from '../core/gauges/gauge.ts';
+import { frameStepMillimetres, GAUGE_NAMES, GAUGES, nativeRatesFor } from '../core/gauges.ts';
+import type { Gauge, GaugeId, NativeRate, PictureSize, Provenance } from '../core/gauges/gauge.ts';
 import { formatNumber } from '../core/quantity/format.ts';
 import { quantityAnswer, wordsAnswer } from './answers.ts';
 import { POSITION_NAMES } from './perforation-words.ts';
+import { projectorFit, projectorFitAnswer, projectorGaugeInput } from './projector-gauge-input.ts';
 import { hedge, lengthText, STATUS_WORDS } from './provenance-words.ts';
 import type { FilmStripData } from './picture-data.ts';
 import { defineWorksheet, type ResultTable } from './types.ts';
@@ -56,7 +57,7 @@ function lines(gauge: Gauge): readonly Line[] {
     ...sizeLines('Projected picture', gauge.projectedPicture),
     ...gauge.nativeRates.map((rate): Line => [
       `Native rate, ${rate.use}`,
-      `${hedge(rate)}${rate.filmFps} frames/s`,
+      `${hedge(rate)}${rate.filmFps}${rate.toleranceFps === undefined ? '' : ` ± ${rate.toleranceFps}`} frames/s`,
       rate,
     ]),
     ...gauge.soundTracks.map((track): Line => [
@@ -77,13 +78,19 @@ function dimensionsTable(gauge: Gauge): ResultTable {
   };
 }
 
+const SOUND_WORDS = { magnetic: 'a magnetic stripe', optical: 'an optical sound track' } as const;
+
+function ratesText(rates: readonly NativeRate[]): string {
+  return rates.map(({ filmFps, use }) => `${filmFps} (${use})`).join('; ');
+}
+
 function stripPicture(gauge: GaugeId, sound: StripSound): FilmStripData {
   const { name, perforation } = GAUGES[gauge];
   const strip = filmStrip(gauge, sound);
   const [first, second] = perforation.positions;
   const drawn = sound !== 'none' && second !== undefined ? second : first;
   const place = drawn === undefined ? '' : `, holes ${POSITION_NAMES[drawn]}`;
-  const track = sound === 'none' ? '' : `, with a ${sound} sound track along the edge`;
+  const track = sound === 'none' ? '' : `, with ${SOUND_WORDS[sound]} along one edge`;
   return {
     name: 'film-strip',
     alternative: `${name} film to scale: ${formatNumber(strip.widthMillimetres, 4)} mm wide, ${formatNumber(strip.pitchMillimetres, 4)} mm to a frame${place}${track}.`,
@@ -107,24 +114,29 @@ export const worksheet = defineWorksheet({
     },
     sound: {
       kind: 'choice',
-      label: 'Sound track to draw',
-      options: { none: 'none', magnetic: 'magnetic stripe', optical: 'optical track' },
+      label: 'Sound on the film',
+      options: { none: 'none seen', magnetic: 'magnetic stripe', optical: 'optical track' },
       default: 'none',
-      help: 'Drawn in its place on the strip. 16 mm with sound has one row of holes.',
+      help: 'Drawn in its place on the strip, and it decides which native rate to try first. An optical track lies opposite the holes.',
     },
+    projectorGauge: projectorGaugeInput,
   },
   model:
     'A table of published values for new film, each with its source. Where sources disagree, the recommended value stands first and the others follow. The sideways place of the picture in the drawing is the middle of the clear width, because no published place could be read; use the drawing to tell gauges apart, not to cut a mask.',
-  compute({ gauge, sound }) {
+  compute({ gauge, sound, projectorGauge }) {
     const entry = GAUGES[gauge];
     const { long, short } = entry.pitch;
     const { width, height, positions } = entry.perforation;
     const step = frameStepMillimetres(gauge, 'long');
+    const fit = projectorFit(gauge, projectorGauge);
     return {
-      verdict: {
-        level: 'note',
-        sentence: `${entry.name} is ${lengthText(entry.filmWidth)} wide, ${formatNumber(step, 4)} mm from frame to frame, with holes ${positions.map((position) => POSITION_NAMES[position]).join(', or ')}.`,
-      },
+      verdict:
+        fit !== undefined && fit.level !== 'good'
+          ? { level: fit.level, sentence: fit.sentence }
+          : {
+              level: 'note',
+              sentence: `${entry.name} is ${lengthText(entry.filmWidth)} wide, ${formatNumber(step, 4)} mm from frame to frame, with holes ${positions.map((position) => POSITION_NAMES[position]).join(', or ')}.`,
+            },
       answers: {
         filmWidthMillimetres: wordsAnswer('Film width', lengthText(entry.filmWidth)),
         frameStepMillimetres: quantityAnswer('Frame step, long pitch', step, 'mm', 5),
@@ -157,9 +169,10 @@ export const worksheet = defineWorksheet({
         ),
         cameraPicture: wordsAnswer('Camera picture', pictureText(entry.cameraPicture[0])),
         projectedPicture: wordsAnswer('Projected picture', pictureText(entry.projectedPicture[0])),
-        nativeRates: wordsAnswer(
-          'Native rates',
-          entry.nativeRates.map((rate) => `${rate.filmFps} (${rate.use})`).join('; '),
+        nativeRates: wordsAnswer('Native rates', ratesText(entry.nativeRates)),
+        ratesToTry: wordsAnswer(
+          'To try first, with this sound',
+          ratesText(nativeRatesFor(gauge, sound)) || NONE,
         ),
         soundAhead: wordsAnswer(
           'Sound ahead of picture',
@@ -167,6 +180,7 @@ export const worksheet = defineWorksheet({
             .map((track) => `${hedge(track)}${track.framesAhead} frames (${track.system})`)
             .join(', ') || NONE,
         ),
+        onProjector: projectorFitAnswer(gauge, projectorGauge),
       },
       tables: [dimensionsTable(entry)],
       pictures: [stripPicture(gauge, sound)],
@@ -219,6 +233,8 @@ export const worksheet = defineWorksheet({
     'hobby-sound-article',
     'dilettantes-dictionary',
     'cinematographic-annual-1931',
+    'iso-26-1993',
+    'jsmpte-56-1951',
     'iso-69-1998',
     'from-memory',
     'common-practice',

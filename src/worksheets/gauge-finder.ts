@@ -1,9 +1,15 @@
 import { identifyGauge, type Candidate, type Finding } from '../core/gauge-identification.ts';
-import type { PerforationPosition } from '../core/gauges/gauge.ts';
+import type { GaugeId, PerforationPosition } from '../core/gauges/gauge.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { quantityAnswer, wordsAnswer } from './answers.ts';
 import { gaugesSideBySide } from './gauge-strips.ts';
 import { POSITION_NAMES } from './perforation-words.ts';
+import {
+  projectorFit,
+  projectorFitAnswer,
+  projectorGaugeInput,
+  type ProjectorGauge,
+} from './projector-gauge-input.ts';
 import { defineWorksheet, type Answer, type Outcome, type ResultTable } from './types.ts';
 
 const FEATURES: Readonly<Record<Finding['feature'], string>> = {
@@ -22,6 +28,7 @@ interface Entries {
   readonly perforationHeightMillimetres: number | undefined;
   readonly pictureWidthMillimetres: number | undefined;
   readonly readingErrorMillimetres: number;
+  readonly projectorGauge: ProjectorGauge;
 }
 
 function identify(entries: Entries): ReturnType<typeof identifyGauge> {
@@ -30,10 +37,14 @@ function identify(entries: Entries): ReturnType<typeof identifyGauge> {
     pitchLengthMillimetres,
     perforationHeightMillimetres,
     pictureWidthMillimetres,
-    ...rest
+    filmWidthMillimetres,
+    pitchCount,
+    readingErrorMillimetres,
   } = entries;
   return identifyGauge({
-    ...rest,
+    filmWidthMillimetres,
+    pitchCount,
+    readingErrorMillimetres,
     ...(perforationPosition === 'unknown' ? {} : { perforationPosition }),
     ...(pitchLengthMillimetres === undefined ? {} : { pitchLengthMillimetres }),
     ...(perforationHeightMillimetres === undefined ? {} : { perforationHeightMillimetres }),
@@ -85,6 +96,36 @@ function verdictOf(
     sentence:
       'No gauge of this book fits all that you measured: measure again, and if it stays so put the film into no gate and ask a film archive.',
   };
+}
+
+/** Gauges that a film may be and a projector can be for. */
+function threadable(fitting: readonly Candidate[]): readonly GaugeId[] {
+  return fitting.flatMap(({ id }) => (id === 'double-8-unslit' ? [] : [id]));
+}
+
+/** The verdict, with the projector's word where the gauge is settled and the machine is said. */
+function withProjector(
+  verdict: Outcome['verdict'],
+  fitting: readonly Candidate[],
+  projector: ProjectorGauge,
+): Outcome['verdict'] {
+  const [only] = threadable(fitting);
+  if (fitting.length !== 1 || only === undefined) return verdict;
+  const fit = projectorFit(only, projector);
+  return fit === undefined || fit.level === 'good'
+    ? verdict
+    : { level: fit.level, sentence: `${verdict.sentence} ${fit.sentence}` };
+}
+
+/** What each gauge that is still possible would do on the projector. */
+function projectorCautions(
+  fitting: readonly Candidate[],
+  projector: ProjectorGauge,
+): readonly string[] {
+  return threadable(fitting).flatMap((id) => {
+    const fit = projectorFit(id, projector);
+    return fit === undefined || fit.level === 'good' ? [] : [fit.sentence];
+  });
 }
 
 function cautionsFor(candidates: readonly Candidate[]): readonly string[] {
@@ -172,6 +213,7 @@ export const worksheet = defineWorksheet({
       accepted: '0.3 or 0.1 mm',
       help: 'How far your rule may be off: 0.3 to 0.5 mm by eye, 0.05 mm with a calliper.',
     },
+    projectorGauge: projectorGaugeInput,
   },
   model:
     'Each measurement must lie between 3 % below and 0.5 % above the published value of a gauge, widened by the reading error; remembered values have a little more room. The 3 % and the 0.5 % are practice of the trade, without a source. Gauges are ranked by how many measurements speak against them.',
@@ -190,6 +232,10 @@ export const worksheet = defineWorksheet({
         candidates[0]?.mismatches.map(findingText).join('; ') || 'nothing',
       ),
     };
+    const [only, ...others] = threadable(fitting);
+    if (only !== undefined && others.length === 0 && fitting.length === 1) {
+      answers['onProjector'] = projectorFitAnswer(only, entries.projectorGauge);
+    }
     if (entries.pitchLengthMillimetres !== undefined) {
       answers['pitchMillimetres'] = quantityAnswer(
         'One pitch',
@@ -199,11 +245,16 @@ export const worksheet = defineWorksheet({
       );
     }
     return {
-      verdict: verdictOf(result, fitting, best),
+      verdict: withProjector(verdictOf(result, fitting, best), fitting, entries.projectorGauge),
       answers,
       tables: [candidatesTable(candidates)],
-      pictures: [gaugesSideBySide(fitting.map(({ id }) => id))],
-      cautions: cautionsFor(candidates),
+      pictures: [
+        gaugesSideBySide(
+          fitting.map(({ id }) => id),
+          entries.perforationPosition === 'unknown' ? undefined : entries.perforationPosition,
+        ),
+      ],
+      cautions: [...cautionsFor(candidates), ...projectorCautions(fitting, entries.projectorGauge)],
     };
   },
   working(entries) {
@@ -216,6 +267,7 @@ export const worksheet = defineWorksheet({
   cautions: [
     'Handle the film by its edges, in clean cotton or nitrile gloves, with the lamp cold.',
     'Never thread a film to find out what it is: a claw in the wrong place tears every picture.',
+    'The gauge says nothing about sound: look along both edges, on both sides.',
   ],
   sources: [
     'smpte-149-2004',

@@ -1,64 +1,123 @@
 import { filmStrip, type StripSound } from '../core/film-strip.ts';
 import type { CandidateId } from '../core/gauge-identification.ts';
-import type { GaugeId } from '../core/gauges/gauge.ts';
+import type { GaugeId, PerforationPosition } from '../core/gauges/gauge.ts';
 import type { FilmGaugesData } from './picture-data.ts';
 
 interface Shown {
   readonly gauge: GaugeId;
   readonly sound: StripSound;
-  readonly label: string;
+  readonly position: PerforationPosition;
+  /** Lines under the strip, ten letters at most. */
+  readonly label: readonly string[];
   readonly words: string;
 }
 
-/** Gauges of this bench in order of width; 35 mm is too wide to stand beside them. */
-const SHOWN: readonly Shown[] = [
-  {
-    gauge: '8mm-type-r',
-    sound: 'none',
-    label: '8\u00a0mm\u00a0R',
-    words: '8 mm type R has large holes at the line between two pictures',
-  },
-  {
-    gauge: 'super-8',
-    sound: 'none',
-    label: 'Super\u00a08',
-    words: 'Super 8 has small holes beside the middle of a picture',
-  },
-  {
-    gauge: '9.5mm',
-    sound: 'none',
-    label: '9.5\u00a0mm',
-    words: '9.5 mm has one hole in the middle between two pictures',
-  },
-  {
-    gauge: '16mm',
-    sound: 'none',
-    label: '16\u00a0mm',
-    words: 'silent 16 mm has holes along both edges',
-  },
-  {
-    gauge: 'super-16',
-    sound: 'none',
-    label: 'Super\u00a016',
-    words: 'Super 16 has holes along one edge and a picture that reaches almost to the other',
-  },
+/** Films of this bench, narrow ones first; 35 mm stands apart. */
+const ROWS: readonly (readonly Shown[])[] = [
+  [
+    {
+      gauge: '8mm-type-r',
+      sound: 'none',
+      position: 'one-edge-at-frame-line',
+      label: ['Standard', '8'],
+      words: 'Standard 8 has large holes at the line between two pictures',
+    },
+    {
+      gauge: '8mm-type-r',
+      sound: 'magnetic',
+      position: 'one-edge-at-frame-line',
+      label: ['Standard', '8, stripe'],
+      words: 'its magnetic stripe lies outside the holes',
+    },
+    {
+      gauge: 'super-8',
+      sound: 'none',
+      position: 'one-edge-beside-picture',
+      label: ['Super\u00a08'],
+      words: 'Super 8 has small holes beside the middle of a picture',
+    },
+    {
+      gauge: 'super-8',
+      sound: 'magnetic',
+      position: 'one-edge-beside-picture',
+      label: ['Super\u00a08,', 'stripe'],
+      words: 'its magnetic stripe lies on the edge without holes',
+    },
+    {
+      gauge: '9.5mm',
+      sound: 'none',
+      position: 'centre-at-frame-line',
+      label: ['9.5\u00a0mm'],
+      words: '9.5 mm has one hole in the middle between two pictures',
+    },
+  ],
+  [
+    {
+      gauge: '16mm',
+      sound: 'none',
+      position: 'both-edges-at-frame-line',
+      label: ['16\u00a0mm,', 'two rows'],
+      words: '16 mm with two rows of holes',
+    },
+    {
+      gauge: '16mm',
+      sound: 'none',
+      position: 'one-edge-at-frame-line',
+      label: ['16\u00a0mm,', 'one row'],
+      words: '16 mm with one row of holes and nothing on the other edge, often silent',
+    },
+    {
+      gauge: '16mm',
+      sound: 'optical',
+      position: 'one-edge-at-frame-line',
+      label: ['16\u00a0mm,', 'sound track'],
+      words: '16 mm with one row of holes and an optical sound track on the other edge',
+    },
+    {
+      gauge: 'super-16',
+      sound: 'none',
+      position: 'one-edge-at-frame-line',
+      label: ['Super\u00a016'],
+      words:
+        'Super 16 with one row of holes and a picture that runs into the place of the sound track',
+    },
+  ],
 ];
 
+const APART: Shown = {
+  gauge: '35mm',
+  sound: 'none',
+  position: 'both-edges-four-per-frame',
+  label: ['35\u00a0mm:', 'not on this bench'],
+  words: 'apart from them 35 mm, twice as wide, with four holes to a picture: not on this bench',
+};
+
 /**
- * The gauges side by side at one scale, those that fit marked.
+ * The films side by side at one scale, those that fit marked.
  *
- * @param fitting  gauges to mark
+ * @param fitting   gauges to mark
+ * @param position  place of the holes, where it was looked at: only films with it are marked
  */
-export function gaugesSideBySide(fitting: readonly CandidateId[]): FilmGaugesData {
-  const marked = SHOWN.filter(({ gauge }) => fitting.includes(gauge));
-  const names = marked.map(({ label }) => label.replaceAll('\u00a0', ' ')).join(', ');
+export function gaugesSideBySide(
+  fitting: readonly CandidateId[],
+  position?: PerforationPosition,
+): FilmGaugesData {
+  const isMarked = (shown: Shown): boolean =>
+    fitting.includes(shown.gauge) && (position === undefined || position === shown.position);
+  const drawn = (shown: Shown): FilmGaugesData['apart'] => ({
+    label: shown.label,
+    isMarked: isMarked(shown),
+    film: filmStrip(shown.gauge, shown.sound, shown.position),
+  });
+  const all = [...ROWS.flat(), APART];
+  const names = all
+    .filter(isMarked)
+    .map(({ label }) => label.join(' ').replaceAll('\u00a0', ' '))
+    .join('; ');
   return {
     name: 'film-gauges',
-    alternative: `Gauges side by side at one scale: ${SHOWN.map(({ words }) => words).join('; ')}.${names === '' ? '' : ` Marked as fitting: ${names}.`}`,
-    films: SHOWN.map(({ gauge, sound, label }) => ({
-      label,
-      isMarked: fitting.includes(gauge),
-      film: filmStrip(gauge, sound),
-    })),
+    alternative: `Films side by side at one scale: ${all.map(({ words }) => words).join('; ')}.${names === '' ? '' : ` Marked as fitting: ${names}.`}`,
+    rows: ROWS.map((row) => row.map(drawn)),
+    apart: drawn(APART),
   };
 }

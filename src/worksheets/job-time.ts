@@ -1,12 +1,25 @@
+import { framesOnLength } from '../core/film-length.ts';
+import type { GaugeId } from '../core/gauges/gauge.ts';
 import { jobTime, workingDays, type JobTime } from '../core/job-time.ts';
 import { formatDuration, formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { durationAnswer, quantityAnswer } from './answers.ts';
+import {
+  afterWorkInput,
+  handlingInput,
+  hoursPerDayInput,
+  reelCountInput,
+  reelGaugeInput,
+  reelLengthInput,
+  repeatPercentInput,
+} from './job-inputs.ts';
 import type { CurveData } from './picture-data.ts';
 import { defineWorksheet, type Answer } from './types.ts';
 
 interface Entries {
   readonly reelCount: number;
-  readonly framesPerReel: number;
+  readonly gauge: GaugeId;
+  readonly lengthMetres: number;
+  readonly framesPerReel: number | undefined;
   readonly filmFps: number;
   readonly singleFps: number;
   readonly handlingSeconds: number;
@@ -15,10 +28,15 @@ interface Entries {
   readonly hoursPerDay: number;
 }
 
+/** Frames as counted, or those on the length of the reel. */
+function framesOf({ framesPerReel, gauge, lengthMetres }: Entries): number {
+  return framesPerReel ?? framesOnLength(lengthMetres * 1000, gauge, 'frames-per-foot');
+}
+
 function timesOf(entries: Entries): { readonly realTime: JobTime; readonly single: JobTime } {
   const parts = {
     reelCount: entries.reelCount,
-    framesPerReel: entries.framesPerReel,
+    framesPerReel: framesOf(entries),
     handlingSeconds: entries.handlingSeconds,
     afterWorkSeconds: entries.afterWorkSeconds,
     repeatPercent: entries.repeatPercent,
@@ -46,13 +64,14 @@ const daysText = (days: number): string => `${formatNumber(days)} ${days === 1 ?
 
 /** Hours of your day for one reel, from a reel of one frame to one twice as long as the reader's. */
 function reelHoursPicture(entries: Entries): CurveData {
-  const hoursAt = (frames: number, way: 'realTime' | 'single'): number =>
-    timesOf({ ...entries, framesPerReel: frames })[way].reelSeconds / 3600;
-  const minutesAt = (frames: number): number => frames / entries.filmFps / 60;
-  const ends = [1, 2 * entries.framesPerReel];
+  const hoursAt = (count: number, way: 'realTime' | 'single'): number =>
+    timesOf({ ...entries, framesPerReel: count })[way].reelSeconds / 3600;
+  const minutesAt = (count: number): number => count / entries.filmFps / 60;
+  const frames = framesOf(entries);
+  const ends = [1, 2 * frames];
   const line = (label: string, way: 'realTime' | 'single'): CurveData['curves'][number] => ({
     label,
-    points: ends.map((frames) => ({ x: minutesAt(frames), y: hoursAt(frames, way) })),
+    points: ends.map((end) => ({ x: minutesAt(end), y: hoursAt(end, way) })),
   });
   const own = timesOf(entries);
   return {
@@ -61,7 +80,7 @@ function reelHoursPicture(entries: Entries): CurveData {
     xLabel: 'minutes that one reel runs',
     yLabel: 'hours for one reel, all in',
     curves: [line('one frame at a time', 'single'), line('filmed as it runs', 'realTime')],
-    marks: [{ x: minutesAt(entries.framesPerReel), label: 'your reel' }],
+    marks: [{ x: minutesAt(frames), label: 'your reel' }],
   };
 }
 
@@ -71,23 +90,18 @@ export const worksheet = defineWorksheet({
   question: 'How long does this job take, and how long would it take one frame at a time?',
   chapter: 'customer/time-and-quotation',
   inputs: {
-    reelCount: {
-      kind: 'count',
-      label: 'Reels',
-      minimum: 1,
-      maximum: 10_000,
-      default: '20',
-      accepted: '20',
-      help: 'Equal reels; compute a job of two sizes in two parts.',
-    },
+    reelCount: reelCountInput,
+    gauge: reelGaugeInput,
+    lengthMetres: reelLengthInput,
     framesPerReel: {
-      kind: 'count',
+      kind: 'optional-quantity',
       label: 'Film frames on one reel',
+      unit: 'frames',
       minimum: 1,
       maximum: 1_000_000,
-      default: '3600',
-      accepted: '3600',
-      help: 'A 50 ft reel of Super 8 has 3600, of 8 mm type R 4000. The length worksheet gives others.',
+      default: '',
+      accepted: '3600 or 14 400',
+      help: 'If you counted them. Empty: from gauge and length.',
     },
     filmFps: {
       kind: 'quantity',
@@ -110,51 +124,13 @@ export const worksheet = defineWorksheet({
       accepted: '2, 0.5 or 1/3',
       help: 'For comparison: frames per second that such a machine takes.',
     },
-    handlingSeconds: {
-      kind: 'quantity',
-      label: 'Handling of one reel',
-      unit: 's',
-      entryUnit: 'min',
-      minimum: 0,
-      maximum: 86_400,
-      default: '15',
-      accepted: '15, 15 min or 1 h',
-      help: 'Inspect, clean, mend, thread, rewind. Time yourself on five reels. A bare number means minutes.',
-    },
-    afterWorkSeconds: {
-      kind: 'quantity',
-      label: 'After-work for one reel',
-      unit: 's',
-      entryUnit: 'min',
-      minimum: 0,
-      maximum: 86_400,
-      default: '20',
-      accepted: '20, 20 min or 1 h',
-      help: 'Whole frames, retiming, sound, checks, copies: the part in which you sit there.',
-    },
-    repeatPercent: {
-      kind: 'quantity',
-      label: 'Reels that must be run again',
-      unit: 'percent',
-      minimum: 0,
-      maximum: 100,
-      default: '10',
-      accepted: '10 or 5 %',
-      help: 'Lost loops, wrong exposure, dirt. Count them for a month.',
-    },
-    hoursPerDay: {
-      kind: 'quantity',
-      label: 'Hours a day on the job',
-      unit: 'h',
-      minimum: 0.25,
-      maximum: 24,
-      default: '5',
-      accepted: '5, 7.5 or 90 min',
-      help: 'What remains after post, telephone and tea.',
-    },
+    handlingSeconds: handlingInput,
+    afterWorkSeconds: afterWorkInput,
+    repeatPercent: repeatPercentInput,
+    hoursPerDay: hoursPerDayInput,
   },
   model:
-    'Reels × (handling + run) × (1 + repeats) + reels × after-work, all reels equal. Days are begun days. One frame at a time is reckoned with the same handling and after-work; a machine that may run alone needs fewer days of yours than it needs itself.',
+    'Reels × (handling + run) × (1 + repeats) + reels × after-work, all reels equal. Frames come from the length by the foot unless they are typed. Days are begun days. One frame at a time is worked out with the same handling and after-work; a machine that may run alone needs fewer days of yours than it needs itself.',
   compute(entries) {
     const { realTime, single } = timesOf(entries);
     const days = workingDays(realTime.totalSeconds, entries.hoursPerDay);
@@ -168,6 +144,12 @@ export const worksheet = defineWorksheet({
         totalSeconds: planAnswer('Whole job', realTime.totalSeconds),
         days: quantityAnswer('Working days', days, 'one'),
         reelSeconds: planAnswer('One reel, all in', realTime.reelSeconds),
+        frames: quantityAnswer(
+          'Film frames on one reel',
+          Math.round(framesOf(entries)),
+          'frames',
+          6,
+        ),
         runSeconds: planAnswer('One reel, run only', realTime.runSeconds),
         handsOnSeconds: planAnswer(
           'Hands-on part of the job',
@@ -187,7 +169,7 @@ export const worksheet = defineWorksheet({
   },
   working(entries, { answers }) {
     const text = (key: string): string => answers[key]?.text ?? '';
-    const { reelCount, framesPerReel, filmFps, repeatPercent, hoursPerDay } = entries;
+    const { reelCount, filmFps, repeatPercent, hoursPerDay } = entries;
     const handling = formatDuration(entries.handlingSeconds);
     const afterWork = formatDuration(entries.afterWorkSeconds);
     const total = (run: string): string =>
@@ -195,7 +177,7 @@ export const worksheet = defineWorksheet({
     return [
       {
         words: 'Frames divided by film rate: the run of one reel.',
-        sum: `${framesPerReel} ÷ ${formatQuantity(filmFps, 'fps', 5)} = ${text('runSeconds')}`,
+        sum: `${text('frames')} ÷ ${formatQuantity(filmFps, 'fps', 5)} = ${text('runSeconds')}`,
       },
       {
         words: 'Handling and run for every reel and every repeat, after-work once for each reel.',
@@ -213,7 +195,7 @@ export const worksheet = defineWorksheet({
   },
   cautions: [
     'Never leave a projector running alone: a film that stops in the light may burn, and a reel that jams tears.',
-    'Promise the day after the one you reckon.',
+    'Promise a later day than the sum gives: it knows nothing of repairs, the queue or illness.',
   ],
   sources: ['arithmetic', 'common-practice'],
 });

@@ -160,7 +160,6 @@ export const worksheet = defineWorksheet({
   ],
   sources: [
     'cie-tn-006-2016',
-    'percent-flicker-glossary',
     'mains-flicker-forum',
     'mains-frequency',
     'wcag-2-3-1',

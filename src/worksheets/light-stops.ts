@@ -1,6 +1,14 @@
-import { lightChange, balancingFNumber, stopsRatio } from '../core/light-stops.ts';
+import {
+  apertureStops,
+  balancingFNumber,
+  lightChange,
+  settableFNumber,
+  stopsRatio,
+  type LensSteps,
+} from '../core/light-stops.ts';
 import { formatExposure, formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { quantityAnswer } from './answers.ts';
+import { LENS_STEP_NAMES } from './lens-steps.ts';
 import { defineWorksheet, type Outcome } from './types.ts';
 
 /** Below this two exposures look alike side by side. Common practice, no source. */
@@ -15,6 +23,17 @@ interface Entries {
   readonly toSensitivity: number;
   readonly addedDensity: number;
   readonly lampPercent: number;
+  readonly lensSteps: LensSteps;
+}
+
+/** f-number to set, and the stops by which the picture is then brighter than it was. */
+function settingOf(
+  { toFNumber, lensSteps }: Entries,
+  totalStops: number,
+): { readonly fNumber: number; readonly leftStops: number } {
+  const wanted = balancingFNumber(toFNumber, totalStops);
+  const fNumber = settableFNumber(wanted, lensSteps);
+  return { fNumber, leftStops: apertureStops(wanted, fNumber) };
 }
 
 function changeOf(entries: Entries): ReturnType<typeof lightChange> {
@@ -139,6 +158,14 @@ export const worksheet = defineWorksheet({
       accepted: '100 or 50 %',
       help: 'Against before. Measured light, not watts: half the watts of a filament lamp is far less than half the light.',
     },
+    lensSteps: {
+      kind: 'choice',
+      label: 'Opening of the lens can be set',
+      options: LENS_STEP_NAMES,
+      default: 'third',
+      help: 'The clicks of the ring, or the steps of the dial.',
+      bench: 'camera.lensSteps',
+    },
     cameraFps: {
       kind: 'quantity',
       label: 'Camera rate',
@@ -156,6 +183,7 @@ export const worksheet = defineWorksheet({
   compute(entries) {
     const change = changeOf(entries);
     const { totalStops } = change;
+    const setting = settingOf(entries, totalStops);
     return {
       verdict: verdictFor(totalStops),
       answers: {
@@ -173,6 +201,10 @@ export const worksheet = defineWorksheet({
           balancingFNumber(entries.toFNumber, totalStops),
           'one',
         ),
+        setFNumber: quantityAnswer('Nearest that the lens can be set to', setting.fNumber, 'one'),
+        leftStops: quantityAnswer('What that leaves over', setting.leftStops, 'stop', 2, {
+          note: 'Brighter than before; with a minus sign darker. Take it up with lamp or filter.',
+        }),
         balancingSensitivity: quantityAnswer(
           'Or sensitivity (ISO)',
           entries.toSensitivity / stopsRatio(totalStops),
@@ -206,12 +238,17 @@ export const worksheet = defineWorksheet({
         sum: `log2(${number(entries.lampPercent)} % ÷ 100 %) = ${text('lampStops')}`,
       },
       { words: 'Stops add up.', sum: text('totalStops') },
+      {
+        words:
+          'The f-number that gives it back: the last one times the root of the doublings, then the nearest on the lens.',
+        sum: `${number(entries.toFNumber)} × 2^(${text('totalStops')} ÷ 2) = ${text('balancingFNumber')} → ${text('setFNumber')}`,
+      },
     ];
   },
   cautions: [
     'Change the exposure time only from one match to another: light is easily given back by lens, filter or lamp, flicker is not.',
     'A filter near the lamp must be made for the heat. Let lamp and housing cool before you reach in.',
-    'A dimmer may make a lamp flicker. Look at a test recording of the empty gate before you film.',
+    'A dimmer may make a lamp flicker, and it reddens a filament: look at a test recording of the empty gate, and set the white balance again.',
   ],
-  sources: ['arithmetic', 'nd-filter-table', 'common-practice', 'from-memory'],
+  sources: ['arithmetic', 'densiteetti-table', 'common-practice', 'from-memory'],
 });

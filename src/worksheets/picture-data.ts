@@ -74,7 +74,9 @@ export interface FilmShape {
     readonly heightMillimetres: number;
     readonly centreMillimetres: number;
   };
+  /** Sound records along the film. */
   readonly stripes: readonly {
+    readonly system: 'magnetic' | 'optical';
     readonly leftMillimetres: number;
     readonly widthMillimetres: number;
   }[];
@@ -86,17 +88,21 @@ export interface FilmStripData extends FilmShape {
   readonly alternative: string;
 }
 
-/** Films of several gauges side by side at one scale. */
+/** One film of a picture that compares several. */
+export interface FilmBesideOthers {
+  /** Short lines: they stand under a narrow strip. */
+  readonly label: readonly string[];
+  /** Marked as one that fits. */
+  readonly isMarked: boolean;
+  readonly film: FilmShape;
+}
+
+/** Films of several gauges side by side at one scale, in rows, and one that stands apart. */
 export interface FilmGaugesData {
   readonly name: 'film-gauges';
   readonly alternative: string;
-  readonly films: readonly {
-    /** Short: it stands under a narrow strip. */
-    readonly label: string;
-    /** Marked as one that fits. */
-    readonly isMarked: boolean;
-    readonly film: FilmShape;
-  }[];
+  readonly rows: readonly (readonly FilmBesideOthers[])[];
+  readonly apart: FilmBesideOthers;
 }
 
 /** A plain line chart: one or more curves over one quantity. */

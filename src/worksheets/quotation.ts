@@ -1,11 +1,36 @@
 import Fraction from 'fraction.js';
+import { exactStepByRule } from '../core/film-length.ts';
+import type { GaugeId } from '../core/gauges/gauge.ts';
 import { quotation, type PriceEntry, type Quotation } from '../core/price-lines.ts';
 import { formatMoney } from '../core/quantity/format-money.ts';
-import { formatNumber } from '../core/quantity/format.ts';
+import { formatDuration, formatNumber } from '../core/quantity/format.ts';
+import { durationAnswer } from './answers.ts';
+import { nativeFpsInput } from './film-inputs.ts';
+import {
+  carrierPriceInput,
+  fixedPriceInput,
+  minimumChargeInput,
+  minuteRuleInput,
+  pricePerMinuteInput,
+  pricePerReelInput,
+  reelCountInput,
+  reelGaugeInput,
+  reelLengthInput,
+  taxPercentInput,
+} from './job-inputs.ts';
 import { defineWorksheet, type Answer, type ResultTable } from './types.ts';
 
+interface Reels {
+  readonly reelCount: number;
+  readonly gauge: GaugeId;
+  readonly runningSeconds: number | undefined;
+  readonly minuteRule: MinuteRule;
+  readonly carrierCount: number;
+}
+
 interface ExactTerms {
-  readonly runningSeconds: Fraction;
+  readonly lengthMetres: Fraction;
+  readonly nativeFps: Fraction;
   readonly pricePerReel: Fraction;
   readonly pricePerMinute: Fraction;
   readonly fixedPrice: Fraction;
@@ -17,27 +42,31 @@ interface ExactTerms {
 
 type MinuteRule = 'exact' | 'begun';
 
-function minutesOf(reelCount: number, seconds: Fraction, rule: MinuteRule): Fraction {
-  const perReel = seconds.div(60);
-  return (rule === 'begun' ? perReel.ceil() : perReel).mul(reelCount);
+/** Running time of one reel at its native rate, as typed or from its length, s. */
+function reelSeconds({ gauge, runningSeconds }: Reels, exact: ExactTerms): Fraction {
+  if (runningSeconds !== undefined) return new Fraction(runningSeconds);
+  const frames = exact.lengthMetres.mul(1000).div(exactStepByRule(gauge, 'frames-per-foot'));
+  return frames.div(exact.nativeFps);
 }
 
-function quotationOf(
-  reelCount: number,
-  carrierCount: number,
-  rule: MinuteRule,
-  exact: ExactTerms,
-): Quotation {
+/** Minutes charged for all reels, to the hundredth: what is printed is what is multiplied. */
+function minutesOf(reels: Reels, exact: ExactTerms): Fraction {
+  const perReel = reelSeconds(reels, exact).div(60);
+  const charged = reels.minuteRule === 'begun' ? perReel.ceil() : perReel;
+  return charged.mul(reels.reelCount).round(2);
+}
+
+function quotationOf(reels: Reels, exact: ExactTerms): Quotation {
   const entries: readonly PriceEntry[] = [
-    { label: 'Reels', quantity: new Fraction(reelCount), unitPrice: exact.pricePerReel },
+    { label: 'Reels', quantity: new Fraction(reels.reelCount), unitPrice: exact.pricePerReel },
     {
       label: 'Minutes of film',
-      quantity: minutesOf(reelCount, exact.runningSeconds, rule),
+      quantity: minutesOf(reels, exact),
       unitPrice: exact.pricePerMinute,
     },
     {
-      label: 'Discs or drives',
-      quantity: new Fraction(carrierCount),
+      label: 'Discs, sticks or drives',
+      quantity: new Fraction(reels.carrierCount),
       unitPrice: exact.carrierPrice,
     },
     { label: 'Fixed part', quantity: new Fraction(1), unitPrice: exact.fixedPrice },
@@ -66,7 +95,7 @@ function linesTable(result: Quotation, discountPercent: number, taxPercent: numb
     columns: ['Item', 'Quantity', 'Price', 'Amount'],
     rows: [
       ...result.lines.map(({ label, quantity, unitPrice, cents }) =>
-        row([label, formatNumber(quantity.valueOf(), 5), moneyOf(unitPrice), formatMoney(cents)]),
+        row([label, formatNumber(quantity.valueOf(), 7), moneyOf(unitPrice), formatMoney(cents)]),
       ),
       closing('Sum', result.subtotalCents),
       ...(result.discountCents === 0
@@ -97,69 +126,41 @@ function csvOf({ columns, rows }: ResultTable): string {
     .join('\r\n');
 }
 
-const money = (label: string, fallback: string, accepted: string, help: string) =>
-  ({
-    kind: 'quantity',
-    label,
-    unit: 'money',
-    minimum: 0,
-    maximum: 100_000,
-    default: fallback,
-    accepted,
-    help,
-  }) as const;
-
 export const worksheet = defineWorksheet({
   id: 'quotation',
   title: 'Quotation',
   question: 'What does this job cost, line by line?',
   chapter: 'customer/time-and-quotation',
   inputs: {
-    reelCount: {
-      kind: 'count',
-      label: 'Reels',
-      minimum: 0,
-      maximum: 10_000,
-      default: '12',
-      accepted: '12',
-      help: 'As counted on the table.',
-    },
+    reelCount: reelCountInput,
+    gauge: reelGaugeInput,
+    lengthMetres: reelLengthInput,
+    nativeFps: nativeFpsInput,
     runningSeconds: {
-      kind: 'quantity',
+      kind: 'optional-quantity',
       label: 'Running time of one reel',
       unit: 's',
       entryUnit: 'min',
       minimum: 0,
       maximum: 36_000,
-      default: '3:20',
+      default: '',
       accepted: '3:20 or 4 min',
-      help: 'At its native rate. A bare number means minutes.',
+      help: 'At its native rate, if you know it. Empty: from gauge, length and native rate. A bare number means minutes.',
     },
-    pricePerReel: money(
-      'Price of a reel',
-      '4.00',
-      '4 or 4.50',
-      'For handling, whatever its length.',
-    ),
-    pricePerMinute: money('Price of a minute', '1.20', '1.20', 'For each minute of film.'),
-    minuteRule: {
-      kind: 'choice',
-      label: 'Minutes are counted',
-      options: { exact: 'exactly', begun: 'begun minutes of each reel' },
-      default: 'exact',
-      help: 'Say on the offer which of the two you use.',
-    },
+    pricePerReel: pricePerReelInput,
+    pricePerMinute: pricePerMinuteInput,
+    minuteRule: minuteRuleInput,
     carrierCount: {
       kind: 'count',
       label: 'Discs, sticks or drives',
       minimum: 0,
       maximum: 10_000,
-      default: '2',
-      accepted: '2',
-      help: 'How many are handed over.',
+      default: '1',
+      accepted: '1 or 2',
+      help: 'How many are handed over. A file to keep is large: the sheet on options tells how large.',
     },
-    carrierPrice: money('Price of each', '9.00', '9 or 9.50', 'Including writing and checking it.'),
-    fixedPrice: money('Fixed part', '10.00', '10', 'Once for the job: taking in, packing, paper.'),
+    carrierPrice: carrierPriceInput,
+    fixedPrice: fixedPriceInput,
     discountPercent: {
       kind: 'quantity',
       label: 'Discount',
@@ -170,22 +171,15 @@ export const worksheet = defineWorksheet({
       accepted: '0 or 7.5 %',
       help: 'Taken off the sum of the lines.',
     },
-    minimumCharge: money('Minimum charge', '25.00', '25', 'Before tax, after the discount.'),
-    taxPercent: {
-      kind: 'quantity',
-      label: 'Tax',
-      unit: 'percent',
-      minimum: 0,
-      maximum: 100,
-      default: '0',
-      accepted: '0 or 19 %',
-      help: 'On the sum before tax; 0 if you charge none. Your own tax rules decide.',
-    },
+    minimumCharge: minimumChargeInput,
+    taxPercent: taxPercentInput,
   },
   model:
-    'Each line is rounded to the cent, half a cent up. The discount is taken off the sum and rounded, what lacks to the minimum charge is added, tax is taken once on the whole. All sums are exact decimals, so the printed lines add up to the printed total.',
-  compute({ reelCount, carrierCount, minuteRule, discountPercent, taxPercent }, exact) {
-    const result = quotationOf(reelCount, carrierCount, minuteRule, exact);
+    'Running time from the length by the foot and the native rate, unless it is typed; minutes to the hundredth. Each line is rounded to the cent, half a cent up. The discount is taken off the sum and rounded, what is missing to the minimum charge is added, tax is taken once on the whole. All sums are exact decimals, so the printed lines add up to the printed total.',
+  compute(reels, exact) {
+    const { discountPercent, taxPercent } = reels;
+    const result = quotationOf(reels, exact);
+    const minutes = minutesOf(reels, exact).valueOf();
     const table = linesTable(result, discountPercent, taxPercent);
     const total = formatMoney(result.totalCents);
     return {
@@ -205,29 +199,30 @@ export const worksheet = defineWorksheet({
         minimumExtra: moneyAnswer('Added to reach the minimum charge', result.minimumExtraCents),
         minutes: {
           label: 'Minutes charged',
-          text: formatNumber(minutesOf(reelCount, exact.runningSeconds, minuteRule).valueOf(), 5),
-          value: minutesOf(reelCount, exact.runningSeconds, minuteRule).valueOf(),
+          text: formatNumber(minutes, 7),
+          value: minutes,
           unit: 'min',
         },
+        reelSeconds: durationAnswer('One reel runs', reelSeconds(reels, exact).valueOf()),
       },
       tables: [table],
       files: [{ fileName: 'quotation.csv', mediaType: 'text/csv', text: csvOf(table) }],
     };
   },
-  working({ reelCount, carrierCount, minuteRule }, { answers }, exact) {
+  working(reels, { answers }, exact) {
     const text = (key: string): string => answers[key]?.text ?? '';
-    const { lines } = quotationOf(reelCount, carrierCount, minuteRule, exact);
+    const { lines } = quotationOf(reels, exact);
     return [
       {
-        words: 'Minutes of all reels.',
-        sum: `${reelCount} × ${formatNumber(exact.runningSeconds.valueOf() / 60, 5)} min${minuteRule === 'begun' ? ', begun minutes whole' : ''} = ${text('minutes')}`,
+        words: 'Minutes of all reels, to the hundredth.',
+        sum: `${reels.reelCount} × ${formatDuration(reelSeconds(reels, exact).valueOf())}${reels.minuteRule === 'begun' ? ', begun minutes whole' : ''} = ${text('minutes')}`,
       },
       ...lines.map(({ label, quantity, unitPrice, cents }) => ({
         words: `${label}: quantity times price, rounded to the cent.`,
-        sum: `${formatNumber(quantity.valueOf(), 5)} × ${moneyOf(unitPrice)} = ${formatMoney(cents)}`,
+        sum: `${formatNumber(quantity.valueOf(), 7)} × ${moneyOf(unitPrice)} = ${formatMoney(cents)}`,
       })),
       {
-        words: 'Sum less discount, plus what lacks to the minimum charge.',
+        words: 'Sum less discount, plus what is missing to the minimum charge.',
         sum: `${text('subtotal')} − ${text('discount')} + ${text('minimumExtra')} = ${text('net')}`,
       },
       { words: 'Plus tax.', sum: `${text('net')} + ${text('tax')} = ${text('total')}` },

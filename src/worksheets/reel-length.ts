@@ -1,26 +1,85 @@
 import { framesOnLength, runningSeconds } from '../core/film-length.ts';
 import { GAUGE_NAMES } from '../core/gauges.ts';
 import { formatDuration, formatNumber, formatQuantity } from '../core/quantity/format.ts';
+import { convertUnit, type UnitName } from '../core/quantity/units.ts';
 import {
+  likelyThicknessMillimetres,
+  measuredThickness,
   outerDiameterMillimetres,
   woundLengthRange,
   WOUND_THICKNESS,
   type FilmKind,
+  type WoundThickness,
 } from '../core/reel-length.ts';
+import { roundToUncertainty, type RoundingDirection } from '../core/round-to-uncertainty.ts';
 import { durationAnswer, quantityAnswer } from './answers.ts';
 import { STATUS_WORDS } from './provenance-words.ts';
 import { runningFpsInput } from './film-inputs.ts';
-import { defineWorksheet, type Outcome } from './types.ts';
+import { defineWorksheet, type Answer, type Outcome } from './types.ts';
 
 const KINDS = Object.fromEntries(
   Object.entries(WOUND_THICKNESS).map(([id, { name }]) => [id, name]),
 ) as Readonly<Record<FilmKind, string>>;
 
+/** Enough digits for a number that is rounded already. */
+const ALL_DIGITS = 12;
+
 const metres = (millimetres: number, digits = 3): string =>
   formatQuantity(millimetres / 1000, 'm', digits);
 
-function memoryCautions(filmKind: FilmKind): readonly string[] {
-  const { status, note } = WOUND_THICKNESS[filmKind];
+/** A value printed only as far as it is known. The bare value keeps its digits for further sums. */
+function knownAnswer(
+  label: string,
+  value: number,
+  error: number,
+  unit: UnitName,
+  direction: RoundingDirection = 'nearest',
+): Answer {
+  const shown = quantityAnswer(
+    label,
+    roundToUncertainty(value, error, direction),
+    unit,
+    ALL_DIGITS,
+  );
+  if (shown.imperial === undefined) return { ...shown, value };
+  const inFeet = (metres: number): number => convertUnit(metres, unit, 'ft');
+  const feet = roundToUncertainty(inFeet(value), inFeet(error), direction);
+  return {
+    ...shown,
+    value,
+    imperial: {
+      ...shown.imperial,
+      text: formatQuantity(feet, 'ft', ALL_DIGITS),
+      value: inFeet(value),
+    },
+  };
+}
+
+function knownDuration(
+  label: string,
+  seconds: number,
+  error: number,
+  direction: RoundingDirection = 'nearest',
+): Answer {
+  return {
+    ...durationAnswer(label, roundToUncertainty(seconds, error, direction)),
+    value: seconds,
+  };
+}
+
+interface ThicknessEntries {
+  readonly filmKind: FilmKind;
+  readonly measuredMillimetres: number | undefined;
+}
+
+/** A measured thickness counts more than a kind of film. */
+function thicknessOf({ filmKind, measuredMillimetres }: ThicknessEntries): WoundThickness {
+  return measuredMillimetres === undefined
+    ? WOUND_THICKNESS[filmKind]
+    : measuredThickness(measuredMillimetres);
+}
+
+function memoryCautions({ status, note }: WoundThickness): readonly string[] {
   return status === 'memory'
     ? [`The thickness of this film is ${STATUS_WORDS.memory}. ${note ?? ''}.`]
     : [];
@@ -84,8 +143,18 @@ export const worksheet = defineWorksheet({
       kind: 'choice',
       label: 'Film',
       options: KINDS,
-      default: 'acetate-unsure',
-      help: 'Its thickness is the largest unknown, and loose winding adds air.',
+      default: 'unknown',
+      help: 'Its thickness is the largest unknown. Find the base first: the answer then becomes several times closer.',
+    },
+    measuredMillimetres: {
+      kind: 'optional-quantity',
+      label: 'Thickness, if measured',
+      unit: 'mm',
+      minimum: 0.02,
+      maximum: 0.5,
+      default: '',
+      accepted: '0.15 or 0.006 in',
+      help: 'Callipers over ten turns, closed until they just touch, divided by ten; not on brittle film. It replaces the choice above.',
     },
     gauge: {
       kind: 'choice',
@@ -98,20 +167,19 @@ export const worksheet = defineWorksheet({
     filmFps: runningFpsInput,
   },
   model:
-    'The side of the wound film is a ring, and the film covers it: length = π × (outer² − core²) ÷ (4 × thickness of a turn). The thickness runs from that of the film to that of a loose winding. Least and most are worst cases, with both diameters misread the unlucky way.',
+    'The side of the wound film is a ring, and the film covers it: length = π × (outer² − core²) ÷ (4 × thickness of a turn). The thickness runs from that of the film to that of a loose winding; for film not looked at it runs over every kind in the list. Least and most are worst cases, with both diameters misread the unlucky way. Numbers are printed as far as they are known, and no further.',
   compute(inputs) {
-    const { known, coreDiameterMillimetres, diameterErrorMillimetres, filmKind, gauge, filmFps } =
-      inputs;
-    const thickness = WOUND_THICKNESS[filmKind];
+    const { known, coreDiameterMillimetres, diameterErrorMillimetres, gauge, filmFps } = inputs;
+    const thickness = thicknessOf(inputs);
     const secondsOf = (millimetres: number): number =>
       runningSeconds(framesOnLength(millimetres, gauge, 'long-pitch'), filmFps);
-    const cautions = memoryCautions(filmKind);
+    const cautions = memoryCautions(thickness);
     if (known === 'length') {
       const length = inputs.lengthMetres * 1000;
       const { minimumMillimetres: thin, maximumMillimetres: thick } = thickness;
       const diameterAt = (t: number): number =>
         outerDiameterMillimetres(length, coreDiameterMillimetres, t);
-      const likely = diameterAt((thin + thick) / 2);
+      const likely = diameterAt(likelyThicknessMillimetres(thickness));
       return {
         verdict: {
           level: 'note',
@@ -133,40 +201,45 @@ export const worksheet = defineWorksheet({
       thickness,
     );
     const { leastMillimetres: least, likelyMillimetres: likely, mostMillimetres: most } = range;
-    const offPercent = likely === 0 ? 0 : (Math.max(most - likely, likely - least) / likely) * 100;
+    const error = Math.max(most - likely, likely - least);
+    const offPercent = likely === 0 ? 0 : (error / likely) * 100;
+    const framesOf = (millimetres: number): number =>
+      framesOnLength(millimetres, gauge, 'long-pitch');
+    const errorSeconds = secondsOf(error);
+    const answers = {
+      lengthMetres: knownAnswer('Length, likely', likely / 1000, error / 1000, 'm'),
+      leastMetres: knownAnswer('At least', least / 1000, error / 1000, 'm', 'down'),
+      mostMetres: knownAnswer('At most', most / 1000, error / 1000, 'm', 'up'),
+      errorPercent: quantityAnswer('Off by at most', offPercent, 'percent', 2),
+      frames: knownAnswer('Frames, likely', framesOf(likely), framesOf(error), 'frames'),
+      runningSeconds: knownDuration('Running time, likely', secondsOf(likely), errorSeconds),
+      leastSeconds: knownDuration('At least', secondsOf(least), errorSeconds, 'down'),
+      mostSeconds: knownDuration('At most', secondsOf(most), errorSeconds, 'up'),
+    };
     const outcome: Outcome = {
       verdict: {
         level: offPercent > 15 ? 'care' : 'note',
-        sentence: `The reel holds about ${metres(likely)}, between ${metres(least)} and ${metres(most)}; that is ${formatDuration(secondsOf(likely))} at ${formatQuantity(filmFps, 'fps', 4)}.`,
+        sentence: `The reel holds about ${answers.lengthMetres.text}, between ${answers.leastMetres.text} and ${answers.mostMetres.text}; that is about ${answers.runningSeconds.text} at ${formatQuantity(filmFps, 'fps', 4)}.`,
       },
-      answers: {
-        lengthMetres: quantityAnswer('Length, likely', likely / 1000, 'm', 3),
-        leastMetres: quantityAnswer('At least', least / 1000, 'm', 3),
-        mostMetres: quantityAnswer('At most', most / 1000, 'm', 3),
-        errorPercent: quantityAnswer('Give or take', offPercent, 'percent', 2),
-        frames: quantityAnswer(
-          'Frames, likely',
-          framesOnLength(likely, gauge, 'long-pitch'),
-          'frames',
-          2,
-        ),
-        runningSeconds: durationAnswer('Running time, likely', secondsOf(likely)),
-        leastSeconds: durationAnswer('At least', secondsOf(least)),
-        mostSeconds: durationAnswer('At most', secondsOf(most)),
-      },
+      answers,
       cautions,
     };
     return outcome;
   },
   working(inputs, { answers }) {
-    const { known, coreDiameterMillimetres: core, filmKind } = inputs;
-    const { minimumMillimetres: thin, maximumMillimetres: thick, note } = WOUND_THICKNESS[filmKind];
-    const mean = formatNumber((thin + thick) / 2, 4);
+    const { known, coreDiameterMillimetres: core } = inputs;
+    const thickness = thicknessOf(inputs);
+    const { minimumMillimetres: thin, maximumMillimetres: thick, note } = thickness;
+    const mean = formatNumber(likelyThicknessMillimetres(thickness), 4);
     const text = (key: string): string => answers[key]?.text ?? '';
-    const thicknessStep = {
-      words: `A turn of this film is ${formatNumber(thin, 3)} to ${formatNumber(thick, 3)} mm thick; the middle is used. ${note ?? ''}.`,
-      sum: `(${formatNumber(thin, 4)} + ${formatNumber(thick, 4)}) ÷ 2 = ${mean} mm`,
-    };
+    const range = `A turn of this film is ${formatNumber(thin, 3)} to ${formatNumber(thick, 3)} mm thick`;
+    const thicknessStep =
+      thickness.likelyMillimetres === undefined
+        ? {
+            words: `${range}; the middle is used. ${note ?? ''}.`,
+            sum: `(${formatNumber(thin, 4)} + ${formatNumber(thick, 4)}) ÷ 2 = ${mean} mm`,
+          }
+        : { words: `${range}; the likely one is used. ${note ?? ''}.`, sum: `${mean} mm` };
     if (known === 'length') {
       return [
         thicknessStep,
@@ -180,7 +253,7 @@ export const worksheet = defineWorksheet({
       thicknessStep,
       {
         words: 'The area of the ring divided by the thickness gives the length.',
-        sum: `π × (${formatNumber(inputs.outerDiameterMillimetres, 4)}² − ${formatNumber(core, 4)}²) ÷ (4 × ${mean}) = ${text('lengthMetres')}`,
+        sum: `π × (${formatNumber(inputs.outerDiameterMillimetres, 4)}² − ${formatNumber(core, 4)}²) ÷ (4 × ${mean}) ≈ ${text('lengthMetres')}`,
       },
       {
         words:
@@ -191,6 +264,7 @@ export const worksheet = defineWorksheet({
   },
   cautions: [
     'Measure the film, not the reel: a reel is seldom full.',
+    'Add the leader: 3 m at each end is longer than the path of most machines, and it needs room on the reel too.',
     'Do not squeeze or pull a loose winding tight to measure it; layers that rub scratch the film.',
   ],
   sources: [
@@ -198,6 +272,7 @@ export const worksheet = defineWorksheet({
     'international-projectionist-1958',
     'theatre-catalog-1953',
     'data-sheet-h-1-5242-2008',
+    'nypl-ami-film-2020',
     'from-memory',
     'common-practice',
   ],

@@ -80,6 +80,7 @@ export const worksheet = defineWorksheet({
       options: SYSTEM_NAMES,
       default: 'super-8-magnetic',
       help: 'Gauge and kind of track. 9.5 mm sound is missing because no sure figure was found.',
+      bench: 'reel.gauge',
     },
     separationFrames: {
       kind: 'optional-quantity',

@@ -105,6 +105,7 @@ export const worksheet = defineWorksheet({
       default: '24',
       accepted: '24, 25 or 18',
       help: 'Film frames per second in the finished film: the native rate when it is to look as it did.',
+      bench: 'reel.nativeFps',
     },
     pitch: {
       kind: 'choice',

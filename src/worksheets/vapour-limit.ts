@@ -1,28 +1,57 @@
+import { OutOfRangeError } from '../core/errors.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import {
+  explosiveSharePercent,
+  exposureLimit,
+  heavierThanAir,
   milligramsPerCubicMetre,
   MOLAR_LITRES,
   partsPerMillion,
   steadyMilligramsPerCubicMetre,
-  VAPOUR_LIMITS,
+  VAPOURS,
+  type LimitPublisher,
+  type Vapour,
   type VapourName,
 } from '../core/vapour-limits.ts';
-import { quantityAnswer } from './answers.ts';
-import { defineWorksheet, type Outcome } from './types.ts';
+import { quantityAnswer, wordsAnswer } from './answers.ts';
+import { defineWorksheet, type Answer, type Outcome, type ResultTable } from './types.ts';
 
 /** An estimate must stay this far below a limit before it says anything comforting. Our own choice. */
 const SAFE_SHARE = 0.1;
+/** Share of the lower explosive limit at which people leave, per cent; as NIOSH sets its own danger level. */
+const EXPLOSIVE_ALARM_PERCENT = 10;
 
 interface Entries {
   readonly vapour: VapourName;
+  readonly limit: LimitPublisher | 'strictest' | 'own';
+  readonly ownLimitPpm: number | undefined;
   readonly readingPpm: number | undefined;
   readonly millilitresPerHour: number;
   readonly roomCubicMetres: number;
   readonly airChangesPerHour: number;
 }
 
+/** The limit that the sheet compares with, and where it is from. */
+interface ChosenLimit {
+  readonly dayPpm: number;
+  readonly shortPpm?: number | undefined;
+  readonly from: string;
+  readonly note: string;
+}
+
+function chosenLimit({ vapour, limit, ownLimitPpm }: Entries): ChosenLimit {
+  if (limit === 'own') {
+    if (ownLimitPpm === undefined) {
+      throw new OutOfRangeError('ownLimitPpm', '', 'the limit of your country in ppm, such as 200');
+    }
+    return { dayPpm: ownLimitPpm, from: 'typed by you', note: 'Write down where you read it' };
+  }
+  const { dayPpm, shortPpm, publisher, year, standing, note } = exposureLimit(vapour, limit);
+  return { dayPpm, shortPpm, from: `${publisher} (${year}), ${standing}`, note };
+}
+
 function ppmOf(entries: Entries): number {
-  const { molarMassGrams, gramsPerMillilitre } = VAPOUR_LIMITS[entries.vapour];
+  const { molarMassGrams, gramsPerMillilitre } = VAPOURS[entries.vapour];
   if (entries.readingPpm !== undefined) return entries.readingPpm;
   const milligrams = steadyMilligramsPerCubicMetre(
     entries.millilitresPerHour,
@@ -39,9 +68,20 @@ const REMEDIES: Readonly<Record<VapourName, string>> = {
   'acetic-acid': 'take the film out of the room and air it',
 };
 
-function verdictFor(vapour: VapourName, share: number, isMeasured: boolean): Outcome['verdict'] {
+function verdictFor(
+  vapour: VapourName,
+  share: number,
+  explosivePercent: number | undefined,
+  isMeasured: boolean,
+): Outcome['verdict'] {
   const percent = `${formatNumber(100 * share, 2)} % of the limit for a working day`;
   const found = isMeasured ? 'Your reading is' : 'The estimate is';
+  if (explosivePercent !== undefined && explosivePercent >= EXPLOSIVE_ALARM_PERCENT) {
+    return {
+      level: 'stop',
+      sentence: `${found} ${formatNumber(explosivePercent, 2)} % of what can explode: touch no switch, get everyone out and let the room air.`,
+    };
+  }
   if (share >= 1) {
     return { level: 'stop', sentence: `${found} ${percent}: stop, leave the room and air it.` };
   }
@@ -55,6 +95,64 @@ function verdictFor(vapour: VapourName, share: number, isMeasured: boolean): Out
   };
 }
 
+/** Share of the explosive limit, and how far below it the room is. */
+function explosiveAnswers(
+  { lowerExplosivePercent, flashPointCelsius }: Vapour,
+  ppm: number,
+): Record<string, Answer> {
+  if (lowerExplosivePercent === undefined || flashPointCelsius === undefined) {
+    return {
+      explosiveMargin: wordsAnswer(
+        'Explosive limit',
+        'not given: film does not give off enough to burn',
+      ),
+    };
+  }
+  const share = explosiveSharePercent(ppm, lowerExplosivePercent);
+  return {
+    explosiveMargin: wordsAnswer(
+      'Explosive limit',
+      share === 0
+        ? 'no vapour in the air'
+        : share < 100
+          ? `the mixed air is ${formatNumber(100 / share, 2)} times below it`
+          : 'reached',
+      { note: `From ${lowerExplosivePercent} % by volume; flash point ${flashPointCelsius} °C.` },
+    ),
+    explosivePercent: quantityAnswer('Share of the explosive limit', share, 'percent', 2, {
+      note: 'In mixed air. Over a wet cloth or an open bottle there is always vapour that burns.',
+    }),
+  };
+}
+
+function limitsTable(vapour: VapourName): ResultTable {
+  const { limits, label }: Vapour = VAPOURS[vapour];
+  return {
+    caption: `Limits read for ${label.toLowerCase()}`,
+    columns: ['Publisher', 'Year', 'Working day', '15 minutes', 'Standing', 'Note'],
+    rows: Object.values(limits).map(({ publisher, year, dayPpm, shortPpm, standing, note }) => ({
+      cells: [
+        publisher,
+        year,
+        formatQuantity(dayPpm, 'ppm'),
+        shortPpm === undefined ? 'none' : formatQuantity(shortPpm, 'ppm'),
+        standing,
+        note,
+      ],
+    })),
+  };
+}
+
+/** A limit of the reader's own that is laxer than one that was read is worth a word. */
+function ownLimitCautions(entries: Entries, dayPpm: number): readonly string[] {
+  const strictest = exposureLimit(entries.vapour, 'strictest');
+  return dayPpm > strictest.dayPpm
+    ? [
+        `This limit is laxer than the strictest that was read: ${formatQuantity(strictest.dayPpm, 'ppm')}, ${strictest.publisher}.`,
+      ]
+    : [];
+}
+
 export const worksheet = defineWorksheet({
   id: 'vapour-limit',
   title: 'Vapour in the room',
@@ -65,11 +163,34 @@ export const worksheet = defineWorksheet({
       kind: 'choice',
       label: 'Vapour',
       options: {
-        isopropanol: VAPOUR_LIMITS.isopropanol.label,
-        'acetic-acid': VAPOUR_LIMITS['acetic-acid'].label,
+        isopropanol: VAPOURS.isopropanol.label,
+        'acetic-acid': VAPOURS['acetic-acid'].label,
       },
       default: 'isopropanol',
       help: 'The cleaning alcohol, or what decaying acetate film gives off.',
+    },
+    limit: {
+      kind: 'choice',
+      label: 'Limit to compare with',
+      options: {
+        strictest: 'the strictest of those below',
+        mak: 'MAK list, Germany (2018/2019)',
+        osha: 'OSHA, United States, in force',
+        niosh: 'NIOSH, United States, recommended',
+        own: 'another one, typed below',
+      },
+      default: 'strictest',
+      help: 'Your own country has a list too: keep to that one where you work. The table under the answers names publisher and year.',
+    },
+    ownLimitPpm: {
+      kind: 'optional-quantity',
+      label: 'Another limit, working day',
+      unit: 'ppm',
+      minimum: 0.1,
+      maximum: 10_000,
+      default: '',
+      accepted: '200 or 10 ppm',
+      help: 'From the list of your country; ml/m³ is the same as ppm. Used when another limit is chosen.',
     },
     readingPpm: {
       kind: 'optional-quantity',
@@ -113,36 +234,60 @@ export const worksheet = defineWorksheet({
     },
   },
   model:
-    'What dries off in an hour is carried off by the air that leaves in an hour; ppm and mg/m³ are tied by 24.45 L to the mole at 25 °C. Air is taken as mixed at once and the drying as steady. Close to the source it is many times denser. Limits are those of the United States; the law of your country holds, and for acetic acid newer European tables allow 20 ppm for a short time (from memory).',
+    'What dries off in an hour is carried off by the air that leaves in an hour; ppm and mg/m³ are tied by 24.45 L to the mole at 25 °C. Air is taken as mixed at once and the drying as steady. Close to the source the vapour is many times denser, and since it is heavier than air it gathers low: in the can, on the table, on the floor. The estimate is an average over hours; a limit for 15 minutes can be passed while it looks harmless. Limits differ from list to list and change: keep to the one that holds where you work.',
   compute(entries) {
-    const limit = VAPOUR_LIMITS[entries.vapour];
+    const vapour: Vapour = VAPOURS[entries.vapour];
+    const limit = chosenLimit(entries);
     const ppm = ppmOf(entries);
     const share = ppm / limit.dayPpm;
+    const explosivePercent =
+      vapour.lowerExplosivePercent === undefined
+        ? undefined
+        : explosiveSharePercent(ppm, vapour.lowerExplosivePercent);
     return {
-      verdict: verdictFor(entries.vapour, share, entries.readingPpm !== undefined),
+      verdict: verdictFor(
+        entries.vapour,
+        share,
+        explosivePercent,
+        entries.readingPpm !== undefined,
+      ),
       answers: {
         ppm: quantityAnswer('Vapour in the air', ppm, 'ppm'),
         milligrams: quantityAnswer(
           'By weight',
-          milligramsPerCubicMetre(ppm, limit.molarMassGrams),
+          milligramsPerCubicMetre(ppm, vapour.molarMassGrams),
           'mgPerCubicMetre',
         ),
         dayLimitPpm: quantityAnswer('Limit, average of a working day', limit.dayPpm, 'ppm'),
+        limitFrom: wordsAnswer('This limit is from', limit.from, { note: limit.note }),
         dayLimitMilligrams: quantityAnswer(
           'The same by weight',
-          milligramsPerCubicMetre(limit.dayPpm, limit.molarMassGrams),
+          milligramsPerCubicMetre(limit.dayPpm, vapour.molarMassGrams),
           'mgPerCubicMetre',
         ),
-        shortLimitPpm: quantityAnswer('Limit, average of 15 minutes', limit.shortPpm, 'ppm'),
+        shortLimit: wordsAnswer(
+          'Limit, average of 15 minutes',
+          limit.shortPpm === undefined
+            ? 'none from this publisher'
+            : formatQuantity(limit.shortPpm, 'ppm'),
+        ),
         sharePercent: quantityAnswer('Share of the day’s limit', 100 * share, 'percent', 2),
+        ...explosiveAnswers(vapour, ppm),
+        heavierThanAir: wordsAnswer(
+          'The pure vapour weighs',
+          `${formatNumber(heavierThanAir(vapour.molarMassGrams), 2)} times as much as air: it lies low`,
+        ),
       },
+      tables: [limitsTable(entries.vapour)],
+      cautions: ownLimitCautions(entries, limit.dayPpm),
     };
   },
   working(entries, { answers }) {
     const text = (key: string): string => answers[key]?.text ?? '';
-    const { molarMassGrams, gramsPerMillilitre, dayPpm } = VAPOUR_LIMITS[entries.vapour];
+    const { molarMassGrams, gramsPerMillilitre, lowerExplosivePercent }: Vapour =
+      VAPOURS[entries.vapour];
     const toPpm = `${text('milligrams')} × ${MOLAR_LITRES} ÷ ${molarMassGrams} = ${text('ppm')}`;
-    const share = `${text('ppm')} ÷ ${formatQuantity(dayPpm, 'ppm')} = ${text('sharePercent')}`;
+    const share = `${text('ppm')} ÷ ${text('dayLimitPpm')} = ${text('sharePercent')}`;
     const estimate = {
       words: 'Liquid an hour times its density, divided by the air that leaves in an hour.',
       sum: `${formatNumber(entries.millilitresPerHour)} mL × ${gramsPerMillilitre} g/mL ÷ (${formatNumber(entries.roomCubicMetres)} m³ × ${formatNumber(entries.airChangesPerHour)}) = ${text('milligrams')}`,
@@ -151,18 +296,30 @@ export const worksheet = defineWorksheet({
       ...(entries.readingPpm === undefined
         ? [estimate, { words: 'From weight to parts per million.', sum: toPpm }]
         : [{ words: 'Your reading is taken as it is.', sum: text('ppm') }]),
-      { words: 'Against the limit for a working day.', sum: share },
+      { words: `Against the limit for a working day: ${text('limitFrom')}.`, sum: share },
+      ...(lowerExplosivePercent === undefined
+        ? []
+        : [
+            {
+              words:
+                'Against the least share of vapour that burns; one per cent is 10 000 parts per million.',
+              sum: `${text('ppm')} ÷ (${lowerExplosivePercent} × 10 000 ppm) = ${text('explosivePercent')}`,
+            },
+          ]),
     ];
   },
   cautions: [
-    'An estimate is no measurement. Where people work every day, have the air measured and follow the law of your country.',
-    'Isopropyl alcohol burns: its vapour catches fire at room temperature. No flame, no hot lamp, no running motor beside it; small bottles, closed.',
-    'A vinegar smell is noticed far below the limit, and the nose soon gives up. Bring smelling film out of living rooms, and work with the window open.',
+    'An estimate is no measurement. Where people work every day, have the air measured, and keep to the limit that holds in your country.',
+    'Isopropyl alcohol burns: a spark lights its vapour at room temperature. No flame, no hot lamp, no running motor beside it; small bottles, closed.',
+    'A vinegar smell is noticed far below the limit, and the nose soon gives up. Take smelling film out of living rooms, and work with the window open.',
     'Gloves and glasses for any cleaner. Old cleaners such as carbon tetrachloride or perchloroethylene do not belong on a bench.',
   ],
   sources: [
+    'mak-isopropanol-2018',
+    'osha-pel-isopropanol',
     'niosh-guide-isopropyl',
     'niosh-idlh-isopropyl',
+    'osha-pel-acetic',
     'niosh-idlh-acetic-acid',
     'acetic-acid-guideline',
     'ccohs-conversion',

@@ -53,7 +53,30 @@ test('an entry is judged right, wrong with its direction, or unreadable with an 
   await entry.fill('many');
   await sheet.getByRole('button', { name: 'Check' }).click();
   await expect(judgement(sheet)).toContainText('Try 54 or 54 Hz');
-  await expect(sheet.locator('.practice-tally')).toHaveText('1 right of 2 tried');
+  // Only the first entry counts, and it is kept for the next visit.
+  await expect(sheet.locator('.practice-tally')).toHaveText('1 right of 1 at the first try');
+  await page.reload();
+  await sheet.locator('input').focus();
+  await expect(sheet.locator('.practice-tally')).toHaveText('1 right of 1 at the first try');
+});
+
+test('a round is ten problems, then it stops and says how it went', async ({ page }) => {
+  await page.goto(ADDRESS);
+  const round = page.locator('mixed-practice');
+  await round.getByRole('button', { name: 'Give me a problem' }).click();
+  for (let number = 1; number <= 10; number += 1) {
+    await expect(round.getByRole('status').last()).toContainText(`Problem ${number} of 10`);
+    await page.locator('#practice-mixed-entry').fill('-77777');
+    await page.keyboard.press('Enter');
+    await round
+      .getByRole('button', { name: number < 10 ? 'Next problem' : 'See how it went' })
+      .click();
+  }
+  await expect(round).toContainText('0 of 10 right at the first try');
+  await expect(round.locator('li')).toHaveCount(10);
+  await expect(round.getByRole('button', { name: 'Next problem' })).toHaveCount(0);
+  await round.getByRole('button', { name: 'Another round' }).click();
+  await expect(round).toContainText('Problem 1 of 10');
 });
 
 test('the mixed round asks one kind after another, with the entry ready to type in', async ({

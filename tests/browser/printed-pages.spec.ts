@@ -137,7 +137,7 @@ test('only the chosen cards print', async ({ page }) => {
   expect(sheets[0]).not.toContain('Film length and running time');
 });
 
-test('the job sheet carries the bench and what is typed through all steps onto one page', async ({
+test('the job sheet carries the bench and what is typed through all steps onto two sides', async ({
   page,
 }) => {
   await describeBench(page);
@@ -148,9 +148,12 @@ test('the job sheet carries the bench and what is typed through all steps onto o
   await page.getByLabel('Film rate while recording').fill('18');
   await page.getByLabel('Customer', { exact: true }).fill('Rowing Club');
   const sheets = await printedText(page);
-  expect(sheets).toHaveLength(1);
-  for (const words of ['7200 frames', '6 min 40 s', '30.48 m', 'Whole frames', 'Checksum']) {
+  expect(sheets).toHaveLength(2);
+  for (const words of ['7200 frames', '6 min 40 s', '30.48 m', 'Whole frames', 'Shrinkage']) {
     expect(sheets[0]).toContain(words);
+  }
+  for (const words of ['Film rate measured', 'New damage', 'Checksum']) {
+    expect(sheets[1]).toContain(words);
   }
   await expect(page).toHaveURL(/lengthMetres=100\+ft/u);
   expect(page.url()).not.toContain('Rowing');
@@ -176,18 +179,41 @@ test('a job sheet with a wrong entry says which, and shows no number that hangs 
   await expect(page.locator('#job-sheet-step-match-answer-beatHz')).toContainText('Hz');
 });
 
-test('the customer sheet prints options, time and price on one page, and no inner workings', async ({
+test('the customer sheet prints on one page, with time and price only when they are chosen', async ({
   page,
 }) => {
   await page.goto('/customer-sheet/');
   await expect(page.locator('[data-plan]')).toHaveAttribute('data-ready', 'true');
   await page.getByLabel('Reels like this one').fill('3');
-  const [text = '', ...more] = await printedText(page);
+  const inner = ['Handling of one reel', 'Price of a minute', 'Worksheet:'];
+  const [plain = '', ...over] = await printedText(page);
+  expect(over).toEqual([]);
+  expect(plain).toContain('What is on your reel');
+  expect(plain).toContain('What you can have');
+  for (const words of [...inner, 'Working days', 'To pay']) expect(plain).not.toContain(words);
+  expect(page.url()).not.toContain('pricePerReel');
+
+  await page.getByLabel('how many days we need').check();
+  await page.getByLabel('what it costs').check();
+  const [chosen = '', ...more] = await printedText(page);
   expect(more).toEqual([]);
-  for (const words of ['What is on your reel', 'What you can have', 'Working days', 'To pay']) {
-    expect(text).toContain(words);
-  }
-  for (const words of ['Handling of one reel', 'Price of a minute', 'Worksheet:']) {
-    expect(text).not.toContain(words);
+  for (const words of ['Working days', 'To pay']) expect(chosen).toContain(words);
+  for (const words of inner) expect(chosen).not.toContain(words);
+});
+
+test('a Standard 8 reel on a Super 8 projector is stopped on the bench page and on the job sheet', async ({
+  page,
+}) => {
+  const stored = {
+    version: 1,
+    benches: [{ name: 'Club', entries: { 'projector.gauge': 'super-8' } }],
+    reels: [{ name: 'Old', entries: { 'reel.gauge': '8mm-type-r' } }],
+  };
+  await page.addInitScript((text) => {
+    localStorage.setItem('bench', text);
+  }, JSON.stringify(stored));
+  for (const address of ['/bench/', '/job-sheet/']) {
+    await page.goto(address);
+    await expect(page.getByRole('alert')).toContainText('Do not thread');
   }
 });

@@ -8,9 +8,21 @@ async function found(page: Page, heading: string): Promise<readonly string[]> {
   return page.locator('.hits', { hasText: heading }).locator('.hit-title a').allTextContents();
 }
 
-test('“/” leads from a chapter to the search field, but not while a number is typed', async ({
+test('“/” leads from a chapter to its search field, and Enter to the results', async ({ page }) => {
+  await page.goto('/contents/');
+  await page.keyboard.press('/');
+  await expect(page.getByRole('searchbox', { name: 'Search the book' })).toBeFocused();
+  await page.keyboard.type('1/54');
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(/\/search\/\?q=1%2F54$/u);
+  await expect(status(page)).toContainText('Found');
+  await expect(field(page)).toHaveValue('1/54');
+});
+
+test('“/” on a narrow page leads to the search page, but not while a number is typed', async ({
   page,
 }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
   await page.goto('/contents/');
   await page.keyboard.press('/');
   await expect(page).toHaveURL(/\/search\/$/u);
@@ -18,6 +30,19 @@ test('“/” leads from a chapter to the search field, but not while a number i
   await page.keyboard.type('1/54');
   await expect(field(page)).toHaveValue('1/54');
   await expect(page).toHaveURL(/\?q=1%2F54$/u);
+});
+
+test('the front page asks without script too', async ({ browser, baseURL }) => {
+  const context = await browser.newContext({
+    javaScriptEnabled: false,
+    ...(baseURL === undefined ? {} : { baseURL }),
+  });
+  const page = await context.newPage();
+  await page.goto('/');
+  await page.locator('#front-search').fill('vinegar');
+  await page.locator('#front-search').press('Enter');
+  await expect(page).toHaveURL(/\/search\/\?q=vinegar$/u);
+  await context.close();
 });
 
 for (const words of ['ghost', 'double image']) {
@@ -40,7 +65,9 @@ test('results are grouped by kind and each leads to its own place on a page', as
   await expect(status(page)).toContainText('Found');
   const headings = await page.locator('.hits h2').allTextContents();
   const order = [
+    'Best matches',
     'Chapters',
+    'Sections of chapters',
     'Worksheets',
     'Sheets and tools',
     'Worked examples',
@@ -111,9 +138,7 @@ test('a word that the book does not know is left out, and the page says so', asy
 
 test('a question that no page answers whole is answered in part', async ({ page }) => {
   await page.goto('/search/?q=vinegar+tachometer+semitone+quotation');
-  await expect(status(page)).toContainText(
-    'Nothing matches “vinegar tachometer semitone quotation”. Showing results for',
-  );
+  await expect(status(page)).toContainText('Nothing holds all these words; these hold some.');
   expect(await page.locator('.hit-link').count()).toBeGreaterThan(0);
 });
 
@@ -133,10 +158,10 @@ test('a query that looks like markup stays text', async ({ page }) => {
 test('an index that cannot be loaded is owned up to, and the next try may succeed', async ({
   page,
 }) => {
-  await page.route('**/pagefind/**', (route) => route.abort());
+  await page.route('**/search/*.json', (route) => route.abort());
   await page.goto('/search/?q=shutter');
   await expect(status(page)).toContainText('could not be loaded');
-  await page.unroute('**/pagefind/**');
+  await page.unroute('**/search/*.json');
   await field(page).fill('shutters');
   await expect(page.locator('.hit-link').first()).toBeVisible();
 });

@@ -17,7 +17,7 @@ for (const { address, root } of pages) {
     const empty = await forms.evaluateAll((all) =>
       all
         .filter((form) => {
-          const answers = [...form.querySelectorAll<HTMLElement>('dd, output')];
+          const answers = [...form.querySelectorAll<HTMLElement>('dd')];
           const isShown = form.getClientRects().length > 0;
           return !isShown || !answers.some((answer) => /\S/u.test(answer.innerText));
         })

@@ -75,7 +75,7 @@ describe('a strip of film', () => {
     }
   });
 
-  test('puts the hole of Super 8 beside the picture and that of type R at the frame line', () => {
+  test('puts the hole of Super 8 beside the picture and that of Standard 8 at the frame line', () => {
     const [super8Hole] = filmStrip('super-8', 'none').perforations;
     expect(super8Hole?.centreMillimetres).toBeCloseTo(4.234 / 2, 9);
     expect(super8Hole?.leftMillimetres).toBe(0.51);
@@ -86,6 +86,13 @@ describe('a strip of film', () => {
     expect(filmStrip('16mm', 'none').perforations).toHaveLength(2);
     expect(filmStrip('16mm', 'optical').perforations).toHaveLength(1);
     expect(filmStrip('35mm', 'none').perforations).toHaveLength(8);
+  });
+
+  test('draws silent 16 mm with one row when asked, and refuses holes it never has', () => {
+    const strip = filmStrip('16mm', 'none', 'one-edge-at-frame-line');
+    expect(strip.perforations).toHaveLength(1);
+    expect(strip.stripes).toEqual([]);
+    expect(() => filmStrip('16mm', 'none', 'centre-at-frame-line')).toThrow(OutOfRangeError);
   });
 
   test('lays the hole of 9.5 mm in the middle', () => {

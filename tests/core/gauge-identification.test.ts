@@ -49,7 +49,7 @@ describe('the gauge finder', () => {
     );
   });
 
-  test('cannot tell 8 mm type R from Super 8 by the width, and says so', () => {
+  test('cannot tell Standard 8 from Super 8 by the width, and says so', () => {
     const { candidates, result } = identifyGauge({
       filmWidthMillimetres: 7.98,
       pitchCount: 1,

@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { OutOfRangeError } from '../../src/core/errors.ts';
-import { exactFrameStep, frameStepMillimetres, GAUGE_IDS, GAUGES } from '../../src/core/gauges.ts';
+import {
+  exactFrameStep,
+  frameStepMillimetres,
+  GAUGE_IDS,
+  GAUGE_NAMES,
+  GAUGES,
+  nativeRatesFor,
+} from '../../src/core/gauges.ts';
 import { readSources } from '../content/read-content.ts';
 
 const MILLIMETRES_PER_INCH = 25.4;
@@ -98,4 +105,34 @@ describe('the frame step', () => {
   test('has no short pitch for 9.5 mm and says so', () => {
     expect(() => exactFrameStep('9.5mm', 'short')).toThrow(OutOfRangeError);
   });
+});
+
+describe('native rates by the sound seen on the film', () => {
+  const rates = (...film: Parameters<typeof nativeRatesFor>): readonly number[] =>
+    nativeRatesFor(...film).map(({ filmFps }) => filmFps);
+
+  test('a stripe on amateur film does not mean 24', () => {
+    expect(rates('super-8', 'magnetic')[0]).toBe(18);
+    expect(rates('super-8', 'magnetic')).toContain(24);
+    expect(rates('8mm-type-r', 'magnetic')).toEqual([16, 18]);
+  });
+
+  test('an optical track on 16 mm does', () => {
+    expect(rates('16mm', 'optical')[0]).toBe(24);
+  });
+
+  test('silent 16 mm is 16 or 18', () => {
+    expect(rates('16mm', 'none')).toEqual([16, 18]);
+  });
+
+  test('every rate belongs to some film', () => {
+    for (const { nativeRates } of Object.values(GAUGES)) {
+      for (const { sounds } of nativeRates) expect(sounds.length).toBeGreaterThan(0);
+    }
+  });
+});
+
+test('no gauge is called by a word that only the standards use', () => {
+  for (const name of Object.values(GAUGE_NAMES)) expect(name).not.toMatch(/type [RSW]/u);
+  expect(GAUGE_NAMES['8mm-type-r']).toBe('Standard 8');
 });

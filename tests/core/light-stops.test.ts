@@ -6,6 +6,7 @@ import {
   balancingFNumber,
   lightChange,
   ratioStops,
+  settableFNumber,
   stopsRatio,
   type LightSetting,
 } from '../../src/core/light-stops.ts';
@@ -109,5 +110,52 @@ describe('stops', () => {
       .map((fNumber, index) => Math.abs(apertureStops(fNumber, marked[0]!) - (index + 1)));
     expect(Math.max(...misses)).toBeLessThan(0.085);
     expect(Math.max(...misses)).toBeGreaterThan(0.05);
+  });
+});
+
+describe('the opening that a lens can be set to', () => {
+  const engraved = (steps: 'third' | 'half' | 'whole'): readonly number[] => {
+    const found = new Set<number>();
+    for (let sixths = -12; sixths <= 84; sixths += 1) {
+      found.add(settableFNumber(2 ** (sixths / 12), steps));
+    }
+    return [...found].toSorted((a, b) => a - b);
+  };
+
+  test.each([
+    ['third', 3],
+    ['half', 2],
+    ['whole', 1],
+  ] as const)('in steps of %s stops lies near the true series', (steps, perStop) => {
+    const series = engraved(steps);
+    expect(series.length).toBeGreaterThan(8 * perStop);
+    series.forEach((fNumber) => {
+      const places = 2 * perStop * Math.log2(fNumber);
+      // Engraved numbers are rounded: up to a fifth of a stop at f/1.2, a tenth elsewhere.
+      expect(Math.abs(places - Math.round(places)) / perStop, String(fNumber)).toBeLessThan(0.17);
+    });
+  });
+
+  test('is never further off than half a step and the rounding of the ring', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 90, noNaN: true }),
+        fc.constantFrom('third' as const, 'half' as const, 'whole' as const),
+        (wanted, steps) => {
+          const half = { third: 1 / 6, half: 1 / 4, whole: 1 / 2 }[steps];
+          const off = Math.abs(apertureStops(wanted, settableFNumber(wanted, steps)));
+          expect(off).toBeLessThan(half + 0.13);
+        },
+      ),
+    );
+  });
+
+  test('takes the number that everyone knows', () => {
+    expect([5.44, 5.7, 7.62, 1.45].map((wanted) => settableFNumber(wanted, 'third'))).toEqual([
+      5.6, 5.6, 8, 1.4,
+    ]);
+    expect(settableFNumber(4.7, 'half')).toBe(4.8);
+    expect(settableFNumber(4.7, 'whole')).toBe(4);
+    expect(settableFNumber(4.7, 'free')).toBe(4.7);
   });
 });

@@ -87,7 +87,7 @@ describe('length on a reel', () => {
   test('names a known source for every thickness and puts striped film above plain film', () => {
     const known = new Set(readSources().map(({ id }) => id));
     const kinds = Object.values(WOUND_THICKNESS);
-    expect(kinds).toHaveLength(6);
+    expect(kinds).toHaveLength(7);
     for (const kind of kinds) {
       expect(known.has(kind.source)).toBe(true);
       expect(kind.minimumMillimetres).toBeLessThan(kind.maximumMillimetres);

@@ -1,10 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  explosiveSharePercent,
+  exposureLimit,
+  heavierThanAir,
   milligramsPerCubicMetre,
   partsPerMillion,
   steadyMilligramsPerCubicMetre,
-  VAPOUR_LIMITS,
+  VAPOURS,
+  type Vapour,
+  type VapourName,
 } from '../../src/core/vapour-limits.ts';
 import { expectRelative } from './relative.ts';
 
@@ -63,10 +68,45 @@ describe('vapour in a room', () => {
     expectRelative(milligramsPerCubicMetre(400, 60.1), milligrams, 1e-3);
   });
 
-  test('has a short limit above the limit of the day', () => {
-    const limits = Object.values(VAPOUR_LIMITS);
-    expect(limits.length).toBe(2);
-    for (const { dayPpm, shortPpm } of limits) expect(shortPpm).toBeGreaterThan(dayPpm);
+  test('takes the strictest limit by itself, whoever publishes it', () => {
+    expect(exposureLimit('isopropanol', 'strictest').dayPpm).toBe(200);
+    expect(exposureLimit('acetic-acid', 'strictest')).toMatchObject({ dayPpm: 10, shortPpm: 15 });
+    for (const name of Object.keys(VAPOURS) as VapourName[]) {
+      const { limits }: Vapour = VAPOURS[name];
+      const strictest = exposureLimit(name, 'strictest');
+      expect(Object.keys(limits).length).toBeGreaterThan(1);
+      for (const { dayPpm, shortPpm = Infinity } of Object.values(limits)) {
+        expect(strictest.dayPpm).toBeLessThanOrEqual(dayPpm);
+        expect(shortPpm).toBeGreaterThan(dayPpm);
+      }
+    }
+  });
+
+  test('names a publisher and a year for every limit', () => {
+    const all = Object.values(VAPOURS).flatMap(({ limits }) => Object.values(limits));
+    expect(all).toHaveLength(5);
+    for (const { publisher, year } of all) {
+      expect(publisher).toMatch(/MAK|OSHA|NIOSH/u);
+      expect(year).toMatch(/\d{4}|undated/u);
+    }
+  });
+
+  test('refuses a publisher whose limit was not read', () => {
+    expect(() => exposureLimit('acetic-acid', 'mak')).toThrow(/limit/u);
+  });
+
+  test('is a hundredth of the explosive limit at 200 ppm of alcohol, counted in litres', () => {
+    // A room of 100 m³ holds 100 000 L of air; 2 % of that explodes, 20 L are there.
+    const roomLitres = 100_000;
+    const vapourLitres = (200 / 1e6) * roomLitres;
+    const explosiveLitres = 0.02 * roomLitres;
+    expectRelative(explosiveSharePercent(200, 2), (100 * vapourLitres) / explosiveLitres, 1e-12);
+  });
+
+  test('sinks when its molecules weigh more than nitrogen and oxygen', () => {
+    const air = 0.781 * 28.01 + 0.209 * 32 + 0.0093 * 39.95;
+    expectRelative(heavierThanAir(60.1), 60.1 / air, 2e-3);
+    expect(heavierThanAir(16)).toBeLessThan(1);
   });
 
   test('is refused in a room without air', () => {

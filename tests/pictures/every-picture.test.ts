@@ -71,13 +71,15 @@ const extreme: Readonly<Record<string, PictureData>> = {
   'no film frames': { ...repeatPattern, repeats: [] },
   'all film frames lost': { ...repeatPattern, repeats: [0, 0, 0] },
   'film without holes': { ...filmStrip, perforations: [], stripes: [] },
-  'no films': { ...filmGauges, films: [] },
+  'no films but one': { ...filmGauges, rows: [] },
   'a film of no pitch to speak of': {
     ...filmGauges,
-    films: filmGauges.films.map((each) => ({
-      ...each,
-      film: { ...each.film, pitchMillimetres: 1e-6 },
-    })),
+    rows: filmGauges.rows.map((row) =>
+      row.map((each) => ({
+        ...each,
+        film: { ...each.film, pitchMillimetres: 1e-6 },
+      })),
+    ),
   },
   'a disc without sectors': { ...shutterDisc, sectors: [] },
   'a disc that is one blade': {

@@ -37,9 +37,18 @@ describe('film strip', () => {
         '3.6 mm',
         '1 wide',
         '1.2 high',
+        'magnetic',
+        'stripe',
         '0.7 mm',
       ]),
     );
+  });
+
+  test('never calls an optical track a stripe', () => {
+    const track = { system: 'optical', leftMillimetres: 7.2, widthMillimetres: 0.7 } as const;
+    const words = texts(draw(Picture, { ...filmStrip, stripes: [track] }));
+    expect(words).toEqual(expect.arrayContaining(['optical', 'track']));
+    expect(words).not.toContain('stripe');
   });
 
   test('has a scale bar of the length it names', () => {

@@ -75,21 +75,38 @@ export const filmStrip: FilmStripData = {
     heightMillimetres: 3.6,
     centreMillimetres: 2,
   },
-  stripes: [{ leftMillimetres: 7.2, widthMillimetres: 0.7 }],
+  stripes: [{ system: 'magnetic', leftMillimetres: 7.2, widthMillimetres: 0.7 }],
 };
 
-/** A narrow and a wide film, the narrow one marked. */
+/** A narrow and a wide film, the narrow one marked, and a very wide one apart. */
 export const filmGauges: FilmGaugesData = {
   name: 'film-gauges',
-  alternative: 'Two films side by side.',
-  films: [
-    { label: 'narrow', isMarked: true, film: filmStrip },
-    {
-      label: 'wide',
-      isMarked: false,
-      film: { ...filmStrip, widthMillimetres: 16, pitchMillimetres: 7.5, stripes: [] },
-    },
+  alternative: 'Two films side by side and one apart.',
+  rows: [
+    [{ label: ['narrow', 'film'], isMarked: true, film: filmStrip }],
+    [
+      {
+        label: ['wide'],
+        isMarked: false,
+        film: { ...filmStrip, widthMillimetres: 16, pitchMillimetres: 7.5, stripes: [] },
+      },
+      {
+        label: ['with track'],
+        isMarked: false,
+        film: {
+          ...filmStrip,
+          widthMillimetres: 16,
+          pitchMillimetres: 7.5,
+          stripes: [{ system: 'optical', leftMillimetres: 13.6, widthMillimetres: 1.8 }],
+        },
+      },
+    ],
   ],
+  apart: {
+    label: ['widest', 'not here'],
+    isMarked: false,
+    film: { ...filmStrip, widthMillimetres: 35, pitchMillimetres: 19, stripes: [] },
+  },
 };
 
 export const curve: CurveData = {

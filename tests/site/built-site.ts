@@ -37,10 +37,10 @@ export function readSiteFile(path: string): Buffer {
   return readFileSync(join(siteFolder, path));
 }
 
-/** Pages that the book serves; the search index brings none of its own that a reader opens. */
+/** Pages that the book serves. */
 export function readPages(): readonly BuiltPage[] {
   const pages = readSiteFiles()
-    .filter((path) => path.endsWith('.html') && !path.startsWith('pagefind/'))
+    .filter((path) => path.endsWith('.html'))
     .map((path) => makePage(path, readSiteFile(path).toString('utf8')));
   if (pages.length === 0) throw new Error(`${siteFolder} holds no page`);
   return pages;

@@ -1,5 +1,7 @@
 import { readFiles } from '../walls/source-files.ts';
 import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
+import { worksheetIds } from '../../src/ui/gathered/gather.ts';
+import { PLANS } from '../../src/ui/gathered/plans.ts';
 import type { AnyWorksheet, InputSpecs } from '../../src/worksheets/types.ts';
 import type { BuiltPage } from './built-site.ts';
 
@@ -18,10 +20,26 @@ const APART = /clip|mediabunny|watch-editions/u;
 /** Tells for a dynamic import, by chunk and importer, whether the page loads it. */
 export type Wanted = (name: string, importer: string) => boolean;
 
+/** What brings each live part to life, by the part that a page must show to load it. */
+const PARTS: Readonly<Record<string, string>> = {
+  'hydrate-worksheet': 'worksheet-form',
+  'hydrate-practice': 'practice-sheet',
+  'start-mixed-practice': 'mixed-practice',
+  'hydrate-bench': 'bench-form',
+  'hydrate-gathered': '[data-plan]',
+  'start-cards': '[data-cards-tools]',
+  // Cards are filled anew only where a bench is kept, one worksheet after the other.
+  'fill-cards': 'nothing-before-a-bench-is-kept',
+  'hydrate-search': '[data-search]',
+};
+
 const only =
-  (shown: readonly string[]): Wanted =>
-  (name) =>
-    choices.has(name) ? shown.includes(name) : !APART.test(name);
+  ({ root }: BuiltPage, shown: readonly string[]): Wanted =>
+  (name) => {
+    if (choices.has(name)) return shown.includes(name);
+    const part = PARTS[name];
+    return part === undefined ? !APART.test(name) : root.querySelector(part) !== null;
+  };
 
 /** Names of the chunks that each form of a page picks; a form wakes when the reader touches it. */
 function picksOfForms(
@@ -39,17 +57,32 @@ function picksOfForms(
     );
 }
 
+/** Worksheets that the practice problems of a page are drawn from; none on other pages. */
+function practised({ root }: BuiltPage): readonly string[] {
+  const kinds = root.querySelectorAll('practice-sheet[data-kind]').map((sheet) => {
+    const kind = JSON.parse(sheet.getAttribute('data-kind') ?? '{}') as { worksheet?: string };
+    return kind.worksheet ?? '';
+  });
+  return [...new Set(kinds)];
+}
+
 /**
  * What a page may load beyond its static imports while one worksheet is in use: one case for each
- * form. A page without forms (practice) shows one worksheet at a time, so any may be the one.
+ * form. A sheet that gathers worksheets is one case. Practice shows one worksheet at a time, so any
+ * that it draws problems from may be the one.
  */
 export function wantedChunks(
   page: BuiltPage,
   worksheets: ReadonlyMap<string, AnyWorksheet>,
 ): readonly Wanted[] {
+  const plan = PLANS.get(page.root.querySelector('[data-plan]')?.getAttribute('data-plan') ?? '');
+  // A sheet that gathers worksheets loads all of them, but draws nothing.
+  if (plan !== undefined) return [only(page, [...worksheetIds(plan), 'bench-warnings'])];
   const picks = picksOfForms(page, worksheets);
-  if (picks.length > 0) return picks.map(only);
-  return [...worksheets.keys()].map((id) => only(shownBy(worksheets, id, {})));
+  if (picks.length > 0) return picks.map((names) => only(page, names));
+  const ids = practised(page);
+  if (ids.length === 0) return [only(page, [])];
+  return ids.map((id) => only(page, shownBy(worksheets, id, {})));
 }
 
 /** The same while every form of the page is in use; undefined where there is none. */
@@ -58,7 +91,7 @@ export function wantedByAllForms(
   worksheets: ReadonlyMap<string, AnyWorksheet>,
 ): Wanted | undefined {
   const picks = picksOfForms(page, worksheets);
-  return picks.length === 0 ? undefined : only(picks.flat());
+  return picks.length === 0 ? undefined : only(page, picks.flat());
 }
 
 function shownBy(

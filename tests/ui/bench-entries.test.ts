@@ -153,6 +153,17 @@ describe('a text of the bench in a field of a worksheet', () => {
     ],
     ['reel.gauge', '16mm', quantity('mm'), undefined],
     [
+      'reel.gauge',
+      '16mm',
+      {
+        kind: 'choice',
+        options: { 'super-8-magnetic': 'a', '16mm-optical': 'b', '16mm-magnetic': 'c' },
+        default: 'super-8-magnetic',
+        ...words,
+      },
+      '16mm-optical',
+    ],
+    [
       'camera.cameraRates',
       '25; 50',
       { kind: 'list', unit: 'fps', minimum: 1, maximum: 99, longest: 9, default: '25', ...words },
@@ -245,6 +256,19 @@ describe('the worksheets of the book', () => {
       return texts.every((text) => convertBenchText(field, text, spec) === undefined);
     });
     expect(unfit.map(({ worksheet, key }) => `${worksheet.id}: ${key}`)).toEqual([]);
+  });
+
+  it('on sound do not keep Super 8 for a reel of 16 mm', () => {
+    const reel = { 'reel.gauge': '16mm', 'reel.nativeFps': '24' } as const;
+    const state = { ...EMPTY_BENCH, reels: [{ name: 'Sound', entries: reel }] };
+    expect(benchEntries(worksheets.get('sound-offset')!, state)).toMatchObject({
+      system: '16mm-optical',
+      filmFps: '24',
+    });
+    expect(benchEntries(worksheets.get('sound-retiming')!, state)).toMatchObject({
+      nativeFps: '24',
+      shownFps: '24',
+    });
   });
 
   it('open with answers on every bench of the book, and leave nothing of it out', () => {

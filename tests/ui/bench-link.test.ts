@@ -5,6 +5,11 @@ import { benchLink, readBenchLink } from '../../src/ui/bench/bench-link.ts';
 import { currentTexts, EMPTY_BENCH } from '../../src/ui/bench/bench-state.ts';
 import { anyBench } from './any-bench.ts';
 
+const withoutPrivate = (texts: ReturnType<typeof currentTexts>) =>
+  Object.fromEntries(
+    Object.entries(texts).filter(([field]) => !/^(?:times|prices)\./u.test(field)),
+  );
+
 const fragmentOf = (link: string): string => link.slice(link.indexOf('#'));
 
 describe('the link to a bench', () => {
@@ -30,9 +35,20 @@ describe('the link to a bench', () => {
         expect(reading?.ok).toBe(true);
         if (reading?.ok !== true) return;
         expect(reading.faults).toEqual([]);
-        expect(currentTexts(takeOffer(EMPTY_BENCH, reading.offer))).toEqual(currentTexts(state));
+        const there = currentTexts(takeOffer(EMPTY_BENCH, reading.offer));
+        expect(there).toEqual(withoutPrivate(currentTexts(state)));
       }),
     );
+  });
+
+  it('never carries prices and handling times', () => {
+    const state = {
+      ...EMPTY_BENCH,
+      benches: [
+        { name: 'Club', entries: { 'prices.perReel': '4321.5', 'times.handlingSeconds': '9876' } },
+      ],
+    } as const;
+    expect(benchLink(state)).toBe('/bench/#b=1&n=Club');
   });
 
   it('is not seen in a fragment that is about something else', () => {

@@ -4,12 +4,26 @@ import type { Practice } from '../../src/schemas/practice.ts';
 import {
   bareUnit,
   drawProblem,
+  drawRound,
   judge,
   type PracticeProblem,
 } from '../../src/ui/practice/practice-problem.ts';
 import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 import type { InputSpecs } from '../../src/worksheets/types.ts';
+import { FakeStorage } from './fake-storage.ts';
+import { makePracticeStore, PRACTICE_KEY } from '../../src/ui/practice/practice-store.ts';
+import {
+  EMPTY_TALLY,
+  kindTally,
+  kindWords,
+  readTally,
+  ROUND_LENGTH,
+  roundsWords,
+  tallyText,
+  withRound,
+  withTry,
+} from '../../src/ui/practice/practice-tally.ts';
 import { readChapters, readPractice } from '../content/read-content.ts';
 import { componentUses } from '../content/mdx-blocks.ts';
 import { hostileTexts } from '../worksheets/hostile-texts.ts';
@@ -162,5 +176,87 @@ describe('the drawing of problems', () => {
       const first = drawProblem(kind, worksheet, () => 0);
       expect(drawProblem(kind, worksheet, () => 0).entries).toEqual(first.entries);
     }
+  });
+});
+
+describe('a round', () => {
+  it('asks ten kinds, each once while there are enough, and then stops', () => {
+    for (let seed = 1; seed < 50; seed += 1) {
+      const round = drawRound(kinds, ROUND_LENGTH, seededChance(seed));
+      expect(round).toHaveLength(10);
+      expect(new Set(round.map(({ id }) => id)).size).toBe(10);
+    }
+    expect(drawRound(['a', 'b', 'c'], 7, seededChance(3))).toHaveLength(7);
+    expect(drawRound([], 10, Math.random)).toEqual([]);
+  });
+
+  it('is drawn from all kinds', () => {
+    const random = seededChance(9);
+    const rounds = Array.from({ length: 60 }, () => drawRound(kinds, ROUND_LENGTH, random));
+    const seen = new Set(rounds.flat().map(({ id }) => id));
+    expect(seen.size).toBe(kinds.length);
+  });
+});
+
+describe('each question', () => {
+  it.each(kinds)('$id asks one thing', ({ question }) => {
+    expect(question.match(/\?/gu)).toHaveLength(1);
+    expect(question).not.toMatch(/, and (?:which|what|how|where|when)\b/iu);
+  });
+});
+
+describe('the tally', () => {
+  it('lasts: a new page finds what the last one kept', () => {
+    const storage = new FakeStorage();
+    makePracticeStore(() => storage).update((tally) => withTry(tally, 'beat', true));
+    makePracticeStore(() => storage).update((tally) => withTry(tally, 'beat', false));
+    makePracticeStore(() => storage).update((tally) => withRound(tally, 8, 10));
+    const kept = makePracticeStore(() => storage).read();
+    expect(kindTally(kept, 'beat')).toEqual({ right: 1, tried: 2, row: 0 });
+    expect(kept.rounds).toEqual([{ right: 8, of: 10 }]);
+    expect(roundsWords(kept.rounds)).toContain('8 of 10');
+    expect(kindWords(kindTally(kept, 'beat'))).toBe('1 right of 2 at the first try');
+  });
+
+  it('counts what is right in a row', () => {
+    const after = [true, false, true, true, true].reduce(
+      (tally, isRight) => withTry(tally, 'beat', isRight),
+      EMPTY_TALLY,
+    );
+    expect(kindWords(kindTally(after, 'beat'))).toBe(
+      '4 right of 5 at the first try, the last 3 in a row',
+    );
+  });
+
+  it('lasts as long as the page where the browser keeps nothing', () => {
+    const store = makePracticeStore(() => {
+      throw new Error('blocked');
+    });
+    store.update((tally) => withTry(tally, 'beat', true));
+    expect(kindTally(store.read(), 'beat').right).toBe(1);
+  });
+
+  it('leaves a tally of a later version alone', () => {
+    const storage = new FakeStorage();
+    storage.setItem(PRACTICE_KEY, '{"version":2,"kinds":"other"}');
+    makePracticeStore(() => storage).update((tally) => withTry(tally, 'beat', true));
+    expect(storage.getItem(PRACTICE_KEY)).toBe('{"version":2,"kinds":"other"}');
+  });
+
+  it.each([
+    '',
+    'null',
+    '[]',
+    '{"kinds":5}',
+    '{"version":1,"kinds":{"__proto__":{"right":9}}}',
+    '{',
+  ])('is empty for what cannot be read: %s', (text) => {
+    expect(readTally(text)).toEqual(EMPTY_TALLY);
+    expect(kindTally(readTally(text)!, '__proto__')).toEqual({ right: 0, tried: 0, row: 0 });
+  });
+
+  it('reads what it writes', () => {
+    const tally = withRound(withTry(EMPTY_TALLY, '__proto__', true), 10, 10);
+    expect(readTally(tallyText(tally))).toEqual(tally);
   });
 });

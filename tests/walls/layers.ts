@@ -29,7 +29,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/clip/': all('src/clip/', 'src/core/', 'mediabunny'),
   'src/ui/': [
     ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/clip/', 'src/core/quantity/'),
-    ...all('preact'),
+    // minisearch: the index of the search page.
+    ...all('preact', 'minisearch'),
     types('src/core/'),
     types('fraction.js'),
   ],
@@ -37,7 +38,6 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/components/': [
     ...all('src/components/', 'src/ui/', 'src/offline/', 'src/schemas/', 'src/pictures/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/evaluate.ts'),
-    ...all('src/worksheets/entry-text.ts'),
     ...all('src/worksheets/entry-text.ts'),
     ...all('preact', 'astro', 'astro:content', 'katex'),
     types('src/worksheets/'),
@@ -57,7 +57,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   // Steps of the build itself, run by astro.config.mjs; nothing of them reaches a page.
   'src/build/': [
     ...all('src/build/', 'src/offline/', 'node:crypto', 'node:fs', 'node:path', 'node:url'),
-    ...all('pagefind', 'sharp', 'subset-font', 'vite'),
+    ...all('node-html-parser', 'sharp', 'subset-font', 'vite'),
   ],
   // The loader of the examples reads its files at build.
   'src/content.config.ts': all('src/schemas/', 'astro', 'astro:content', 'node:fs', 'yaml'),

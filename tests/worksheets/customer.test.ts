@@ -77,7 +77,11 @@ describe('the worksheet on quotations', () => {
   });
 
   test('leaves out lines of nothing', () => {
-    const { rows } = run(quotation, { carrierCount: '0', fixedPrice: '0' }).outcome!.tables![0]!;
+    const { rows } = run(quotation, {
+      carrierCount: '0',
+      fixedPrice: '0',
+      minimumCharge: '0',
+    }).outcome!.tables![0]!;
     const labels = rows.map(({ cells }) => cells[0]);
     expect(labels).toEqual(['Reels', 'Minutes of film', 'Sum', 'To pay']);
   });
@@ -90,7 +94,11 @@ describe('the worksheet on quotations', () => {
   });
 
   test('hands over a table that a spreadsheet reads', () => {
-    const { files, tables } = run(quotation, { discountPercent: '10' }).outcome!;
+    const { files, tables } = run(quotation, {
+      reelCount: '12',
+      carrierCount: '2',
+      discountPercent: '10',
+    }).outcome!;
     const lines = files![0]!.text.split('\r\n');
     expect(lines).toHaveLength(tables![0]!.rows.length + 1);
     expect(files![0]!.text).toContain('"Discount 10 %","","","-12.40"');
@@ -98,7 +106,49 @@ describe('the worksheet on quotations', () => {
   });
 });
 
+describe('the reel behind time and price', () => {
+  test('is its length by the foot, unless frames or minutes are typed', () => {
+    const reel = { gauge: '16mm', lengthMetres: '400 ft' };
+    expect(value(run(jobTime, reel), 'frames')).toBe(16_000);
+    expect(value(run(jobTime, { ...reel, framesPerReel: '123' }), 'frames')).toBe(123);
+    const price = run(quotation, { ...reel, nativeFps: '24' });
+    expect(value(price, 'reelSeconds')).toBeCloseTo(16_000 / 24, 9);
+    const typed = run(quotation, { ...reel, nativeFps: '24', runningSeconds: '5' });
+    expect(value(typed, 'reelSeconds')).toBe(300);
+  });
+
+  test('multiplies the minutes that it prints, so that a pocket calculator agrees', () => {
+    for (const lengthMetres of ['15 m', '14.9 m', '61 m', '7.3 m']) {
+      const { rows } = run(quotation, { lengthMetres, reelCount: '7', pricePerMinute: '1.37' })
+        .outcome!.tables![0]!;
+      const [, quantity, price, amount] = rows.find(
+        ({ cells }) => cells[0] === 'Minutes of film',
+      )!.cells;
+      expect(Number(amount)).toBeCloseTo(
+        Math.round(Number(quantity) * Number(price) * 100) / 100,
+        9,
+      );
+    }
+  });
+
+  test('counts a reel of whole minutes as whole, not one more', () => {
+    // 75 ft of Super 8 at 18 run for exactly five minutes.
+    const begun = run(quotation, { lengthMetres: '75 ft', minuteRule: 'begun' });
+    expect(value(begun, 'minutes')).toBe(5);
+  });
+});
+
 describe('the worksheet on the options of a customer', () => {
+  test('never prices the file to keep as one to watch', () => {
+    for (const entries of [{}, { keepWidth: '1440', keepHeight: '1080', keepSamples: '8' }]) {
+      const options = run(customerOptions, entries);
+      expect(value(options, 'keepMostBytes')).toBeGreaterThan(8 * value(options, 'watchBytes'));
+      expect(value(options, 'bothMostBytes')).toBe(
+        value(options, 'keepMostBytes') + value(options, 'watchBytes'),
+      );
+    }
+  });
+
   const option = (evaluation: Evaluation, index: number): readonly string[] =>
     evaluation.outcome!.tables![0]!.rows[index]!.cells;
 
@@ -124,7 +174,10 @@ describe('the worksheet on the options of a customer', () => {
     expect(option(silent, 2)[4]).toBe('none');
     const loud = run(customerOptions, { nativeFps: '18', sound: 'sound' });
     expect(option(loud, 2)[4]).toContain('too high');
-    expect(value(loud, 'ownBytes')).toBeGreaterThan(value(silent, 'ownBytes'));
+    // 200 s of two channels at 48 kHz: 24 bits in the file to keep, 16 in the one to watch.
+    const more = (key: string): number => value(loud, key) - value(silent, key);
+    expect(more('keepMostBytes')).toBeCloseTo(200 * 48_000 * 2 * 3, 3);
+    expect(more('watchBytes')).toBeCloseTo(200 * 48_000 * 2 * 2, 3);
   });
 
   test('warns of a screen that is slower than the film', () => {

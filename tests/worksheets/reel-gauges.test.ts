@@ -21,9 +21,7 @@ describe('worksheet gauge-finder', () => {
   test('asks for one more measurement when only the width is known', () => {
     const evaluation = run(finder, { pitchLengthMillimetres: '' });
     expect(evaluation.outcome?.verdict.level).toBe('care');
-    expect(text(evaluation, 'gauge')).toMatch(
-      /^(?:Super 8 or 8 mm type R|8 mm type R or Super 8)$/u,
-    );
+    expect(text(evaluation, 'gauge')).toMatch(/^(?:Super 8 or Standard 8|Standard 8 or Super 8)$/u);
     expect(evaluation.outcome?.answers['pitchMillimetres']).toBeUndefined();
   });
 
@@ -48,6 +46,50 @@ describe('worksheet gauge-finder', () => {
         cells[1] === 'yes' ? '–' : true,
       );
     }
+  });
+
+  test('marks in the picture only films with the holes that were seen', () => {
+    const { outcome } = run(finder, {
+      filmWidthMillimetres: '16',
+      pitchLengthMillimetres: '76.2',
+      perforationPosition: 'both-edges-at-frame-line',
+    });
+    const [picture] = outcome?.pictures ?? [];
+    if (picture?.name !== 'film-gauges') throw new Error('no films');
+    const marked = picture.rows.flat().filter(({ isMarked }) => isMarked);
+    expect(marked.map(({ label }) => label.at(-1))).toEqual(['two rows']);
+  });
+
+  test('does not take the number of rows as proof of sound or silence', () => {
+    for (const { words } of [
+      { words: [finder.model, ...finder.cautions].join(' ') },
+      { words: run(dimensions, { gauge: '16mm' }).outcome?.verdict.sentence ?? '' },
+    ]) {
+      expect(words).not.toMatch(/silent|one row means/u);
+    }
+  });
+
+  test.each([
+    ['38.1', '8mm-type-r', 'super-8'],
+    ['42.3', 'super-8', '8mm-type-r'],
+  ])('stops ten pitches of %s mm on the other 8 mm projector', (length, own, other) => {
+    const onOther = run(finder, { pitchLengthMillimetres: length, projectorGauge: other }).outcome;
+    expect(onOther?.verdict.level).toBe('stop');
+    expect(onOther?.verdict.sentence).toContain('0.424 mm');
+    expect(onOther?.answers['onProjector']?.level).toBe('stop');
+    const onOwn = run(finder, { pitchLengthMillimetres: length, projectorGauge: own }).outcome;
+    expect(onOwn?.verdict.level).toBe('good');
+    expect(onOwn?.answers['onProjector']?.level).toBe('good');
+  });
+
+  test('warns of the machine while two gauges are still possible', () => {
+    const { outcome } = run(finder, { pitchLengthMillimetres: '', projectorGauge: 'super-8' });
+    expect(outcome?.verdict.level).toBe('care');
+    expect(outcome?.cautions?.join(' ')).toContain('Do not thread a Standard 8 reel');
+  });
+
+  test('does not call an unsaid projector fit', () => {
+    expect(text(run(finder), 'onProjector')).toMatch(/^not yet/u);
   });
 
   test('puts a picture wider than the film beside the picture', () => {
@@ -94,6 +136,30 @@ describe('worksheet gauge-dimensions', () => {
     expect(picture?.name === 'film-strip' ? picture.stripes : []).toHaveLength(1);
     const { messages } = run(dimensions, { gauge: '8mm-type-r', sound: 'optical' });
     expect(Object.keys(messages)).toEqual(['sound']);
+  });
+
+  test('stops a Standard 8 reel on a Super 8 projector, and the other way round', () => {
+    for (const [gauge, projectorGauge] of [
+      ['8mm-type-r', 'super-8'],
+      ['super-8', '8mm-type-r'],
+      ['16mm', 'super-8'],
+      ['super-16', '16mm'],
+      ['35mm', '35mm'],
+    ] as const) {
+      const { outcome } = run(dimensions, { gauge, projectorGauge });
+      expect(outcome?.verdict.level).toBe('stop');
+      expect(outcome?.answers['onProjector']?.text).toBe(outcome?.verdict.sentence);
+    }
+    expect(run(dimensions, { projectorGauge: 'super-8' }).outcome?.verdict.level).toBe('note');
+  });
+
+  test('tries 18 first for striped Super 8, 16 for striped Standard 8, 24 for an optical track', () => {
+    const first = (gauge: string, sound: string): string =>
+      text(run(dimensions, { gauge, sound }), 'ratesToTry').split(' ')[0] ?? '';
+    expect(first('super-8', 'magnetic')).toBe('18');
+    expect(first('8mm-type-r', 'magnetic')).toBe('16');
+    expect(first('16mm', 'optical')).toBe('24');
+    expect(first('16mm', 'none')).toBe('16');
   });
 
   test('gives the frames to the metre both ways', () => {

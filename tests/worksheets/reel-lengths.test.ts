@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
+import { WOUND_THICKNESS } from '../../src/core/reel-length.ts';
 import { worksheet as filmLength } from '../../src/worksheets/film-length.ts';
 import { worksheet as reelLength } from '../../src/worksheets/reel-length.ts';
 import type { AnyWorksheet } from '../../src/worksheets/types.ts';
@@ -105,8 +106,65 @@ describe('worksheet reel-length', () => {
     expect(value(second, 'outerDiameterMillimetres')).toBeCloseTo(120, 6);
   });
 
+  test('prints no more digits than are known', () => {
+    const { outcome } = run(reelLength, { filmKind: 'acetate-colour' });
+    const printed = (key: string): string => plain(outcome?.answers[key]?.text);
+    expect(printed('lengthMetres')).toBe('56 m');
+    expect(printed('frames')).toMatch(/^\d+ \d00 frames$/u);
+    expect(printed('runningSeconds')).toMatch(/^\d+ min (?:\d0 s)?$/u);
+    expect(outcome?.verdict.sentence).not.toMatch(/\d\.\d/u);
+  });
+
+  test('keeps what it prints as least and most outside the range', () => {
+    for (const filmKind of ['unknown', 'acetate-unsure', 'polyester-print']) {
+      const { outcome } = run(reelLength, { filmKind });
+      const number = (key: string): number => Number.parseFloat(outcome?.answers[key]?.text ?? '');
+      expect(number('leastMetres')).toBeLessThanOrEqual(
+        value(run(reelLength, { filmKind }), 'leastMetres'),
+      );
+      expect(number('mostMetres')).toBeGreaterThanOrEqual(
+        value(run(reelLength, { filmKind }), 'mostMetres'),
+      );
+    }
+  });
+
+  test('opens with film that nobody looked at, and covers every kind', () => {
+    const unknown = run(reelLength);
+    expect(unknown.outcome?.verdict.level).toBe('care');
+    for (const filmKind of Object.keys(WOUND_THICKNESS)) {
+      const kind = run(reelLength, { filmKind });
+      expect(value(unknown, 'leastMetres')).toBeLessThanOrEqual(value(kind, 'leastMetres'));
+      expect(value(unknown, 'mostMetres')).toBeGreaterThanOrEqual(value(kind, 'mostMetres'));
+    }
+  });
+
+  test('takes a measured thickness over the kind of film', () => {
+    const measured = run(reelLength, { filmKind: 'unknown', measuredMillimetres: '0.1651' });
+    expect(value(measured, 'mostMetres')).toBeCloseTo(
+      value(run(reelLength, { filmKind: 'acetate-colour' }), 'mostMetres'),
+      6,
+    );
+    expect(value(measured, 'errorPercent')).toBeLessThan(10);
+  });
+
+  test('is as far off in the printed tables as their notes say', () => {
+    for (const [filmKind, core, diameter, percent] of [
+      ['acetate-unsure', '50', '60', 34],
+      ['acetate-unsure', '32', '70', 18],
+      ['acetate-unsure', '32', '180', 13],
+    ] as const) {
+      const { outcome } = run(reelLength, {
+        filmKind,
+        coreDiameterMillimetres: core,
+        outerDiameterMillimetres: diameter,
+      });
+      expect(outcome?.answers['errorPercent']?.value).toBeLessThan(percent);
+      expect(outcome?.answers['errorPercent']?.value).toBeGreaterThan(percent - 6);
+    }
+  });
+
   test('gives fewer metres for a striped film', () => {
-    const unstriped = value(run(reelLength), 'lengthMetres');
+    const unstriped = value(run(reelLength, { filmKind: 'acetate-unsure' }), 'lengthMetres');
     const striped = value(run(reelLength, { filmKind: 'acetate-striped' }), 'lengthMetres');
     expect(striped / unstriped).toBeCloseTo(0.9, 2);
   });

@@ -32,4 +32,40 @@ describe('the worksheet on vapour', () => {
     expect(acid).toContain('take the film out');
     expect(acid).not.toContain('use less');
   });
+
+  test('opens with the strictest limit, not with the laxest', () => {
+    const { answers, verdict } = run({}).outcome!;
+    expect(answers['dayLimitPpm']!.value).toBe(200);
+    expect(answers['sharePercent']!.value).toBeCloseTo(80, 0);
+    expect(verdict.level).toBe('care');
+  });
+
+  test('never says that a law sets a limit without naming it', () => {
+    const words = [worksheet.model, ...worksheet.cautions].join(' ');
+    expect(words).not.toMatch(/\blaw sets\b|\blaw says\b/u);
+  });
+
+  test('does not print 500 ppm as a limit of OSHA, nor 15 ppm', () => {
+    for (const vapour of ['isopropanol', 'acetic-acid']) {
+      const { outcome } = run({ vapour, limit: 'osha' });
+      expect(outcome!.answers['shortLimit']!.text).toBe('none from this publisher');
+    }
+  });
+
+  test('asks for the number of a limit of one’s own, and warns when it is laxer', () => {
+    expect(Object.keys(run({ limit: 'own' }).messages)).toEqual(['ownLimitPpm']);
+    const lax = run({ limit: 'own', ownLimitPpm: '400' }).outcome!;
+    expect(lax.answers['dayLimitPpm']!.value).toBe(400);
+    expect(lax.cautions!.join(' ')).toContain('200');
+    expect(run({ limit: 'own', ownLimitPpm: '100' }).outcome!.cautions).toEqual([]);
+  });
+
+  test('says how far the air is below what explodes, and stops at a tenth of it', () => {
+    const { answers } = run({ readingPpm: '200' }).outcome!;
+    expect(answers['explosivePercent']!.value).toBeCloseTo(1, 9);
+    expect(answers['explosiveMargin']!.text).toContain('100 times below');
+    const high = run({ limit: 'own', ownLimitPpm: '10000', readingPpm: '2000' }).outcome!.verdict;
+    expect(high.level).toBe('stop');
+    expect(high.sentence).toContain('explode');
+  });
 });

@@ -54,15 +54,22 @@ export interface PictureSize extends Provenance {
   readonly heightMillimetres: number;
 }
 
+/** What sound a film carries, as far as the eye can tell. */
+export type FilmSound = 'none' | 'magnetic' | 'optical';
+
 /** A film rate at which this gauge was shot. */
 export interface NativeRate extends Provenance {
   readonly filmFps: number;
+  /** Tolerance of the rate where a standard prints one, frames/s. */
+  readonly toleranceFps?: number;
   readonly use: string;
+  /** What films of this rate may carry. Of the rates for one sound the first is tried first. */
+  readonly sounds: readonly FilmSound[];
 }
 
 /** A sound record on the film: how far ahead of its picture, and where it lies. */
 export interface SoundTrack extends Provenance {
-  readonly system: 'magnetic' | 'optical';
+  readonly system: Exclude<FilmSound, 'none'>;
   /** Frames by which the sound is ahead of its picture in the direction of travel. */
   readonly framesAhead: number;
   /** Width to draw and its near distance from the edge without perforations (or the named edge). */

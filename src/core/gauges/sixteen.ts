@@ -3,9 +3,10 @@ import { derived, seen, type Gauge } from './gauge.ts';
 const AMERICAN = 'asa-z22-5-1947';
 
 /**
- * 16 mm: holes at the frame line, along one edge (sound) or both (silent).
+ * 16 mm: holes at the frame line, along one edge or both. Neither proves anything about sound: film
+ * with one row is often silent, and film with two can carry a stripe at its edge.
  *
- * @source asa-z22-5-1947 (film and holes); smpte-101-2003 (width); others as marked
+ * @source asa-z22-5-1947 (film and holes); smpte-101-2003 (width, edge stripe); iso-26-1993 (rates); others as marked
  */
 export const sixteen: Gauge = {
   id: '16mm',
@@ -65,15 +66,39 @@ export const sixteen: Gauge = {
       heightMillimetres: 7.21,
       source: 'video-compression-guide',
       status: 'secondary',
+      note: 'The height of 7.21 mm is printed in jsmpte-56-1951 too',
     },
   ],
   nativeRates: [
-    { filmFps: 16, use: 'silent', source: 'cinematographic-annual-1931', status: 'seen' },
-    { filmFps: 18, use: 'silent, later', source: 'common-practice', status: 'practice' },
-    { filmFps: 24, use: 'sound', source: 'cinematographic-annual-1931', status: 'seen' },
+    {
+      filmFps: 16,
+      toleranceFps: 0.5,
+      use: 'silent, older cameras',
+      sounds: ['none'],
+      source: 'iso-26-1993',
+      status: 'seen',
+    },
+    {
+      filmFps: 18,
+      toleranceFps: 1,
+      use: 'silent, later; preferred by the standard',
+      sounds: ['none'],
+      source: 'iso-26-1993',
+      status: 'seen',
+    },
+    {
+      filmFps: 24,
+      toleranceFps: 1,
+      use: 'sound',
+      sounds: ['optical', 'magnetic'],
+      source: 'iso-26-1993',
+      status: 'seen',
+      note: 'A stripe laid on a silent film later can hold 16 or 18: practice, no source',
+    },
     {
       filmFps: 25,
       use: 'television in 50 Hz countries',
+      sounds: ['optical', 'magnetic'],
       source: 'common-practice',
       status: 'practice',
     },

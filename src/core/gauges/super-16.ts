@@ -29,10 +29,17 @@ export const super16: Gauge = {
   ],
   projectedPicture: [],
   nativeRates: [
-    { filmFps: 24, use: 'sound, kept apart', source: 'common-practice', status: 'practice' },
+    {
+      filmFps: 24,
+      use: 'sound, kept apart',
+      sounds: ['none'],
+      source: 'common-practice',
+      status: 'practice',
+    },
     {
       filmFps: 25,
       use: 'television in 50 Hz countries',
+      sounds: ['none'],
       source: 'common-practice',
       status: 'practice',
     },

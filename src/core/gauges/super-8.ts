@@ -76,14 +76,16 @@ export const super8: Gauge = {
   nativeRates: [
     {
       filmFps: 18,
-      use: 'silent',
+      use: 'silent, and most striped amateur film',
+      sounds: ['none', 'magnetic'],
       source: 'from-memory',
       status: 'memory',
-      note: 'SMPTE 154 and 157, not read; hobby pages agree',
+      note: 'SMPTE 154 and 157, not read; hobby pages agree. Rate of striped film: practice, no source',
     },
     {
       filmFps: 24,
-      use: 'sound',
+      use: 'some striped film, printed sound films, professional use',
+      sounds: ['magnetic', 'optical'],
       source: 'from-memory',
       status: 'memory',
       note: 'SMPTE 154 and 157, not read',

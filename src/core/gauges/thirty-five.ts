@@ -54,10 +54,17 @@ export const thirtyFive: Gauge = {
     {
       filmFps: 16,
       use: 'silent, in practice very varied',
+      sounds: ['none'],
       source: 'cinematographic-annual-1931',
       status: 'seen',
     },
-    { filmFps: 24, use: 'sound', source: 'cinematographic-annual-1931', status: 'seen' },
+    {
+      filmFps: 24,
+      use: 'sound',
+      sounds: ['optical', 'magnetic'],
+      source: 'cinematographic-annual-1931',
+      status: 'seen',
+    },
   ],
   soundTracks: [
     {

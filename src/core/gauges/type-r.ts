@@ -1,13 +1,14 @@
 import { derived, remembered, type Gauge } from './gauge.ts';
 
 /**
- * 8 mm type R, also called regular, standard, normal or double 8: one half of a slit 16 mm film.
+ * Standard 8, also called Regular 8 or Double 8, in the standards 8 mm type R: one half of a slit
+ * 16 mm film.
  *
  * @source smpte-239-2004 (pitches); wheeler-1953 (picture); others as marked
  */
 export const typeR: Gauge = {
   id: '8mm-type-r',
-  name: '8 mm type R',
+  name: 'Standard 8',
   filmWidth: derived(7.975, 'Half of 15.95 mm; the slit width of the standard is from memory'),
   perforationsPerFrame: 1,
   pitch: {
@@ -60,11 +61,20 @@ export const typeR: Gauge = {
   nativeRates: [
     {
       filmFps: 16,
-      use: 'silent, the rule before about 1965',
+      use: 'silent, the rule before about 1965; with a stripe 16 to 18',
+      sounds: ['none', 'magnetic'],
       source: 'encyclopaedia-8mm',
       status: 'secondary',
+      note: 'Rate of striped film: practice, no source',
     },
-    { filmFps: 18, use: 'silent, later cameras', source: 'encyclopaedia-8mm', status: 'secondary' },
+    {
+      filmFps: 18,
+      use: 'silent, later cameras; with a stripe 16 to 18',
+      sounds: ['none', 'magnetic'],
+      source: 'encyclopaedia-8mm',
+      status: 'secondary',
+      note: 'Rate of striped film: practice, no source',
+    },
   ],
   soundTracks: [
     {

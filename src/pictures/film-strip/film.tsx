@@ -46,17 +46,27 @@ export function Film(props: Props): ComponentChildren {
         width={widthMillimetres * perMillimetre}
         height={length}
       />
-      {stripes.map((stripe) => (
-        <Box
-          key={stripe.leftMillimetres}
-          class="pic-share pic-outlined"
-          x={x(stripe.leftMillimetres)}
-          y={top - 2}
-          width={stripe.widthMillimetres * perMillimetre}
-          height={length + 4}
-          fill={`url(#${hatchId})`}
-        />
-      ))}
+      {stripes.map((stripe) => {
+        const band = {
+          x: x(stripe.leftMillimetres),
+          y: top - 2,
+          width: stripe.widthMillimetres * perMillimetre,
+          height: length + 4,
+        };
+        return stripe.system === 'magnetic' ? (
+          <Box
+            key={stripe.leftMillimetres}
+            class="pic-share pic-outlined"
+            {...band}
+            fill={`url(#${hatchId})`}
+          />
+        ) : (
+          <g key={stripe.leftMillimetres}>
+            <Box class="pic-image pic-outlined" {...band} />
+            <path class="pic-blank pic-outlined" d={wave(band)} />
+          </g>
+        );
+      })}
       <path class="pic-image pic-outlined" d={column(picture, 3)} />
       <path
         class="pic-blank pic-outlined"
@@ -92,4 +102,25 @@ function boxesDown(boxes: {
     `h${across}q${r} 0 ${r} ${r}v${down}q0 ${r}-${r} ${r}` +
     `h-${across}q-${r} 0-${r}-${r}v-${down}q0-${r} ${r}-${r}z`;
   return `M${at(left + radius)} ${at(top)}${Array.from({ length: count }, () => box).join(`m0 ${at(step)}`)}`;
+}
+
+/** Outline of a sound track of variable area: a clear band whose edges swing. */
+function wave(band: {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}): string {
+  const half = 5;
+  const swing = at(band.width * 0.22);
+  const turns = Math.ceil(band.height / (2 * half));
+  const left = at(band.x + band.width * 0.4);
+  const right = at(band.width * 0.2);
+  return (
+    `M${left} ${at(band.y)}` +
+    `l-${swing} ${half}l${swing} ${half}`.repeat(turns) +
+    `h${right}` +
+    `l${swing}-${half}l-${swing}-${half}`.repeat(turns) +
+    'z'
+  );
 }

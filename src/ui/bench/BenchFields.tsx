@@ -41,7 +41,8 @@ function FieldList(props: Props & { readonly fields: readonly StoredField[] }): 
   });
 }
 
-function moreWords(fields: readonly StoredField[], texts: BenchTexts): string {
+/** How many of the fields behind a word are filled in, and whether one of them cannot be used. */
+export function moreWords(fields: readonly StoredField[], texts: BenchTexts): string {
   const filled = fields.filter((field) => (texts[field] ?? '') !== '');
   const wrong = filled.filter((field) => benchMessage(field, texts) !== undefined);
   if (wrong.length > 0) return ` (${wrong.length} cannot be used)`;

@@ -1,10 +1,11 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { StoredField } from '../../worksheets/bench-fields.ts';
+import { gaugeWarning } from '../../worksheets/bench-warnings.ts';
 import { REGION_INPUT, UNITS_INPUT } from '../../worksheets/bench-inputs.ts';
 import { EntryField } from '../EntryField.tsx';
 import { setText, takeOffer, type BenchOffer } from './bench-edits.ts';
-import { BenchFields } from './BenchFields.tsx';
+import { BenchFields, moreWords } from './BenchFields.tsx';
 import { BenchKeeping } from './BenchKeeping.tsx';
 import { readBenchLink } from './bench-link.ts';
 import { current, EMPTY_BENCH, type BenchState } from './bench-state.ts';
@@ -46,9 +47,29 @@ const CAMERA = {
     'camera.exposureTimes',
     'camera.readoutSeconds',
   ],
-  more: ['camera.exposureChoice', 'camera.sensorWidthMillimetres', 'camera.pixelsAcross'],
+  more: [
+    'camera.exposureChoice',
+    'camera.sensorWidthMillimetres',
+    'camera.pixelsAcross',
+    'camera.lensSteps',
+  ],
 } as const;
-const REEL = ['reel.gauge', 'reel.nativeFps', 'reel.lengthMetres'] as const;
+const REEL = ['reel.gauge', 'reel.nativeFps', 'reel.lengthMetres', 'reel.count'] as const;
+const TIMES = [
+  'times.handlingSeconds',
+  'times.afterWorkSeconds',
+  'times.repeatPercent',
+  'times.hoursPerDay',
+] as const;
+const PRICES = [
+  'prices.perReel',
+  'prices.perMinute',
+  'prices.minuteRule',
+  'prices.carrier',
+  'prices.fixed',
+  'prices.minimum',
+  'prices.taxPercent',
+] as const;
 
 const asRegion = (text: string): BenchState['region'] =>
   text === '25/50' || text === '30/60' ? text : '';
@@ -63,6 +84,10 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
   const [offered, setOffered] = useState<Offered>();
   const form = useRef<HTMLFormElement>(null);
   const { state } = snapshot;
+  const warning = gaugeWarning(
+    current(state, 'reels')?.entries['reel.gauge'] ?? '',
+    current(state, 'benches')?.entries['projector.gauge'] ?? '',
+  );
 
   useLayoutEffect(() => {
     if (store === undefined) return undefined;
@@ -154,6 +179,9 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
           />
         </div>
         <ShelfPicker shelf="reels" state={state} onEdit={edit} />
+        <div role="alert">
+          {warning !== undefined && <p class="bench-warning answer-stop">✕ {warning}</p>}
+        </div>
         <div class="bench-columns">
           <BenchFields
             legend="Reel"
@@ -186,6 +214,30 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
             />
           </fieldset>
         </div>
+        <details class="bench-own">
+          <summary>
+            Your times and prices
+            {moreWords([...TIMES, ...PRICES], current(state, 'benches')?.entries ?? {})}
+          </summary>
+          <p class="bench-note">
+            They stay on this device and go into no link. The sheets on time and quotation open with
+            them. On the customer sheet they appear only when you choose to show them.
+          </p>
+          <div class="bench-columns">
+            <BenchFields
+              legend="Times"
+              fields={TIMES}
+              texts={current(state, 'benches')?.entries ?? {}}
+              onText={onText}
+            />
+            <BenchFields
+              legend="Prices"
+              fields={PRICES}
+              texts={current(state, 'benches')?.entries ?? {}}
+              onText={onText}
+            />
+          </div>
+        </details>
         <BenchKeeping
           state={state}
           aside={aside}

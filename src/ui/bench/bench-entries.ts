@@ -72,10 +72,17 @@ function quantityText(
   return areSame(meant, numbers(withUnit, spec.unit, sheetUnit)) ? withUnit : undefined;
 }
 
-/** The option that means the same: by its key, or by its number where the bench holds a number. */
+/**
+ * The option that means the same: by its key, or by its number where the bench holds a number. Where
+ * a worksheet tells things of one gauge apart (`16mm-optical`), it opens with the first of that gauge.
+ */
 function optionKey(text: string, reading: BenchReading, spec: ChoiceInput): string | undefined {
   if (Object.hasOwn(spec.options, text)) return text;
-  if (reading.kind === 'choice') return undefined;
+  if (reading.kind === 'choice') {
+    return text === ''
+      ? undefined
+      : Object.keys(spec.options).find((key) => key.startsWith(`${text}-`));
+  }
   const wanted = parseLeadingNumber(text);
   return Object.keys(spec.options).find((key) => {
     const number = parseLeadingNumber(key);

@@ -1,4 +1,10 @@
-import { STORED_FIELDS, type StoredField } from '../../worksheets/bench-fields.ts';
+import {
+  isPrivateField,
+  STORED_FIELDS,
+  type PrivateField,
+  type StoredField,
+} from '../../worksheets/bench-fields.ts';
+import { sitePath } from '../site-path.ts';
 import type { BenchOffer } from './bench-edits.ts';
 import { tidyName } from './bench-schema.ts';
 import {
@@ -13,14 +19,16 @@ import {
 
 /**
  * Contract of the bench link, version 1: `/bench/#b=1&n=<bench name>&<code>=<text>…&q=<reel name>…&
- * m=<25 or 30>`. It holds the bench, reel and region in use; the units are each reader's own. It
- * stands in the fragment, which is never sent to a server. Example: `/bench/#b=1&n=Club&pf=18&pn=3`.
- * A reader passes over a code it does not know and says so; a code never changes its meaning. A link
+ * m=<25 or 30>`. It holds the bench, reel and region in use, without the bench's own prices and
+ * handling times, which are nobody else's business; the units are each reader's own. It stands in the
+ * fragment, which is never sent to a server. Example: `/bench/#b=1&n=Club&pf=18&pn=3`. A reader passes over a code it does not know and says so; a code never changes its meaning. A link
  * of a later version is refused whole.
  */
 const LINK_VERSION = '1';
 
-const CODES: Readonly<Record<StoredField, string>> = {
+type LinkedField = Exclude<StoredField, PrivateField>;
+
+const CODES: Readonly<Record<LinkedField, string>> = {
   'projector.gauge': 'pg',
   'projector.filmFps': 'pf',
   'projector.flashesPerFrame': 'pn',
@@ -38,10 +46,14 @@ const CODES: Readonly<Record<StoredField, string>> = {
   'camera.readoutSeconds': 'ct',
   'camera.sensorWidthMillimetres': 'cw',
   'camera.pixelsAcross': 'cp',
+  'camera.lensSteps': 'cl',
   'reel.gauge': 'rg',
   'reel.nativeFps': 'rf',
   'reel.lengthMetres': 'rl',
+  'reel.count': 'rn',
 };
+
+const LINKED_FIELDS = STORED_FIELDS.filter((field): field is LinkedField => !isPrivateField(field));
 
 const REGION_CODES: Readonly<Record<string, Region>> = { '25': '25/50', '30': '30/60' };
 const LONGEST_FRAGMENT = 20_000;
@@ -61,13 +73,13 @@ export function benchLink(state: BenchState): string {
     const chosen = current(state, shelf);
     if (chosen === undefined) continue;
     parts.set(nameCode, chosen.name);
-    for (const field of STORED_FIELDS) {
+    for (const field of LINKED_FIELDS) {
       const text = chosen.entries[field];
       if (text !== undefined) parts.set(CODES[field], text);
     }
   }
   if (state.region !== '') parts.set('m', state.region.slice(0, 2));
-  return `/bench/#${parts.toString()}`;
+  return sitePath(`/bench/#${parts.toString()}`);
 }
 
 /** The bench in the fragment of an address; undefined when the fragment is about something else. */
@@ -90,7 +102,7 @@ export function readBenchLink(fragment: string): LinkReading | undefined {
     .map((code) => `“${code.slice(0, 40)}” is not known here`);
   const readShelf = (shelf: Shelf, nameCode: string, otherwise: string) => {
     const texts: Partial<Record<StoredField, string>> = {};
-    for (const field of STORED_FIELDS) {
+    for (const field of LINKED_FIELDS) {
       const text = isOnShelf(field, shelf) ? parts.get(CODES[field]) : null;
       if (text === null || text === '') continue;
       if (text.length > MOST.textLength) faults.push(`${field} is too long`);

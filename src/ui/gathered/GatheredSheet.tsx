@@ -4,8 +4,9 @@ import type { Entries } from '../../worksheets/evaluate.ts';
 import type { Units } from '../bench/bench-state.ts';
 import { CopyButton } from '../CopyButton.tsx';
 import { bookFields, fieldMessages, gather, type WorksheetsById } from './gather.ts';
-import { GatheredBlock } from './GatheredBlock.tsx';
+import { GatheredBlock, UnchosenBlock } from './GatheredBlock.tsx';
 import type { Plan } from './plan.ts';
+import { RecordBlock } from './RecordBlock.tsx';
 import { sheetAddress } from './sheet-address.ts';
 
 interface Props {
@@ -15,9 +16,13 @@ interface Props {
   readonly bench?: Entries | undefined;
   /** Texts of a link; they win over the bench. */
   readonly linked?: Entries | undefined;
+  /** Steps that a link shows beside those that always stand there. */
+  readonly shown?: ReadonlySet<string> | undefined;
+  /** What speaks against a reel of this gauge on the projector of the bench, if anything. */
+  readonly warningFor?: (gauge: string) => string | undefined;
   readonly units?: Units;
-  /** Called with all texts after each change, so that the address can follow. */
-  readonly onChange?: (fields: Entries) => void;
+  /** Called with all texts and the chosen steps after each change, so that the address can follow. */
+  readonly onChange?: (fields: Entries, chosen: ReadonlySet<string>) => void;
 }
 
 /**
@@ -25,24 +30,36 @@ interface Props {
  * the typed text alone, as in a single worksheet.
  */
 export function GatheredSheet(props: Props): ComponentChildren {
-  const { plan, worksheets, linked, bench, units = 'metric', onChange } = props;
+  const { plan, worksheets, linked, bench, shown, units = 'metric', onChange } = props;
   const [changed, setChanged] = useState<Entries>({});
   const [isBook, setIsBook] = useState(false);
   const [isLive, setIsLive] = useState(false);
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   // The first render repeats the static one; the reader's own numbers follow before it is painted.
   useLayoutEffect(() => {
     setIsLive(true);
+    setChosen(shown ?? new Set());
   }, []);
   const own = isLive && !isBook ? { ...bench, ...linked } : {};
   const fields = { ...bookFields(plan, worksheets), ...own, ...changed };
   const steps = gather(plan, worksheets, fields);
   const messages = fieldMessages(steps);
+  const given = { ...own, ...changed };
+  const bookIds = new Set(Object.keys(plan.fields).filter((id) => !Object.hasOwn(given, id)));
+  const warning = isLive ? props.warningFor?.(fields['gauge'] ?? '') : undefined;
 
   const change = (id: string, text: string): void => {
     const next = { ...changed, [id]: text };
     setChanged(next);
-    onChange?.({ ...fields, ...next });
+    onChange?.({ ...fields, ...next }, chosen);
   };
+  const choose = (id: string, isChosen: boolean): void => {
+    const next = new Set([...chosen].filter((other) => other !== id));
+    if (isChosen) next.add(id);
+    setChosen(next);
+    onChange?.(fields, next);
+  };
+  const choosable = plan.steps.filter((step) => step.chosen !== undefined);
   const hasOwn = Object.keys({ ...bench, ...linked }).length > 0;
 
   return (
@@ -67,7 +84,7 @@ export function GatheredSheet(props: Props): ComponentChildren {
             Print this sheet
           </button>
           <CopyButton
-            text={isLive ? `${location.origin}${sheetAddress(plan, fields)}` : ''}
+            text={isLive ? `${location.origin}${sheetAddress(plan, fields, chosen)}` : ''}
             label="Copy link"
           />
           <button
@@ -82,6 +99,29 @@ export function GatheredSheet(props: Props): ComponentChildren {
           </button>
         </p>
       </div>
+      {choosable.length > 0 && (
+        <fieldset class="gathered-choices">
+          <legend>Show on this sheet</legend>
+          {choosable.map((step) => (
+            <label key={step.id}>
+              <input
+                type="checkbox"
+                name={`shown-${step.id}`}
+                checked={chosen.has(step.id)}
+                onChange={(event) => {
+                  choose(step.id, event.currentTarget.checked);
+                }}
+              />{' '}
+              {step.chosen?.label}
+            </label>
+          ))}
+        </fieldset>
+      )}
+      {warning !== undefined && (
+        <p class="gathered-warning answer-stop" role="alert">
+          ✕ {warning}
+        </p>
+      )}
       <div class="gathered-blanks">
         {plan.blanks.map((label) => (
           <label key={label}>
@@ -90,20 +130,31 @@ export function GatheredSheet(props: Props): ComponentChildren {
           </label>
         ))}
       </div>
+      {plan.before?.map((record) => (
+        <RecordBlock key={record.heading} record={record} />
+      ))}
       <ol class="gathered-steps">
-        {steps.map((gathered) => (
-          <GatheredBlock
-            key={gathered.step.id}
-            plan={plan}
-            gathered={gathered}
-            worksheets={worksheets}
-            fields={fields}
-            messages={messages}
-            units={units}
-            onChange={change}
-          />
-        ))}
+        {steps.map((gathered) =>
+          gathered.step.chosen === undefined || chosen.has(gathered.step.id) ? (
+            <GatheredBlock
+              key={gathered.step.id}
+              plan={plan}
+              gathered={gathered}
+              worksheets={worksheets}
+              fields={fields}
+              messages={messages}
+              units={units}
+              bookIds={bookIds}
+              onChange={change}
+            />
+          ) : (
+            <UnchosenBlock key={gathered.step.id} plan={plan} gathered={gathered} />
+          ),
+        )}
       </ol>
+      {plan.after?.map((record) => (
+        <RecordBlock key={record.heading} record={record} />
+      ))}
       {plan.ticks.length > 0 && (
         <div class="gathered-ticks" role="group" aria-label="To tick off on paper">
           <ul>

@@ -28,8 +28,25 @@ export interface PlanStep {
   readonly showsVerdict: boolean;
   /** Show the worksheet's first table; with boxes to tick where the reader of the paper chooses. */
   readonly table?: 'plain' | 'ticks';
-  /** Fields that the reader of the paper does not see. */
-  readonly keepsFieldsOffPaper?: true;
+  /** Fields of this step that are the workshop's own business: folded away, and never on paper. */
+  readonly workshopFields?: readonly string[];
+  /**
+   * The step stands on the sheet only when the workshop chooses so; until then there is a line to
+   * write on. Its workshop fields are then private: they stay out of the address as well.
+   */
+  readonly chosen?: { readonly label: string; readonly otherwise: string };
+}
+
+/** A line to write on at the bench. Several parts (head, middle, end) share one label. */
+export interface PlanLine {
+  readonly label: string;
+  readonly parts?: readonly string[];
+}
+
+/** What is found, measured and decided by hand, which no worksheet works out. */
+export interface PlanRecord {
+  readonly heading: string;
+  readonly lines: readonly PlanLine[];
 }
 
 /**
@@ -42,7 +59,12 @@ export interface Plan {
   /** Lines to fill in by hand or before printing; kept nowhere. */
   readonly blanks: readonly string[];
   readonly fields: Readonly<Record<string, PlanField>>;
+  /** Records above the steps and below them; kept nowhere. */
+  readonly before?: readonly PlanRecord[];
+  readonly after?: readonly PlanRecord[];
   readonly steps: readonly PlanStep[];
+  /** Warn when field `gauge` does not go on the projector of the bench. */
+  readonly warnsOfGauge?: true;
   /** Things to tick off on paper. */
   readonly ticks: readonly string[];
   /** Empty lines for notes. */

@@ -12,6 +12,7 @@ import {
   type PracticeKind,
   type PracticeProblem,
 } from './practice-problem.ts';
+import { kindWords, type KindTally } from './practice-tally.ts';
 
 interface Props {
   readonly kind: PracticeKind;
@@ -20,31 +21,33 @@ interface Props {
   readonly first: PracticeProblem;
   /** Prefix of element ids; unique on the page. */
   readonly instance: string;
-  /** Told of each readable entry; who listens keeps the tally. */
+  /** Tries at this kind up to now; shown where the view has one kind for good. */
+  readonly kept?: KindTally | undefined;
+  /** Told of the first readable entry for each problem; who listens keeps the tally. */
   readonly onTried?: (isRight: boolean) => void;
 }
 
 /** Practice on one kind of problem: fresh numbers, an entry to judge, the working to compare with. */
 export function PracticeView(props: Props): ComponentChildren {
-  const { kind, worksheet, first, instance: id, onTried } = props;
+  const { kind, worksheet, first, instance: id, kept, onTried } = props;
   const [problem, setProblem] = useState(first);
   const [text, setText] = useState('');
   const [judged, setJudged] = useState<string>();
-  const [tally, setTally] = useState({ right: 0, tried: 0 });
+  const [isCounted, setIsCounted] = useState(false);
 
   const judgement = judged === undefined ? undefined : judge(kind, problem, judged);
   const check = (): void => {
     const found = judge(kind, problem, text);
     setJudged(text);
     if (found.kind === 'unreadable') return;
-    const isRight = found.kind === 'right';
-    onTried?.(isRight);
-    setTally(({ right, tried }) => ({ right: right + (isRight ? 1 : 0), tried: tried + 1 }));
+    if (!isCounted) onTried?.(found.kind === 'right');
+    setIsCounted(true);
   };
   const another = (): void => {
     setProblem(drawProblem(kind, worksheet, Math.random));
     setText('');
     setJudged(undefined);
+    setIsCounted(false);
   };
   const { symbol } = UNITS[bareUnit(kind)];
 
@@ -119,11 +122,7 @@ export function PracticeView(props: Props): ComponentChildren {
           </a>
         </p>
       </details>
-      {onTried === undefined && tally.tried > 0 && (
-        <p class="practice-tally">
-          {tally.right} right of {tally.tried} tried
-        </p>
-      )}
+      {kept !== undefined && kept.tried > 0 && <p class="practice-tally">{kindWords(kept)}</p>}
     </form>
   );
 }

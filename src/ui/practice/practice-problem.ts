@@ -99,3 +99,19 @@ export function judge(kind: PracticeKind, problem: PracticeProblem, text: string
   if (Math.abs(value - right) <= Math.max(allowed, 1e-9)) return { kind: 'right' };
   return { kind: 'wrong', direction: right > value ? 'more' : 'less' };
 }
+
+/** Kinds for one round, each once while there are enough, in an order drawn by chance. */
+export function drawRound<Kind>(
+  kinds: readonly Kind[],
+  length: number,
+  random: () => number,
+): readonly Kind[] {
+  const round: Kind[] = [];
+  let left = [...kinds];
+  while (round.length < length && kinds.length > 0) {
+    if (left.length === 0) left = [...kinds];
+    const [drawn] = left.splice(Math.floor(random() * left.length), 1);
+    if (drawn !== undefined) round.push(drawn);
+  }
+  return round;
+}

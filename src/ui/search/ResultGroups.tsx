@@ -1,6 +1,22 @@
 import type { ComponentChildren } from 'preact';
+import { sitePath } from '../site-path.ts';
 import { KINDS, type Kind } from './kinds.ts';
-import type { Findings, Hit, Stretch } from './search-index.ts';
+import type { Stretch } from './excerpt.ts';
+import type { Findings, Hit } from './search-index.ts';
+
+/** The best results, for a reader who wants one place to go to. */
+export function BestHits({ hits }: { readonly hits: readonly Hit[] }): ComponentChildren {
+  return (
+    <section class="hits hits-best" aria-labelledby="hits-best">
+      <h2 id="hits-best">Best matches</h2>
+      <ol>
+        {hits.map((hit) => (
+          <HitLine key={hit.url} hit={hit} />
+        ))}
+      </ol>
+    </section>
+  );
+}
 
 /** Results by kind, each kind with its number and, when there are more, a way to all of them. */
 export function ResultGroups(props: {
@@ -39,7 +55,7 @@ function HitLine({ hit }: { readonly hit: Hit }): ComponentChildren {
   return (
     <li class="hit">
       <p class="hit-title">
-        <a class="hit-link" href={hit.url}>
+        <a class="hit-link" href={sitePath(hit.url)}>
           {hit.title}
         </a>{' '}
         <span class="hit-place">{hit.place}</span>
@@ -47,17 +63,6 @@ function HitLine({ hit }: { readonly hit: Hit }): ComponentChildren {
       <p class="hit-excerpt">
         <Marked stretches={hit.excerpt} />
       </p>
-      {hit.sections.length > 0 && (
-        <ul class="hit-sections">
-          {hit.sections.map((section) => (
-            <li key={section.url}>
-              <a class="hit-link" href={section.url}>
-                {section.title}
-              </a>
-            </li>
-          ))}
-        </ul>
-      )}
     </li>
   );
 }

@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { KINDS, type Kind } from './kinds.ts';
+import { sitePath } from '../site-path.ts';
 import { moveThroughResults } from './result-keys.ts';
-import { ResultGroups } from './ResultGroups.tsx';
-import type { Findings, SearchIndex } from './search-index.ts';
+import { BestHits, ResultGroups } from './ResultGroups.tsx';
+import type { Findings, OpenedIndex, SearchIndex } from './search-index.ts';
 
 /** Hits of each kind before the reader asks for more. */
 const FIRST_HITS = 4;
@@ -19,10 +20,10 @@ function queryOfAddress(): string {
 
 interface Props {
   /** Opens the index; called at the first sign of use. Left out in the page that the build writes. */
-  readonly open?: () => Promise<SearchIndex>;
+  readonly open?: () => Promise<OpenedIndex>;
 }
 
-function neverOpen(): Promise<SearchIndex> {
+function neverOpen(): Promise<OpenedIndex> {
   return Promise.reject(new Error('no index while the page is built'));
 }
 
@@ -36,6 +37,8 @@ export function SearchPage({ open = neverOpen }: Props): ComponentChildren {
   const [state, setState] = useState<'ready' | 'searching' | 'failed'>('ready');
   const field = useRef<HTMLInputElement>(null);
   const page = useRef<HTMLDivElement>(null);
+  // The whole index, once it has come; the first answers are given without it.
+  const [wholeIndex, setWholeIndex] = useState<SearchIndex | undefined>();
   const asked = query.trim();
 
   useEffect(() => {
@@ -67,10 +70,12 @@ export function SearchPage({ open = neverOpen }: Props): ComponentChildren {
     let current = true;
     setState('searching');
     open()
-      .then((index) => index.find(asked, (kind) => (whole.includes(kind) ? MOST_HITS : FIRST_HITS)))
-      .then((found) => {
+      .then(({ first, whole: growing }) => {
+        // Where the rest cannot be loaded, the first answers stand.
+        growing.then(setWholeIndex).catch(() => undefined);
         if (!current) return;
-        setFindings(found);
+        const index = wholeIndex ?? first;
+        setFindings(index.find(asked, (kind) => (whole.includes(kind) ? MOST_HITS : FIRST_HITS)));
         setState('ready');
       })
       .catch(() => {
@@ -79,7 +84,7 @@ export function SearchPage({ open = neverOpen }: Props): ComponentChildren {
     return () => {
       current = false;
     };
-  }, [asked, whole, open, isLive]);
+  }, [asked, whole, open, isLive, wholeIndex]);
 
   const ask = (text: string): void => {
     setWhole([]);
@@ -143,12 +148,15 @@ export function SearchPage({ open = neverOpen }: Props): ComponentChildren {
           {findings.total === 0 ? (
             state === 'ready' && <Elsewhere />
           ) : (
-            <ResultGroups
-              findings={findings}
-              onWhole={(kind) => {
-                setWhole((before) => [...before, kind]);
-              }}
-            />
+            <>
+              <BestHits hits={findings.best} />
+              <ResultGroups
+                findings={findings}
+                onWhole={(kind) => {
+                  setWhole((before) => [...before, kind]);
+                }}
+              />
+            </>
           )}
         </>
       )}
@@ -168,17 +176,20 @@ function statusLine(state: string, asked: string, findings: Findings | undefined
     findings.insteadOf === undefined
       ? ''
       : `Nothing matches “${findings.insteadOf}”. Showing results for “${findings.query}”. `;
-  return `${corrected}Found ${findings.total}: ${counts.join(', ')}.`;
+  const partly = findings.isPartial ? 'Nothing holds all these words; these hold some. ' : '';
+  return `${corrected}${corrected === '' ? partly : ''}Found ${findings.total}: ${counts.join(', ')}.`;
 }
 
 function Elsewhere(): ComponentChildren {
   return (
     <ul class="search-elsewhere">
       <li>
-        <a href="/contents/">Contents</a> lists every chapter with the question it answers.
+        <a href={sitePath('/contents/')}>Contents</a> lists every chapter with the question it
+        answers.
       </li>
       <li>
-        <a href="/trainee/glossary/">Glossary</a> has every term with other words for it.
+        <a href={sitePath('/trainee/glossary/')}>Glossary</a> has every term with other words for
+        it.
       </li>
     </ul>
   );
@@ -194,7 +205,7 @@ function FirstSteps({ onAsk }: { readonly onAsk: (query: string) => void }): Com
         {STARTERS.map((query) => (
           <li key={query}>
             <a
-              href={`/search/?${new URLSearchParams({ q: query })}`}
+              href={sitePath(`/search/?${new URLSearchParams({ q: query })}`)}
               onClick={(event) => {
                 event.preventDefault();
                 onAsk(query);

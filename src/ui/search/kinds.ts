@@ -1,6 +1,7 @@
 /** Kinds of results in the order they are shown, with the heading of their group. */
 export const KINDS = {
   chapter: 'Chapters',
+  section: 'Sections of chapters',
   worksheet: 'Worksheets',
   tool: 'Sheets and tools',
   example: 'Worked examples',

@@ -1,21 +1,18 @@
+import MiniSearch, { type SearchResult } from 'minisearch';
+import { sitePath } from '../site-path.ts';
+import { excerptOf, type Stretch } from './excerpt.ts';
 import { KINDS, type Kind } from './kinds.ts';
-import { readQuery, wordsOf, type Vocabulary } from './near-terms.ts';
-
-/** A stretch of text; `marked` where it matches the query. */
-export interface Stretch {
-  readonly text: string;
-  readonly marked: boolean;
-}
+import { ALL_RECORDS, FIRST_RECORDS, type StoredRecord } from './search-record.ts';
+import { stem, tellingWords, wordsOf } from './words.ts';
 
 /** One result as shown. */
 export interface Hit {
   readonly url: string;
+  readonly kind: Kind;
   readonly title: string;
   /** Where in the book it stands. */
   readonly place: string;
   readonly excerpt: readonly Stretch[];
-  /** Sections of a chapter that match. */
-  readonly sections: readonly { readonly url: string; readonly title: string }[];
 }
 
 export interface HitGroup {
@@ -28,141 +25,161 @@ export interface Findings {
   /** What was looked for, when that is not what was typed. */
   readonly insteadOf?: string;
   readonly query: string;
+  /** No result holds all the words; these hold some of them. */
+  readonly isPartial: boolean;
   readonly total: number;
+  /** The best of all kinds, best first. */
+  readonly best: readonly Hit[];
   readonly groups: readonly HitGroup[];
 }
 
-/** The part of pagefind's browser interface that is used here. */
-interface PagefindResult {
-  readonly score: number;
-  data(): Promise<{
-    readonly url: string;
-    readonly excerpt: string;
-    readonly meta: Readonly<Record<string, string>>;
-    readonly sub_results: readonly { readonly url: string; readonly title: string }[];
-  }>;
-}
-interface Pagefind {
-  options(options: object): Promise<void>;
-  init(): Promise<void>;
-  search(
-    query: string | null,
-    options?: { readonly filters?: object },
-  ): Promise<{ readonly results: readonly PagefindResult[] }>;
-}
-
 export interface SearchIndex {
-  /** Looks a query up; `most` is how many hits of each kind are read in full. */
-  find(query: string, most: (kind: Kind) => number): Promise<Findings>;
+  /** Looks a query up; `most` is how many hits of each kind are given in full. */
+  find(query: string, most: (kind: Kind) => number): Findings;
 }
 
-const PAGEFIND = '/pagefind/pagefind.js';
-const VOCABULARY = '/pagefind/vocabulary.json';
-/** Sections of one chapter that are worth listing under it. */
-const MOST_SECTIONS = 3;
+const MOST_BEST = 3;
+/** A worksheet or a chapter is more often meant than a publication that mentions the word. */
+const KIND_WEIGHTS: Readonly<Record<Kind, number>> = {
+  chapter: 1.8,
+  section: 1.1,
+  worksheet: 1.35,
+  tool: 1.3,
+  table: 1,
+  term: 0.8,
+  example: 0.75,
+  source: 0.35,
+};
 
-/** Loads the index that the build made; nothing of it is asked for before this. */
-export async function openSearchIndex(): Promise<SearchIndex> {
-  // Made after the bundle, so no bundler may look for it.
-  const [pagefind, vocabulary] = await Promise.all([
-    import(/* @vite-ignore */ PAGEFIND) as Promise<Pagefind>,
-    fetch(VOCABULARY).then((response) => response.json() as Promise<Vocabulary>),
-  ]);
-  await pagefind.options({
-    excerptLength: 24,
-    excerptEllipsis: '…',
-    ranking: { pageLength: 0.4, metaWeights: { title: 6, words: 5, kind: 0, place: 0 } },
+/** Builds the index from the records of the book. */
+export function makeSearchIndex(records: readonly StoredRecord[]): SearchIndex {
+  const index = new MiniSearch<StoredRecord & { readonly id: number }>({
+    fields: ['title', 'words', 'text', 'body'],
+    tokenize: (text) => [...wordsOf(text)],
+    processTerm: stem,
   });
-  await pagefind.init();
+  index.addAll(records.map((record, id) => ({ ...record, id })));
+
+  const lookUp = (words: readonly string[], isFuzzy: boolean, combineWith: 'AND' | 'OR') =>
+    index.search(words.join(' '), {
+      combineWith,
+      boost: { title: 4, words: 4, text: 1.4, body: 1 },
+      boostDocument: (id) => KIND_WEIGHTS[records[id as number]?.kind ?? 'source'],
+      // A number is never bent and has no beginning of its own.
+      prefix: (term) => term.length > 2 && !/\d/u.test(term),
+      fuzzy: (term) => (isFuzzy && term.length > 3 && !/\d/u.test(term) ? 0.25 : false),
+      weights: { fuzzy: 0.3, prefix: 0.6 },
+      // A chapter has many other words; their number must not count against each of them.
+      bm25: { k: 1.2, b: 0.2, d: 0.5 },
+    });
+
+  /** All words as typed; then with slips of the pen mended; then as many of them as can be. */
+  const search = (words: readonly string[]) => {
+    const all = lookUp(words, false, 'AND');
+    if (all.length > 0) return { results: all, isPartial: false };
+    const mended = lookUp(words, true, 'AND');
+    if (mended.length > 0) return { results: mended, isPartial: false };
+    const known = words.filter((word) => lookUp([word], false, 'AND').length > 0);
+    const some = lookUp(known.length > 0 ? known : words, known.length === 0, 'OR');
+    return { results: some, isPartial: some.length > 0 && words.length > 1 };
+  };
+
   return {
-    async find(query, most) {
-      const read = readQuery(query, vocabulary);
-      const { asked, groups } = await findMost(read, (words) => findGroups(pagefind, words, most));
+    find(query, most) {
+      const words = tellingWords(query);
+      const { results, isPartial } = search(words);
+      const asked = answeredQuery(words, results);
+      const hits = results.map((result) => hitOf(records[result.id as number], result));
+      const groups = (Object.keys(KINDS) as Kind[]).flatMap((kind) => {
+        const ofKind = hits.filter((hit) => hit.kind === kind);
+        return ofKind.length === 0
+          ? []
+          : [{ kind, total: ofKind.length, hits: ofKind.slice(0, most(kind)).map(withExcerpt) }];
+      });
       return {
-        ...(asked === query ? {} : { insteadOf: query }),
-        query: asked,
-        total: groups.reduce((sum, group) => sum + group.total, 0),
+        ...(asked === undefined ? {} : { insteadOf: query }),
+        query: asked ?? query,
+        isPartial,
+        total: hits.length,
+        best: bestOf(hits).map(withExcerpt),
         groups,
       };
     },
   };
 }
 
-type Groups = readonly HitGroup[];
-
 /**
- * Looks for all words together. Where nothing holds them all, the word is left out without which most
- * is found, and so on: a long question still leads somewhere.
+ * The best hits: no more than one of a page, and no more than one definition or publication among
+ * them, because a reader wants places to go to.
  */
-async function findMost(
-  query: string,
-  find: (query: string) => Promise<Groups>,
-): Promise<{ readonly asked: string; readonly groups: Groups }> {
-  let asked = query;
-  let groups: Groups = asked === '' ? [] : await find(asked);
-  for (let words = wordsOf(asked); groups.length === 0 && words.length > 1;) {
-    const fewer = words.map((_, left) => words.filter((_word, index) => index !== left));
-    const found = await Promise.all(fewer.map((each) => find(each.join(' '))));
-    const count = (at: number): number =>
-      (found[at] ?? []).reduce((sum, { total }) => sum + total, 0);
-    const best = fewer.reduce((most, _, at) => (count(at) > count(most) ? at : most), 0);
-    words = fewer[best] ?? [];
-    asked = words.join(' ');
-    groups = found[best] ?? [];
-  }
-  return { asked, groups };
-}
-
-async function findGroups(
-  pagefind: Pagefind,
-  query: string,
-  most: (kind: Kind) => number,
-): Promise<Groups> {
-  const groups = await Promise.all(
-    (Object.keys(KINDS) as Kind[]).map(async (kind) => {
-      const { results } = await pagefind.search(query, { filters: { kind } });
-      const hits = await Promise.all(results.slice(0, most(kind)).map(readHit));
-      return { kind, total: results.length, hits };
-    }),
-  );
-  return groups.filter((group) => group.total > 0);
-}
-
-async function readHit(result: PagefindResult): Promise<Hit> {
-  const { url, meta, excerpt, sub_results: sections } = await result.data();
-  return {
-    url,
-    title: meta['title'] ?? url,
-    place: meta['place'] ?? '',
-    excerpt: stretchesOf(excerpt),
-    sections: sections
-      .filter((section) => section.url.includes('#') && section.url !== url)
-      .slice(0, MOST_SECTIONS)
-      .map((section) => ({ url: section.url, title: section.title })),
-  };
-}
-
-/** Splits pagefind's excerpt at its marks, so that it is shown as text and never as markup. */
-export function stretchesOf(excerpt: string): readonly Stretch[] {
-  return excerpt.split('<mark>').flatMap((part, index) => {
-    if (index === 0) return plain(part);
-    const [marked = '', rest = ''] = part.split('</mark>');
-    return [{ text: decoded(marked), marked: true }, ...plain(rest)];
+function bestOf(hits: readonly RawHit[]): readonly RawHit[] {
+  const seen = new Set<string>();
+  const best = hits.filter(({ kind, record }) => {
+    const isReference = kind === 'term' || kind === 'source';
+    const place = isReference ? 'reference' : record.url.replace(/#.*$/u, '');
+    if (seen.has(place)) return false;
+    seen.add(place);
+    return true;
   });
+  return best.slice(0, MOST_BEST);
 }
 
-function plain(text: string): readonly Stretch[] {
-  return text === '' ? [] : [{ text: decoded(text), marked: false }];
+interface RawHit {
+  readonly kind: Kind;
+  readonly record: StoredRecord;
+  readonly stems: ReadonlySet<string>;
 }
 
-const ENTITIES: Readonly<Record<string, string>> = {
-  '&lt;': '<',
-  '&gt;': '>',
-  '&quot;': '"',
-  '&#39;': "'",
-  '&amp;': '&',
-};
+function hitOf(record: StoredRecord | undefined, result: SearchResult): RawHit {
+  if (record === undefined) throw new Error('a result without a record');
+  return { kind: record.kind, record, stems: new Set(result.terms) };
+}
 
-function decoded(text: string): string {
-  return text.replaceAll(/&(?:lt|gt|quot|#39|amp);/gu, (entity) => ENTITIES[entity] ?? entity);
+/** Excerpts are made for the hits that are shown only. */
+function withExcerpt({ record, stems }: RawHit): Hit {
+  const { kind, url, title, place, text } = record;
+  return { kind, url, title, place, excerpt: excerptOf(text, stems) };
+}
+
+/** What was answered, in the words of the book, where that is not what was typed. */
+function answeredQuery(
+  words: readonly string[],
+  results: readonly SearchResult[],
+): string | undefined {
+  const best = results[0];
+  if (best === undefined) return undefined;
+  const answered = words.flatMap((word) => {
+    const root = stem(word);
+    const isKnown = results.some(({ terms }) =>
+      terms.some((term) => term === root || term.startsWith(root)),
+    );
+    if (isKnown) return [word];
+    // The word of the best result that this one was taken for, if it was taken for any.
+    const taken = best.queryTerms.includes(root)
+      ? best.terms.find((term) => !words.some((other) => stem(other) === term))
+      : undefined;
+    return taken === undefined ? [] : [taken];
+  });
+  const isSame =
+    answered.length === words.length && answered.every((word, at) => word === words[at]);
+  return isSame ? undefined : answered.join(' ');
+}
+
+async function loadRecords(address: string): Promise<readonly StoredRecord[]> {
+  const response = await fetch(sitePath(address));
+  if (!response.ok) throw new Error(`${address}: ${response.status}`);
+  return (await response.json()) as readonly StoredRecord[];
+}
+
+/** The index as it grows: small enough to answer at once, then whole. */
+export interface OpenedIndex {
+  readonly first: SearchIndex;
+  /** With full texts, examples and publications; rejected where it cannot be loaded. */
+  readonly whole: Promise<SearchIndex>;
+}
+
+/** Loads the records that the build made; nothing of them is asked for before this. */
+export async function openSearchIndex(): Promise<OpenedIndex> {
+  const first = makeSearchIndex(await loadRecords(FIRST_RECORDS));
+  return { first, whole: loadRecords(ALL_RECORDS).then(makeSearchIndex) };
 }

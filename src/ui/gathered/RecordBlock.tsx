@@ -1,0 +1,31 @@
+import type { ComponentChildren } from 'preact';
+import type { PlanRecord } from './plan.ts';
+
+/** Lines to write on: typed before printing, or by hand on the paper. Kept nowhere. */
+export function RecordBlock({ record }: { readonly record: PlanRecord }): ComponentChildren {
+  return (
+    <section class="gathered-record">
+      <h2>{record.heading}</h2>
+      <div class="gathered-lines">
+        {record.lines.map(({ label, parts }) =>
+          parts === undefined ? (
+            <label key={label} class="gathered-line">
+              {label}
+              <input type="text" autocomplete="off" />
+            </label>
+          ) : (
+            <div key={label} class="gathered-line" role="group" aria-label={label}>
+              <span>{label}</span>
+              {parts.map((part) => (
+                <label key={part} class="gathered-part">
+                  {part}
+                  <input type="text" autocomplete="off" />
+                </label>
+              ))}
+            </div>
+          ),
+        )}
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,82 @@
+import { loadPicture } from '../load-picture.ts';
+import { loadWorksheet } from '../load-worksheet.ts';
+
+/** When a part of a page is brought to life, unless a link, a bench or the reader asks sooner. */
+export type When =
+  | 'touched' // at the first touch, key or change
+  | 'near' // when it is less than a thumb's scroll from the screen
+  | 'at-once';
+
+/** A part of a page that a script brings to life. */
+export interface Island {
+  readonly selector: string;
+  readonly when: When;
+  /** Loads its code and brings it to life; rejected where the code cannot be fetched. */
+  wake(element: HTMLElement): Promise<void>;
+}
+
+/** Every island of the book. Adding one is a row here and its markup in a component. */
+export const ISLANDS: readonly Island[] = [
+  {
+    selector: 'worksheet-form',
+    when: 'touched',
+    async wake(element) {
+      // All at once: on a slow line every step that waits for another costs a second.
+      const { id = '', pictures = '' } = element.dataset;
+      const [{ hydrateWorksheet }, worksheet] = await Promise.all([
+        import('../hydrate-worksheet.tsx'),
+        loadWorksheet(id),
+        ...pictures.split(' ').map(loadPicture),
+      ]);
+      await hydrateWorksheet(element, worksheet);
+    },
+  },
+  {
+    selector: 'practice-sheet',
+    when: 'touched',
+    async wake(element) {
+      const { hydratePractice } = await import('../practice/hydrate-practice.tsx');
+      await hydratePractice(element);
+    },
+  },
+  {
+    selector: 'mixed-practice',
+    when: 'touched',
+    async wake(element) {
+      const { startMixedPractice } = await import('../practice/start-mixed-practice.tsx');
+      startMixedPractice(element);
+    },
+  },
+  {
+    selector: 'bench-form',
+    when: 'near',
+    async wake(element) {
+      const { hydrateBench } = await import('../bench/hydrate-bench.tsx');
+      await hydrateBench(element);
+    },
+  },
+  {
+    selector: '[data-plan]',
+    when: 'at-once',
+    async wake(element) {
+      const { hydrateGathered } = await import('../gathered/hydrate-gathered.tsx');
+      await hydrateGathered(element);
+    },
+  },
+  {
+    selector: '[data-cards-tools]',
+    when: 'at-once',
+    async wake() {
+      const { startCards } = await import('../cards/start-cards.ts');
+      startCards();
+    },
+  },
+  {
+    selector: '[data-search]',
+    when: 'at-once',
+    async wake(element) {
+      const { hydrateSearch } = await import('../search/hydrate-search.tsx');
+      hydrateSearch(element);
+    },
+  },
+];

@@ -1,0 +1,138 @@
+// The page's own small script: brings each live part to life when it is needed, so that a chapter
+// costs no more script than its reader uses. The static page already shows the book's numbers.
+import { keptSheet } from './history-entry.ts';
+import { ISLANDS, type Island } from './islands.ts';
+import { markOldAnswers, sayFailed, sayLoading, saySettled, unmarkAnswers } from './old-answers.ts';
+import { typedFields } from './typed-fields.ts';
+import { whenNearScreen } from './when-near-screen.ts';
+import { whenTouched } from './when-touched.ts';
+
+const waking = new Map<HTMLElement, Promise<void>>();
+const isLive = (element: HTMLElement): boolean => element.dataset['ready'] === 'true';
+
+/** While the fields say something else than the answers, the answers are marked. */
+function markWhileOld(element: HTMLElement): void {
+  if (isLive(element) || typedFields(element).length === 0) return;
+  markOldAnswers(element);
+  if (waking.has(element)) sayLoading(element);
+}
+
+async function begin(island: Island, element: HTMLElement): Promise<void> {
+  markWhileOld(element);
+  try {
+    await island.wake(element);
+  } catch (error) {
+    waking.delete(element);
+    if (typedFields(element).length > 0) markOldAnswers(element);
+    sayFailed(element, () => {
+      sayLoading(element);
+      void wakeOnce(island, element).catch(() => undefined);
+    });
+    throw error;
+  }
+  unmarkAnswers(element);
+  saySettled(element);
+}
+
+/** Wakes a part once, whoever asks; after a failure it may be asked again. */
+function wakeOnce(island: Island, element: HTMLElement): Promise<void> {
+  const begun = waking.get(element);
+  if (begun !== undefined) return begun;
+  // Entered before it begins, so that a mark made meanwhile knows that it is on its way.
+  const start = Promise.resolve().then(() => begin(island, element));
+  waking.set(element, start);
+  return start;
+}
+
+function hasBench(): boolean {
+  try {
+    return localStorage.getItem('bench') !== null;
+  } catch {
+    return false;
+  }
+}
+
+/** A form that was changed on this page before, or that the browser filled, or that a link is about. */
+function isAskedFor(element: HTMLElement): boolean {
+  const { instance = '' } = element.dataset;
+  return (
+    typedFields(element).length > 0 ||
+    (instance !== '' &&
+      (keptSheet(history.state, instance) !== undefined ||
+        new URLSearchParams(location.search).get('w') === instance))
+  );
+}
+
+const found = ISLANDS.flatMap((island) =>
+  [...document.querySelectorAll<HTMLElement>(island.selector)].map((element) => ({
+    island,
+    element,
+  })),
+);
+const wake = (island: Island, element: HTMLElement): Promise<void> => wakeOnce(island, element);
+const quietly = (promise: Promise<void>): void => void promise.catch(() => undefined);
+
+for (const { island, element } of found) {
+  if (island.when === 'at-once') quietly(wake(island, element));
+  if (island.when === 'near') whenNearScreen([element], () => wake(island, element));
+  if (island.when !== 'touched') continue;
+  whenTouched(element, () => wake(island, element));
+  for (const kind of ['input', 'change'] as const) {
+    element.addEventListener(kind, () => {
+      markWhileOld(element);
+    });
+  }
+}
+
+/** Wakes what the reader's own numbers, a link or the browser's memory ask for. */
+function wakeAsked(): void {
+  for (const { island, element } of found) {
+    if (isLive(element) || island.when !== 'touched' || !isAskedFor(element)) continue;
+    quietly(wake(island, element));
+  }
+}
+wakeAsked();
+// A browser puts texts back after the page has loaded, or together with the whole page.
+addEventListener('pageshow', () => setTimeout(wakeAsked, 0));
+
+const { searchParams, hash } = new URL(location.href);
+const linked = found.find(({ element }) => element.dataset['instance'] === searchParams.get('w'));
+if (linked !== undefined && hash !== '') {
+  void wake(linked.island, linked.element)
+    .then(() => {
+      linked.element.scrollIntoView();
+    })
+    .catch(() => undefined);
+}
+
+const sheets = found.filter(({ element }) => element.matches('worksheet-form'));
+
+// Printing does not wait, so where a bench is kept all sheets come to life in a quiet moment.
+async function fillForPrint(): Promise<void> {
+  for (const { island, element } of sheets) await wake(island, element);
+}
+
+function showBench(): void {
+  for (const { island, element } of sheets) {
+    whenNearScreen([element], () => wake(island, element));
+  }
+  setTimeout(() => {
+    quietly(fillForPrint());
+  }, 1500);
+}
+
+if (hasBench()) {
+  addEventListener('load', showBench);
+} else {
+  // Another tab may describe a bench while this page is open.
+  addEventListener('storage', ({ key }) => {
+    if (key === 'bench') showBench();
+  });
+}
+
+addEventListener('beforeprint', () => {
+  if (hasBench()) quietly(fillForPrint());
+  for (const link of document.querySelectorAll<HTMLAnchorElement>('.sheet-address')) {
+    link.textContent = `${location.origin}${link.pathname}${link.hash}`;
+  }
+});

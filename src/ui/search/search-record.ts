@@ -1,0 +1,21 @@
+import type { Kind } from './kinds.ts';
+
+/** One thing that can be found, as the build writes it into the file that the page loads. */
+export interface StoredRecord {
+  readonly kind: Kind;
+  readonly url: string;
+  readonly title: string;
+  /** Where in the book it stands; empty where the heading of its group says it. */
+  readonly place: string;
+  /** Shown under the title, and searched. */
+  readonly text: string;
+  /** Other words for it, searched like its title and not shown. */
+  readonly words: string;
+  /** Words of its full text that are in none of the above, searched last and not shown. */
+  readonly body: string;
+}
+
+/** The records that the first answer needs, without full texts. */
+export const FIRST_RECORDS = '/search/first.json';
+/** All records; loaded behind the first answer. */
+export const ALL_RECORDS = '/search/records.json';
