@@ -22,7 +22,7 @@ export function computedOutcome(worksheet: AnyWorksheet, entries: Entries): Outc
  */
 export function computedAnswer(worksheet: AnyWorksheet, entries: Entries, key: string): Answer {
   const { answers } = computedOutcome(worksheet, entries);
-  const answer = answers[key];
+  const answer = Object.hasOwn(answers, key) ? answers[key] : undefined;
   if (answer === undefined) {
     throw new Error(
       `${worksheet.id}: no answer “${key}”. Known: ${Object.keys(answers).join(', ')}`,

@@ -51,7 +51,7 @@ export function sweep(table: LookupTable): SweptTable {
   const inputs = worksheet.inputs as InputSpecs;
   const used = [...Object.keys(table.rows), ...Object.keys(table.fixed), table.across?.input ?? ''];
   for (const key of used) {
-    if (key !== '' && inputs[key] === undefined) {
+    if (key !== '' && !Object.hasOwn(inputs, key)) {
       throw new Error(`Table ${table.id}: ${worksheet.id} has no input “${key}”`);
     }
   }
@@ -59,7 +59,7 @@ export function sweep(table: LookupTable): SweptTable {
     const all = fillEntries(inputs, { ...table.fixed, ...entries });
     const { answers } = computedOutcome(worksheet, all);
     return table.answers.map((key) => {
-      const answer = answers[key];
+      const answer = Object.hasOwn(answers, key) ? answers[key] : undefined;
       if (answer === undefined) throw new Error(`Table ${table.id}: no answer “${key}”`);
       return answer.text;
     });

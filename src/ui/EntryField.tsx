@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { ownProperty } from '../core/own-property.ts';
 import { entryUnitSymbol } from '../worksheets/entry-text.ts';
 import type { InputSpec } from '../worksheets/types.ts';
 import { hasOwnUnit } from './own-unit.ts';
@@ -13,7 +14,7 @@ interface Props {
 }
 
 function printedText(spec: InputSpec, text: string): string {
-  if (spec.kind === 'choice') return spec.options[text] ?? text;
+  if (spec.kind === 'choice') return ownProperty(spec.options, text) ?? text;
   return text.trim() === '' ? '–' : text;
 }
 
@@ -22,7 +23,7 @@ export function EntryField(props: Props): ComponentChildren {
   const { id, name, spec, text, message, onChange } = props;
   const isWrong = message !== undefined;
   const described = isWrong ? `${id}-message ${id}-help` : `${id}-help`;
-  const symbol = entryUnitSymbol(spec);
+  const symbol = entryUnitSymbol(spec, text);
   return (
     <div class={`entry entry-${spec.kind}${isWrong ? ' entry-wrong' : ''}`}>
       <label for={id}>

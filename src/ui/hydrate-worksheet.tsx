@@ -6,7 +6,8 @@ import { pageBench } from './bench/page-bench.ts';
 import { keptSheet, withSheet, type SheetState } from './islands/history-entry.ts';
 import { typedTexts } from './islands/typed-fields.ts';
 import { loadPicture } from './load-picture.ts';
-import { entriesFromQuery } from './permalink.ts';
+import { addressFault, entriesFromQuery } from './permalink.ts';
+import { showAddressFault } from './show-address-fault.ts';
 import { WorksheetView, type PictureComponent } from './WorksheetView.tsx';
 
 /**
@@ -62,6 +63,9 @@ export async function hydrateWorksheet(
   addEventListener('pageshow', ({ persisted }) => {
     if (persisted) setTimeout(draw, 0);
   });
+  if (linked !== undefined) {
+    showAddressFault(addressFault(location.search, new Map([[instance, inputs]])), element);
+  }
   // The render with the reader's own numbers is queued; this comes after it.
   await Promise.resolve();
   element.dataset['ready'] = 'true';

@@ -1,4 +1,7 @@
+import { isBareNumber } from '../core/quantity/parse-number.ts';
+import { plainTyping } from '../core/quantity/typed-text.ts';
+
 /** “50 ft” or “3:20” says itself what it is in; the unit for bare numbers beside it would mislead. */
 export function hasOwnUnit(text: string): boolean {
-  return !/^[\d\s.,;/−-]*$/u.test(text);
+  return plainTyping(text) !== '' && !isBareNumber(text);
 }

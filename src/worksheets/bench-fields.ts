@@ -21,7 +21,7 @@ export const BENCH_READINGS = {
   'projector.slowestFps': { kind: 'quantity', unit: 'fps' },
   'projector.fastestFps': { kind: 'quantity', unit: 'fps' },
   'projector.openFraction': { kind: 'quantity', unit: 'percent' },
-  'projector.turnsPerFrame': { kind: 'quantity', unit: 'one' },
+  'projector.turnsPerFrame': { kind: 'quantity', unit: 'turnsPerFrame' },
   'camera.cameraFps': { kind: 'quantity', unit: 'fps' },
   'camera.exposureSeconds': { kind: 'quantity', unit: 's' },
   'camera.cameraRates': { kind: 'list', unit: 'fps' },

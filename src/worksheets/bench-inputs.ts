@@ -129,6 +129,7 @@ export const BENCH_INPUTS = {
   },
   'camera.pixelsAcross': {
     ...BENCH_READINGS['camera.pixelsAcross'],
+    unit: 'px',
     label: 'Pixels across',
     minimum: 100,
     maximum: 20_000,

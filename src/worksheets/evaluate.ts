@@ -1,8 +1,15 @@
 import type Fraction from 'fraction.js';
 import { OutOfRangeError } from '../core/errors.ts';
+import { ownProperty } from '../core/own-property.ts';
 import { formatNumber } from '../core/quantity/format.ts';
 import type { Parsed } from '../core/quantity/parse-number.ts';
-import { parseCount, parseQuantity, parseQuantityList } from '../core/quantity/parse-quantity.ts';
+import { parseQuantityList } from '../core/quantity/parse-list.ts';
+import {
+  parseCount,
+  parseQuantity,
+  type QuantityReading,
+} from '../core/quantity/parse-quantity.ts';
+import { quotable } from '../core/quantity/typed-text.ts';
 import { UNITS, convertUnit, type Unit } from '../core/quantity/units.ts';
 import type {
   AnyWorksheet,
@@ -36,10 +43,7 @@ type Read = Parsed<{ readonly value: unknown; readonly exact?: unknown }>;
 /** The entries a worksheet opens with: its defaults, overlaid with those given. */
 export function fillEntries(inputs: InputSpecs, given: Entries): Entries {
   return Object.fromEntries(
-    Object.entries(inputs).map(([key, spec]) => [
-      key,
-      Object.hasOwn(given, key) ? (given[key] ?? spec.default) : spec.default,
-    ]),
+    Object.entries(inputs).map(([key, spec]) => [key, ownProperty(given, key) ?? spec.default]),
   );
 }
 
@@ -55,34 +59,36 @@ function refuse(reason: string, spec: { readonly accepted: string }): Read {
   return { ok: false, reason: `${reason}. Try ${spec.accepted}.` };
 }
 
+/** Unit and range of an input, as the parsers of core take them. */
+function readingOf(spec: QuantityInput | OptionalQuantityInput | ListInput): QuantityReading {
+  const { unit, entryUnit = unit, minimum, maximum } = spec;
+  return { unit, entryUnit, minimum, maximum };
+}
+
 function readQuantity(
   spec: QuantityInput | OptionalQuantityInput,
   text: string,
   angleFps: number | undefined,
 ): Read {
-  if (spec.kind === 'optional-quantity' && text.trim() === '') {
+  if (spec.kind === 'optional-quantity' && quotable(text) === '') {
     return { ok: true, value: { value: undefined } };
   }
   const parsed = parseQuantity(text, {
-    unit: spec.unit,
-    ...(spec.entryUnit === undefined ? {} : { entryUnit: spec.entryUnit }),
-    ...(angleFps === undefined ? {} : { angleFps }),
+    ...readingOf(spec),
+    ...(spec.angleOf === undefined ? {} : { angleFps: angleFps ?? Number.NaN }),
   });
   if (!parsed.ok) return refuse(parsed.reason, spec);
   const { value } = parsed.value;
   // A typed decimal can miss an inclusive bound by one rounding step of a unit conversion.
   const slack = 1e-12 * Math.max(Math.abs(spec.minimum), Math.abs(spec.maximum));
   if (!(value >= spec.minimum - slack && value <= spec.maximum + slack)) {
-    return refuse(`“${text.trim()}” is outside the range ${rangeText(spec)}`, spec);
+    return refuse(`“${quotable(text)}” is outside the range ${rangeText(spec)}`, spec);
   }
   return { ok: true, value: parsed.value };
 }
 
 function readList(spec: ListInput, text: string): Read {
-  const parsed = parseQuantityList(text, {
-    unit: spec.unit,
-    ...(spec.entryUnit === undefined ? {} : { entryUnit: spec.entryUnit }),
-  });
+  const parsed = parseQuantityList(text, readingOf(spec));
   if (!parsed.ok) return refuse(parsed.reason, spec);
   if (parsed.value.length > spec.longest) {
     return refuse(`That is more than ${spec.longest} entries`, spec);
@@ -114,11 +120,11 @@ export function readInput(spec: InputSpec, text: string, angleFps?: number): Rea
     case 'list':
       return readList(spec, text);
     case 'count': {
-      const parsed = parseCount(text);
+      const parsed = parseCount(text, spec);
       if (!parsed.ok) return refuse(parsed.reason, spec);
       if (parsed.value < spec.minimum || parsed.value > spec.maximum) {
         return refuse(
-          `“${text.trim()}” is outside the range ${spec.minimum} to ${spec.maximum}`,
+          `“${quotable(text)}” is outside the range ${spec.minimum} to ${spec.maximum}`,
           spec,
         );
       }
@@ -129,7 +135,7 @@ export function readInput(spec: InputSpec, text: string, angleFps?: number): Rea
         ? { ok: true, value: { value: text } }
         : {
             ok: false,
-            reason: `“${text}” is not one of the choices: ${Object.values(spec.options).join('; ')}.`,
+            reason: `“${quotable(text)}” is not one of the choices: ${Object.values(spec.options).join('; ')}.`,
           };
   }
 }
@@ -159,7 +165,7 @@ export function evaluate(worksheet: AnyWorksheet, entries: Entries): Evaluation 
     const rateKey =
       spec.kind === 'quantity' || spec.kind === 'optional-quantity' ? spec.angleOf : undefined;
     const angleFps = rateKey === undefined ? undefined : (values[rateKey] as number | undefined);
-    const read = readInput(spec, entries[key] ?? spec.default, angleFps);
+    const read = readInput(spec, ownProperty(entries, key) ?? spec.default, angleFps);
     if (read.ok) {
       values[key] = read.value.value;
       if (read.value.exact !== undefined) exact[key] = read.value.exact as Fraction;
@@ -178,7 +184,7 @@ export function evaluate(worksheet: AnyWorksheet, entries: Entries): Evaluation 
     };
   } catch (error) {
     if (!(error instanceof OutOfRangeError)) throw error;
-    const spec = specs[error.argument];
+    const spec = ownProperty(specs, error.argument);
     const expected = `Expected ${error.accepted}.`;
     if (spec === undefined) return { messages, message: `${error.argument}: ${expected}` };
     const example = spec.kind === 'choice' ? '' : ` An entry looks like ${spec.accepted}.`;

@@ -73,6 +73,7 @@ export const worksheet = defineWorksheet({
     },
     widthPixels: {
       kind: 'count',
+      unit: 'px',
       label: 'Width',
       minimum: 16,
       maximum: 16_384,
@@ -82,6 +83,7 @@ export const worksheet = defineWorksheet({
     },
     heightPixels: {
       kind: 'count',
+      unit: 'px',
       label: 'Height',
       minimum: 16,
       maximum: 16_384,

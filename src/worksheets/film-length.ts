@@ -90,6 +90,7 @@ export const worksheet = defineWorksheet({
     },
     frames: {
       kind: 'count',
+      unit: 'frames',
       label: 'Frames',
       minimum: 1,
       maximum: 10_000_000,

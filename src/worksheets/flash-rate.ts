@@ -51,7 +51,7 @@ export const worksheet = defineWorksheet({
     shutterTurnsPerFrame: {
       kind: 'quantity',
       label: 'Shutter turns per film frame',
-      unit: 'one',
+      unit: 'turnsPerFrame',
       minimum: 0.25,
       maximum: 6,
       default: '1',

@@ -117,6 +117,7 @@ export const worksheet = defineWorksheet({
     },
     filmFrames: {
       kind: 'count',
+      unit: 'frames',
       label: 'Film frames wanted',
       minimum: 1,
       maximum: MOST_FILM_FRAMES,

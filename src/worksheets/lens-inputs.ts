@@ -48,7 +48,7 @@ export const fillPercentInput = {
 export const fNumberInput = {
   kind: 'quantity',
   label: 'f-number on the ring',
-  unit: 'one',
+  unit: 'fNumber',
   minimum: 0.7,
   maximum: 64,
   default: '2.8',
@@ -58,6 +58,7 @@ export const fNumberInput = {
 
 export const pixelsAcrossInput = {
   kind: 'count',
+  unit: 'px',
   label: 'Pixels across the sensor',
   minimum: 100,
   maximum: 20_000,

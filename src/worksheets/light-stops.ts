@@ -101,7 +101,7 @@ export const worksheet = defineWorksheet({
     fromFNumber: {
       kind: 'quantity',
       label: 'f-number before',
-      unit: 'one',
+      unit: 'fNumber',
       minimum: 0.5,
       maximum: 128,
       default: '5.6',
@@ -111,7 +111,7 @@ export const worksheet = defineWorksheet({
     toFNumber: {
       kind: 'quantity',
       label: 'f-number after',
-      unit: 'one',
+      unit: 'fNumber',
       minimum: 0.5,
       maximum: 128,
       default: '5.6',
@@ -121,7 +121,7 @@ export const worksheet = defineWorksheet({
     fromSensitivity: {
       kind: 'quantity',
       label: 'Sensitivity before (ISO)',
-      unit: 'one',
+      unit: 'iso',
       minimum: 1,
       maximum: 1_000_000,
       default: '100',
@@ -131,7 +131,7 @@ export const worksheet = defineWorksheet({
     toSensitivity: {
       kind: 'quantity',
       label: 'Sensitivity after (ISO)',
-      unit: 'one',
+      unit: 'iso',
       minimum: 1,
       maximum: 1_000_000,
       default: '100',

@@ -84,6 +84,7 @@ export const worksheet = defineWorksheet({
     },
     filmFrames: {
       kind: 'count',
+      unit: 'frames',
       label: 'Film frames',
       minimum: 1,
       maximum: 1_000_000,

@@ -55,7 +55,7 @@ export const worksheet = defineWorksheet({
     beatPulses: {
       kind: 'quantity',
       label: 'Pulses counted',
-      unit: 'one',
+      unit: 'pulses',
       minimum: 0,
       maximum: 10_000,
       default: '40',
@@ -75,7 +75,7 @@ export const worksheet = defineWorksheet({
     countErrorPulses: {
       kind: 'quantity',
       label: 'Error of the count',
-      unit: 'one',
+      unit: 'pulses',
       minimum: 0,
       maximum: 100,
       default: '1/2',

@@ -45,6 +45,7 @@ export const worksheet = defineWorksheet({
     },
     frames: {
       kind: 'count',
+      unit: 'frames',
       label: 'Frames between the marks',
       minimum: 10,
       maximum: 1_000_000,

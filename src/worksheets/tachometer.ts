@@ -52,7 +52,7 @@ export const worksheet = defineWorksheet({
     turnsPerFrame: {
       kind: 'quantity',
       label: 'Shaft turns per film frame',
-      unit: 'one',
+      unit: 'turnsPerFrame',
       minimum: 0.001,
       maximum: 100,
       default: '1',

@@ -72,6 +72,8 @@ export interface OptionalQuantityInput extends Omit<QuantityInput, 'kind'> {
 /** A whole number. */
 export interface CountInput extends InputBase {
   readonly kind: 'count';
+  /** What is counted, where readers may write it behind the number: `3600 frames`. */
+  readonly unit?: UnitName;
   readonly minimum: number;
   readonly maximum: number;
   readonly accepted: string;

@@ -225,7 +225,7 @@ export const worksheet = defineWorksheet({
     airChangesPerHour: {
       kind: 'quantity',
       label: 'Air changes in an hour',
-      unit: 'one',
+      unit: 'airChangesPerHour',
       minimum: 0.1,
       maximum: 100,
       default: '0.5',

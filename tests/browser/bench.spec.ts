@@ -62,9 +62,9 @@ test('a bench described once opens every worksheet, with one press back @phone',
   await expect(form.getByLabel('Readout time')).toHaveValue('12');
   // Not said, so the book's own.
   await expect(form.getByLabel('Open fraction')).toHaveValue('50');
-  await expect(form.locator('#flash-match-answer-matchingExposureSeconds .answer-value')).toHaveText(
-    /^1\/48/u,
-  );
+  await expect(
+    form.locator('#flash-match-answer-matchingExposureSeconds .answer-value'),
+  ).toHaveText(/^1\/48/u);
 
   await form.getByRole('button', { name: 'Book’s numbers' }).click();
   await expect(form.locator('.origin-status')).toHaveText('Showing the book’s numbers');
@@ -253,9 +253,9 @@ test('a blocked store is said, and page and worksheets work on', async ({ page, 
   await expect(page.getByRole('button', { name: 'Save as a file' })).toBeVisible();
   const form = await openSheet(page);
   await form.getByLabel('Film rate').fill('24');
-  await expect(form.locator('#flash-match-answer-matchingExposureSeconds .answer-value')).toHaveText(
-    /^1\/36/u,
-  );
+  await expect(
+    form.locator('#flash-match-answer-matchingExposureSeconds .answer-value'),
+  ).toHaveText(/^1\/36/u);
   expect(errors).toEqual([]);
 });
 

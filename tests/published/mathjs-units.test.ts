@@ -28,14 +28,20 @@ const COUNTERPARTS: Partial<Readonly<Record<UnitName, string>>> = {
   in: 'inch',
   ft: 'foot',
   mm2: 'mm^2',
+  cubicMetre: 'm^3',
+  cubicFoot: 'foot^3',
+  millilitre: 'cm^3',
   deg: 'deg',
   celsius: 'degC',
   fahrenheit: 'degF',
   byte: 'byte',
+  kB: 'kB',
   MB: 'MB',
   GB: 'GB',
   TB: 'TB',
+  kBps: 'kB/s',
   MBps: 'MB/s',
+  kbps: 'kb/s',
   Mbps: 'Mb/s',
   mmPerSecond: 'mm/s',
   ftPerMinute: 'ft/minute',
@@ -62,10 +68,28 @@ describe('our units and those of mathjs', () => {
     const ownOnly = (Object.keys(UNITS) as readonly UnitName[]).filter(
       (name) => COUNTERPARTS[name] === undefined,
     );
-    // Counts, ratios and rates per frame or turn; mathjs has no frames, no revolutions and no percent unit.
-    for (const name of ownOnly) {
-      expect(['frameRate', 'rotation', 'percent', 'plain']).toContain(UNITS[name].dimension);
-    }
+    // Counts, ratios and rates per frame or turn; mathjs has no frames, no revolutions, no percent unit
+    // and no units of light by ratio.
+    expect([...new Set(ownOnly.map((name) => UNITS[name].dimension))].sort()).toEqual([
+      'airChanges',
+      'fNumber',
+      'frameRate',
+      'frames',
+      'lightRatio',
+      'lineDetail',
+      'massConcentration',
+      'money',
+      'partsPerMillion',
+      'percent',
+      'pictureSpeed',
+      'pitch',
+      'pixels',
+      'pulses',
+      'ratio',
+      'rotation',
+      'sensitivity',
+      'turnsPerFrame',
+    ]);
     expect(shared.length).toBeGreaterThan(20);
   });
 

@@ -177,7 +177,8 @@ describe('a text of the bench in a field of a worksheet', () => {
   it('means the same length in whatever unit the worksheet counts', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 2_000_000 }), (thousandths) => {
-        const text = String(thousandths / 1000);
+        // Four decimals, because three could be thousands.
+        const text = (thousandths / 1000).toFixed(4);
         const converted = convertBenchText('reel.lengthMetres', text, quantity('mm'));
         const read = readInput(quantity('mm'), converted ?? '');
         expect(read.ok && read.value.value).toBeCloseTo(thousandths, 6);

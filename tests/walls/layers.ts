@@ -27,10 +27,11 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   ],
   // mediabunny: reads the frames of a video file over WebCodecs.
   'src/clip/': all('src/clip/', 'src/core/', 'mediabunny'),
+  // own-property: texts of links and files become keys here.
   'src/ui/': [
     ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/clip/', 'src/core/quantity/'),
     // minisearch: the index of the search page.
-    ...all('preact', 'minisearch'),
+    ...all('src/core/own-property.ts', 'preact', 'minisearch'),
     types('src/core/'),
     types('fraction.js'),
   ],

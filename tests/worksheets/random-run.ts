@@ -1,7 +1,8 @@
 import { evaluate, type Entries } from '../../src/worksheets/evaluate.ts';
 import type { AnyWorksheet, InputSpecs } from '../../src/worksheets/types.ts';
 import { faultsOf } from './outcome-faults.ts';
-import { randomEntries, seededChance, seedOf } from './random-entries.ts';
+import { misreadEntries } from './misread-entries.ts';
+import { knownEntries, seededChance, seedOf } from './random-entries.ts';
 
 /** What a run of random entries through one worksheet showed. */
 export interface RandomRun {
@@ -18,7 +19,9 @@ export function runRandomEntries(worksheet: AnyWorksheet, count: number, round =
   const faults: { entries: Entries; fault: string }[] = [];
   let outcomes = 0;
   for (let index = 0; index < count && faults.length < 5; index += 1) {
-    const entries = randomEntries(specs, chance);
+    const known = knownEntries(specs, chance);
+    const { entries } = known;
+    faults.push(...misreadEntries(specs, known).map((fault) => ({ entries, fault })));
     try {
       const evaluation = evaluate(worksheet, entries);
       if (evaluation.outcome !== undefined) outcomes += 1;

@@ -72,7 +72,8 @@ function range(spec: InputSpec): readonly [OpenCell, OpenCell] {
 }
 
 function rangeUnit(spec: InputSpec): string {
-  return 'unit' in spec ? entryUnitSymbol({ ...spec, entryUnit: spec.unit }) : '';
+  if (spec.kind === 'choice' || spec.kind === 'count') return '';
+  return entryUnitSymbol({ ...spec, entryUnit: spec.unit });
 }
 
 /** Every worksheet with its inputs and answers. */

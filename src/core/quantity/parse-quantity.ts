@@ -1,6 +1,9 @@
 import Fraction from 'fraction.js';
-import { parseLeadingNumber, type Parsed } from './parse-number.ts';
-import { convertUnit, UNITS, type Dimension, type Unit, type UnitName } from './units.ts';
+import { clockSeconds } from './clock-time.ts';
+import { readLeadingNumber, splitSign, type NumberReading, type Parsed } from './parse-number.ts';
+import { readUnit } from './read-unit.ts';
+import { plainTyping, quotable } from './typed-text.ts';
+import { convertUnit, DIMENSION_WORDS, UNITS, type Unit, type UnitName } from './units.ts';
 
 /** How a typed quantity is to be read. */
 export interface QuantityReading {
@@ -8,8 +11,17 @@ export interface QuantityReading {
   readonly unit: UnitName;
   /** Unit meant by a number without a unit; the same as `unit` when left out. */
   readonly entryUnit?: UnitName;
-  /** Frame rate that turns a shutter angle such as `180°` into a time; without it angles are refused. */
+  /**
+   * Frame rate that turns a shutter angle such as `180°` into a time; NaN where the rate is not known
+   * yet. Left out, an angle is no entry for this field.
+   */
   readonly angleFps?: number;
+  /**
+   * Range of the field in `unit`, inclusive. It decides between the readings of `23,976`, and no more:
+   * whoever reads the field judges the value. Left out, every reading comes into question.
+   */
+  readonly minimum?: number;
+  readonly maximum?: number;
 }
 
 /** A quantity as a double in the asked unit, with the exact rational where no unit factor rounds it. */
@@ -18,74 +30,8 @@ export interface Quantity {
   readonly exact: Fraction;
 }
 
-const unitNames = Object.keys(UNITS) as UnitName[];
-
-function findUnit(text: string, dimension: Dimension): UnitName | undefined {
-  const lower = text.toLowerCase().replaceAll(/\s+/gu, ' ');
-  const isCandidate = (name: UnitName): boolean => UNITS[name].dimension === dimension;
-  return (
-    unitNames.find((name) => isCandidate(name) && UNITS[name].symbol === text) ??
-    unitNames.find((name) => {
-      const unit: Unit = UNITS[name];
-      return (
-        isCandidate(name) &&
-        text !== '' &&
-        (unit.symbol.toLowerCase() === lower || unit.spellings.includes(lower))
-      );
-    })
-  );
-}
-
-function isShutterAngle(rest: string): boolean {
-  return ['°', 'deg', 'degree', 'degrees'].includes(rest.toLowerCase());
-}
-
-/** Reads `3:20` and `1:06:40` as seconds, exactly. */
-function clockSeconds(text: string): Fraction | undefined {
-  const match = /^(?:(\d{1,3}):)?(\d{1,3}):(\d{2}(?:[.,]\d+)?)$/u.exec(text.trim());
-  if (match === null) return undefined;
-  const [, hours = '0', minutes = '0', seconds = '0'] = match;
-  const whole = new Fraction(Number(hours) * 3600 + Number(minutes) * 60);
-  return whole.add(new Fraction(seconds.replace(',', '.')));
-}
-
-/**
- * Reads a quantity as people type it: a number with or without a unit, mixed and plain fractions,
- * decimal point or comma, a shutter angle for an exposure time, `3:20` or `3 min 20 s` for a time,
- * `4 ft 6 in` for a length. Never throws.
- *
- * A bare fraction for a time always means seconds (`1/60` is a sixtieth of a second even where a
- * bare number means milliseconds), because that is how exposure times are marked.
- *
- * @returns the quantity in the asked unit, or the reason why there is none
- * @example parseQuantity('18.5 ms', { unit: 's' }) // ≈ { ok: true, value: { value: 0.0185 } }
- */
-export function parseQuantity(text: string, reading: QuantityReading): Parsed<Quantity> {
-  const { dimension } = UNITS[reading.unit];
-  if (dimension === 'time') {
-    const seconds = clockSeconds(text);
-    if (seconds !== undefined) return { ok: true, value: inUnit(seconds, 's', reading.unit) };
-  }
-  const number = parseLeadingNumber(text);
-  if (!number.ok) return number;
-  const { exact, isFraction, rest } = number.value;
-
-  if (dimension === 'time' && isShutterAngle(rest)) {
-    if (reading.angleFps === undefined || !(reading.angleFps > 0)) {
-      return { ok: false, reason: 'A shutter angle needs a valid camera rate first' };
-    }
-    const seconds = exact.div(360).div(new Fraction(reading.angleFps));
-    return { ok: true, value: inUnit(seconds, 's', reading.unit) };
-  }
-
-  const bareUnit = dimension === 'time' && isFraction ? 's' : (reading.entryUnit ?? reading.unit);
-  const found = rest === '' ? bareUnit : findUnit(rest, dimension);
-  if (found !== undefined) return { ok: true, value: inUnit(exact, found, reading.unit) };
-
-  const compound = parseCompound(exact, rest, reading, dimension);
-  if (compound !== undefined) return { ok: true, value: compound };
-  return { ok: false, reason: `“${rest}” is not a unit that fits here` };
-}
+/** A quantity with the number that says it so that nobody takes it for another. */
+type Candidate = Quantity & Pick<NumberReading, 'written'>;
 
 const exactFactors = new Map<UnitName, Fraction>();
 
@@ -93,9 +39,11 @@ const exactFactors = new Map<UnitName, Fraction>();
 function exactFactor(name: UnitName): Fraction {
   const known = exactFactors.get(name);
   if (known !== undefined) return known;
-  const factor = new Fraction(UNITS[name].factor);
-  exactFactors.set(name, factor);
-  return factor;
+  const { factor } = UNITS[name];
+  const digits = String(factor);
+  const exact = digits.length <= 12 ? new Fraction(digits) : new Fraction(factor);
+  exactFactors.set(name, exact);
+  return exact;
 }
 
 function inUnit(exact: Fraction, from: UnitName, to: UnitName): Quantity {
@@ -109,26 +57,155 @@ function inUnit(exact: Fraction, from: UnitName, to: UnitName): Quantity {
   };
 }
 
-/** `3 min 20 s`, `4 ft 6 in`: a larger unit followed by a smaller one of the same dimension. */
-function parseCompound(
-  exact: Fraction,
-  rest: string,
-  reading: QuantityReading,
-  dimension: Dimension,
-): Quantity | undefined {
+/**
+ * Unit of a bare fraction: that of a bare number, but a time asked for in milliseconds is one of a
+ * camera, and cameras mark those as fractions of a second.
+ */
+function fractionUnit(reading: QuantityReading): UnitName {
+  const bareUnit = reading.entryUnit ?? reading.unit;
+  return bareUnit === 'ms' ? 's' : bareUnit;
+}
+
+/** What may stand before the number: `f/5.6`, `1:2.8`, `ISO 400`. */
+function withoutPrefix(text: string, unit: UnitName): string {
+  if (unit === 'fNumber') return text.replace(/^(?:f ?[/:]? ?|1 ?: ?)(?=[\d.,])/iu, '');
+  if (unit === 'iso') return text.replace(/^(?:iso|asa) ?(?=\d)/iu, '');
+  return text;
+}
+
+/** The unit that a number without one means after a larger unit: `1h40`, `3'20`, `4'6`. */
+const NEXT_SMALLER: Partial<Readonly<Record<UnitName, UnitName>>> = {
+  h: 'min',
+  min: 's',
+  ft: 'in',
+};
+
+/**
+ * `3 min 20 s`, `1h40`, `4'6"`: a larger unit followed by smaller ones of the same dimension.
+ *
+ * @returns the sum in `unit`, or undefined where the text is no such thing
+ */
+function compoundSum(text: string, unit: UnitName): Fraction | undefined {
+  const { dimension } = UNITS[unit];
   if (dimension !== 'time' && dimension !== 'length') return undefined;
-  const match = /^([^\d\s]+)\s*(\d.*)$/u.exec(rest);
-  const first = match?.[1] === undefined ? undefined : findUnit(match[1], dimension);
-  if (match?.[2] === undefined || first === undefined) return undefined;
-  const second = parseLeadingNumber(match[2]);
-  if (!second.ok || second.value.rest === '') return undefined;
-  const tail = parseQuantity(match[2], reading);
-  if (!tail.ok) return undefined;
-  const head = inUnit(exact, first, reading.unit);
-  return {
-    value: head.value + tail.value.value,
-    exact: head.exact.add(tail.value.exact),
-  };
+  let sum = new Fraction(0);
+  let larger: UnitName | undefined;
+  let left = text;
+  while (left !== '') {
+    const number = readLeadingNumber(left);
+    const [only, another] = number.ok ? number.value.readings : [];
+    if (!number.ok || only === undefined || another !== undefined) return undefined;
+    const [, word = '', tail = ''] = /^(\D*)(.*)$/u.exec(number.value.rest) ?? [];
+    const spelling = word.replace(/(?:,|\+|\band) ?$/u, '').trim();
+    const read = readUnit(spelling, dimension);
+    const implied = larger === undefined || spelling !== '' ? undefined : NEXT_SMALLER[larger];
+    const part = implied ?? (read.kind === 'unit' ? read.unit : undefined);
+    if (part === undefined) return undefined;
+    if (larger !== undefined && UNITS[part].factor >= UNITS[larger].factor) return undefined;
+    sum = sum.add(inUnit(only.exact, part, unit).exact);
+    larger = part;
+    left = tail;
+  }
+  return sum;
+}
+
+/** Of several readings the one that the field can take. */
+function chosen(
+  quoted: string,
+  candidates: readonly Candidate[],
+  { minimum = -Infinity, maximum = Infinity }: QuantityReading,
+): Parsed<Quantity> {
+  const [first, second] = candidates;
+  if (first === undefined) return { ok: false, reason: `${quoted} cannot be read as one number` };
+  const inRange =
+    second === undefined
+      ? []
+      : candidates.filter(({ value }) => value >= minimum && value <= maximum);
+  const [one, other] = inRange;
+  if (one !== undefined && other !== undefined) {
+    return {
+      ok: false,
+      reason: `${quoted} could mean ${one.written} or ${other.written}: write it as one of these`,
+    };
+  }
+  const { value, exact } = one ?? first;
+  return { ok: true, value: { value, exact } };
+}
+
+/**
+ * Reads a quantity as people type it: a number with or without a unit, mixed and plain fractions,
+ * decimal point or comma, a shutter angle for an exposure time, `3:20` or `3 min 20 s` or `3'20"` for a
+ * time, `4 ft 6 in` or `4'6"` for a length, in the characters of any keyboard. Never throws.
+ *
+ * @returns the quantity in the asked unit, or the reason why there is none
+ * @example parseQuantity('18.5 ms', { unit: 's' }) // ≈ { ok: true, value: { value: 0.0185 } }
+ */
+export function parseQuantity(text: string, reading: QuantityReading): Parsed<Quantity> {
+  const { unit } = reading;
+  const { dimension } = UNITS[unit];
+  const quoted = `“${quotable(text)}”`;
+  const { sign, rest: unsigned } = splitSign(plainTyping(text));
+  const body = withoutPrefix(unsigned, unit);
+  const signed = (exact: Fraction): Fraction => (sign < 0 ? exact.neg() : exact);
+
+  if (dimension === 'time' && body.includes(':')) {
+    const clock = clockSeconds(body);
+    return clock.ok ? { ok: true, value: inUnit(signed(clock.value), 's', unit) } : clock;
+  }
+  const number = readLeadingNumber(body);
+  if (!number.ok) {
+    // The sign belongs to what was typed.
+    return { ok: false, reason: number.reason.replace(/^“[^”]*”/u, () => quoted) };
+  }
+  const { readings, isFraction, rest } = number.value;
+  const bareUnit = isFraction ? fractionUnit(reading) : (reading.entryUnit ?? unit);
+  const read = rest === '' ? { kind: 'unit' as const, unit: bareUnit } : readUnit(rest, dimension);
+  if (read.kind === 'unit') {
+    const candidates = readings.map(({ exact, written }) => ({
+      ...inUnit(signed(exact), read.unit, unit),
+      written: `${sign < 0 ? '-' : ''}${written} ${rest}`.trim(),
+    }));
+    return chosen(quoted, candidates, reading);
+  }
+  if (dimension === 'time' && reading.angleFps !== undefined) {
+    const isAngle = readUnit(rest, 'angle').kind === 'unit';
+    if (isAngle && !(reading.angleFps > 0 && Number.isFinite(reading.angleFps))) {
+      return { ok: false, reason: 'A shutter angle needs a valid camera rate first' };
+    }
+    if (isAngle) {
+      const perDegree = new Fraction(1).div(360).div(new Fraction(reading.angleFps));
+      const candidates = readings.map(({ exact, written }) => ({
+        ...inUnit(signed(exact).mul(perDegree), 's', unit),
+        written: `${written}°`,
+      }));
+      return chosen(quoted, candidates, reading);
+    }
+  }
+  // `1 m3` is a volume, not a minute and three seconds.
+  const sum = read.other === undefined ? compoundSum(body, unit) : undefined;
+  if (sum !== undefined) {
+    const exact = signed(sum);
+    return { ok: true, value: { value: exact.valueOf(), exact } };
+  }
+  if (read.other !== undefined) {
+    const [is, takes] = [DIMENSION_WORDS[read.other], DIMENSION_WORDS[dimension]];
+    return { ok: false, reason: `${quoted} is ${is}; this field takes ${takes}` };
+  }
+  if (/\d/u.test(rest.replace(/[23]$/u, ''))) {
+    return {
+      ok: false,
+      reason: `${quoted} cannot be read as one entry; this field takes ${DIMENSION_WORDS[dimension]}`,
+    };
+  }
+  return { ok: false, reason: read.reason };
+}
+
+/** How a count is to be read; the range decides between the readings of `3,600`. */
+export interface CountReading {
+  /** What is counted, where it has a unit: `3600 frames`. */
+  readonly unit?: UnitName;
+  readonly minimum?: number;
+  readonly maximum?: number;
 }
 
 /**
@@ -137,35 +214,29 @@ function parseCompound(
  * @returns the whole number, or the reason why there is none
  * @example parseCount('3') // { ok: true, value: 3 }
  */
-export function parseCount(text: string): Parsed<number> {
-  const number = parseLeadingNumber(text);
-  if (!number.ok) return number;
-  const value = number.value.exact.valueOf();
-  if (number.value.rest !== '' || !Number.isInteger(value)) {
-    return { ok: false, reason: `“${text.trim()}” is not a whole number` };
+export function parseCount(text: string, reading: CountReading = {}): Parsed<number> {
+  const quoted = `“${quotable(text)}”`;
+  const { sign, rest: body } = splitSign(plainTyping(text));
+  const number = readLeadingNumber(body);
+  if (!number.ok) {
+    return { ok: false, reason: number.reason.replace(/^“[^”]*”/u, () => quoted) };
   }
-  return { ok: true, value };
-}
-
-/**
- * Reads a list of quantities separated by semicolons, line breaks, or commas followed by a space (a
- * comma without a space is a decimal comma). Empty places are passed over. Never throws.
- *
- * @returns the quantities in the order typed, or the reason why the first bad entry has none
- * @example parseQuantityList('24; 25', { unit: 'fps' }) // { ok: true, value: [{ value: 24 }, { value: 25 }] }
- */
-export function parseQuantityList(
-  text: string,
-  reading: QuantityReading,
-): Parsed<readonly Quantity[]> {
-  const parts = text.split(/;|\n|,\s+/u).filter((part) => part.trim() !== '');
-  if (parts.length === 0) return { ok: false, reason: 'Nothing is entered' };
-  if (parts.length > 500) return { ok: false, reason: 'That list has more than 500 entries' };
-  const values: Quantity[] = [];
-  for (const part of parts) {
-    const parsed = parseQuantity(part, reading);
-    if (!parsed.ok) return { ok: false, reason: `${parsed.reason} (entry ${values.length + 1})` };
-    values.push(parsed.value);
+  const { readings, rest } = number.value;
+  if (rest !== '' && reading.unit === undefined) {
+    const reason = `${quoted} is more than a whole number: write the number alone`;
+    return { ok: false, reason };
   }
-  return { ok: true, value: values };
+  if (rest !== '' && reading.unit !== undefined) {
+    const read = readUnit(rest, UNITS[reading.unit].dimension);
+    if (read.kind === 'refused') return { ok: false, reason: read.reason };
+  }
+  const whole = readings.filter(({ exact }) => exact.d === 1n);
+  if (whole.length === 0) return { ok: false, reason: `${quoted} is not a whole number` };
+  const candidates = whole.map(({ exact, written }) => ({
+    value: sign * exact.valueOf(),
+    exact,
+    written: sign < 0 ? `-${written}` : written,
+  }));
+  const found = chosen(quoted, candidates, { unit: 'one', ...reading });
+  return found.ok ? { ok: true, value: found.value.value + 0 } : found;
 }

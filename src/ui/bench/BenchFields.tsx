@@ -1,5 +1,4 @@
 import type { ComponentChildren } from 'preact';
-import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
 import type { StoredField } from '../../worksheets/bench-fields.ts';
 import { BENCH_INPUTS } from '../../worksheets/bench-inputs.ts';
 import { readInput } from '../../worksheets/evaluate.ts';
@@ -12,8 +11,8 @@ export function benchMessage(field: StoredField, texts: BenchTexts): string | un
   const spec: InputSpec = BENCH_INPUTS[field];
   const text = texts[field] ?? '';
   if (text.trim() === '') return undefined;
-  const rate = parseQuantity(texts['camera.cameraFps'] ?? '', { unit: 'fps' });
-  const read = readInput(spec, text, rate.ok ? rate.value.value : undefined);
+  const rate = readInput(BENCH_INPUTS['camera.cameraFps'], texts['camera.cameraFps'] ?? '');
+  const read = readInput(spec, text, rate.ok ? (rate.value.value as number) : undefined);
   return read.ok ? undefined : read.reason;
 }
 

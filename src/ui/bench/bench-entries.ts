@@ -1,5 +1,11 @@
-import { parseLeadingNumber } from '../../core/quantity/parse-number.ts';
-import { parseQuantity, parseQuantityList } from '../../core/quantity/parse-quantity.ts';
+import { listParts, parseQuantityList } from '../../core/quantity/parse-list.ts';
+import { isBareNumber, numberEntry } from '../../core/quantity/parse-number.ts';
+import {
+  parseCount,
+  parseQuantity,
+  type QuantityReading as Reading,
+} from '../../core/quantity/parse-quantity.ts';
+import { plainTyping } from '../../core/quantity/typed-text.ts';
 import { UNITS, type UnitName } from '../../core/quantity/units.ts';
 import { BENCH_READINGS, STAND_INS, type BenchReading } from '../../worksheets/bench-fields.ts';
 import { evaluate, fillEntries, readInput, type Entries } from '../../worksheets/evaluate.ts';
@@ -25,8 +31,8 @@ export interface BenchOverlay {
 type QuantityReading = Extract<BenchReading, { readonly unit: UnitName }>;
 type QuantitySpec = Exclude<InputSpec, { readonly kind: 'choice' | 'count' }>;
 
-function numbers(text: string, unit: UnitName, entryUnit: UnitName): readonly number[] | undefined {
-  const parsed = parseQuantityList(text, { unit, entryUnit });
+function numbers(text: string, reading: Reading): readonly number[] | undefined {
+  const parsed = parseQuantityList(text, reading);
   return parsed.ok ? parsed.value.map(({ value }) => value) : undefined;
 }
 
@@ -47,29 +53,37 @@ function quantityText(
   spec: QuantitySpec,
 ): string | undefined {
   const benchUnit = reading.entryUnit ?? reading.unit;
-  const sheetUnit = spec.entryUnit ?? spec.unit;
+  const { unit, minimum, maximum } = spec;
+  const inBench = { unit, entryUnit: benchUnit, minimum, maximum };
+  const inSheet = { ...inBench, entryUnit: spec.entryUnit ?? unit };
   // An angle becomes a time at the camera rate of the sheet itself.
-  if (spec.kind !== 'list' && spec.angleOf !== undefined && /(?:°|deg\w*)$/iu.test(text))
-    return text;
+  const isAngle = /(?:°|deg\w*)$/iu.test(plainTyping(text));
+  if (spec.kind !== 'list' && spec.angleOf !== undefined && isAngle) return text;
   const isShare = UNITS[benchUnit].dimension === 'percent' && spec.unit === 'one';
   if (isShare) {
     const percent = parseQuantity(text, { unit: 'percent' });
-    return percent.ok ? String(Number((percent.value.value / 100).toPrecision(12))) : undefined;
+    return percent.ok
+      ? numberEntry(Number((percent.value.value / 100).toPrecision(12)))
+      : undefined;
   }
   if (UNITS[benchUnit].dimension !== UNITS[spec.unit].dimension) return undefined;
-  const meant = numbers(text, spec.unit, benchUnit);
+  const meant = numbers(text, inBench);
   if (meant === undefined) return undefined;
-  if (areSame(meant, numbers(text, spec.unit, sheetUnit))) return text;
-  const withUnit = text
-    .split(/;|\n|,\s+/u)
-    .filter((part) => part.trim() !== '')
-    .map((part) => {
-      const number = parseLeadingNumber(part);
-      const isBare = number.ok && number.value.rest === '';
-      return isBare ? `${part.trim()} ${UNITS[benchUnit].symbol}` : part.trim();
-    })
+  if (areSame(meant, numbers(text, inSheet))) return text;
+  const withUnit = listParts(text)
+    .map((part) => (isBareNumber(part) ? `${part} ${UNITS[benchUnit].symbol}` : part))
     .join('; ');
-  return areSame(meant, numbers(withUnit, spec.unit, sheetUnit)) ? withUnit : undefined;
+  return areSame(meant, numbers(withUnit, inSheet)) ? withUnit : undefined;
+}
+
+/** The number of a text, exact, where it is one. */
+function exactNumber(text: string, reading: BenchReading): string | undefined {
+  if ('unit' in reading) {
+    const parsed = parseQuantity(text, reading);
+    return parsed.ok ? parsed.value.exact.toFraction() : undefined;
+  }
+  const count = parseCount(text);
+  return count.ok ? String(count.value) : undefined;
 }
 
 /**
@@ -83,11 +97,11 @@ function optionKey(text: string, reading: BenchReading, spec: ChoiceInput): stri
       ? undefined
       : Object.keys(spec.options).find((key) => key.startsWith(`${text}-`));
   }
-  const wanted = parseLeadingNumber(text);
-  return Object.keys(spec.options).find((key) => {
-    const number = parseLeadingNumber(key);
-    return wanted.ok && number.ok && number.value.exact.equals(wanted.value.exact);
-  });
+  const wanted = exactNumber(text, reading);
+  if (wanted === undefined) return undefined;
+  return Object.keys(spec.options).find(
+    (key) => exactNumber(key, { kind: 'quantity', unit: 'one' }) === wanted,
+  );
 }
 
 /** Text of a bench field as this input takes it; undefined where it says nothing that fits. */

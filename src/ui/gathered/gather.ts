@@ -1,3 +1,4 @@
+import { numberEntry } from '../../core/quantity/parse-number.ts';
 import { evaluate, type Entries, type Evaluation } from '../../worksheets/evaluate.ts';
 import type { Answer, AnyWorksheet, InputSpec, InputSpecs } from '../../worksheets/types.ts';
 import { benchOverlay } from '../bench/bench-entries.ts';
@@ -58,8 +59,7 @@ export function benchFields(plan: Plan, worksheets: WorksheetsById, state: Bench
 function textOf(answer: Answer, spec: InputSpec | undefined): string {
   if (answer.value === undefined) return answer.text;
   if (spec?.kind === 'count') return String(Math.round(answer.value));
-  const digits = { useGrouping: false, maximumSignificantDigits: 15 };
-  return `${answer.value.toLocaleString('en', digits)} ${answer.unit ?? ''}`.trim();
+  return `${numberEntry(answer.value)} ${answer.unit ?? ''}`.trim();
 }
 
 function textFrom(

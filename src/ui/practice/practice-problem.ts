@@ -87,12 +87,15 @@ export function bareUnit(kind: PracticeKind): UnitName {
 /** Compares what the trainee typed with the core's answer. Never throws, whatever is typed. */
 export function judge(kind: PracticeKind, problem: PracticeProblem, text: string): Judgement {
   const unit = kind.unit as UnitName;
+  const { value: right } = problem.answer;
+  // Thousands are far from any answer that is meant with decimals, so 16,667 needs no question.
+  const [minimum, maximum] = right < 0 ? [right * 10, right / 10] : [right / 10, right * 10];
+  const reading = { unit, entryUnit: bareUnit(kind), minimum, maximum };
   // A tolerance is printed with ±, and may be typed so.
-  const parsed = parseQuantity(text.replace(/^\s*±/u, ''), { unit, entryUnit: bareUnit(kind) });
+  const parsed = parseQuantity(text.replace(/^\s*±/u, ''), reading);
   if (!parsed.ok) {
     return { kind: 'unreadable', reason: `${parsed.reason}. Try ${kind.accepted}.` };
   }
-  const { value: right } = problem.answer;
   const { value } = parsed.value;
   const allowed = (Math.abs(right) * kind.tolerancePercent) / 100;
   // An answer of exactly 0 (no beat) allows the rounding of the entry only.

@@ -1,12 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formatNumber } from '../../../src/core/quantity/format.ts';
-import { parseLeadingNumber } from '../../../src/core/quantity/parse-number.ts';
+import { readLeadingNumber, splitSign } from '../../../src/core/quantity/parse-number.ts';
+import { plainTyping } from '../../../src/core/quantity/typed-text.ts';
 import { parseCount, parseQuantity } from '../../../src/core/quantity/parse-quantity.ts';
 
 const valueOf = (text: string): number | string => {
-  const parsed = parseLeadingNumber(text);
-  return parsed.ok ? parsed.value.exact.valueOf() : parsed.reason;
+  const { sign, rest } = splitSign(plainTyping(text));
+  const parsed = readLeadingNumber(rest);
+  if (!parsed.ok) return parsed.reason;
+  const [first, second] = parsed.value.readings;
+  if (second !== undefined || parsed.value.rest !== '') return `“${text}” is not one number`;
+  return sign * (first?.exact.valueOf() ?? Number.NaN);
 };
 
 describe('thousands that stand apart', () => {
