@@ -70,7 +70,7 @@ export const worksheet = defineWorksheet({
   model:
     'Hard edges unless a wipe is entered, a steady lamp. Equal blades light the gate only at multiples of the flash rate, which an exposure of one flash takes out. Unequal blades also leave light at multiples of the shutter turns; only an exposure of whole turns takes that out. The ripple is exact; the parts in the table are each exact alone.',
   compute(settings) {
-    const { cameraFps, filmFps } = settings;
+    const { cameraFps } = settings;
     const found = blades(settings);
     const { ripple, flashSeconds, turnHz, flashes, openFraction, sumDegrees } = found;
     const cautions = [
