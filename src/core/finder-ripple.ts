@@ -19,8 +19,8 @@ interface RippleBench {
   readonly lamp?: Lamp | undefined;
 }
 
-/** Film rates tried across the speed error where there is no closed form; odd, so that 0 is one. */
-const SPEEDS_TRIED = 9;
+/** Film rates tried beside the middle one where there is no closed form, in parts of the speed error. */
+const SPEEDS_OFF = [-1, -0.75, -0.5, -0.25, 0.25, 0.5, 0.75, 1];
 
 /** Whether the closed form for hard blades alike under a steady lamp applies. */
 export function isClosedForm(bench: RippleBench, shutter: Shutter): boolean {
@@ -72,12 +72,10 @@ export function makeRippleRange(
     const before = known.get(key);
     if (before !== undefined) return before;
     const share = shareAt(filmFps, exposureSeconds);
-    let worstShare = share;
-    for (let index = 0; error > 0 && share <= limitShare && index < SPEEDS_TRIED; index += 1) {
-      const off = error * ((2 * index) / (SPEEDS_TRIED - 1) - 1);
-      if (off !== 0)
-        worstShare = Math.max(worstShare, shareAt(filmFps * (1 + off), exposureSeconds));
-    }
+    const isFollowed = error > 0 && share <= limitShare;
+    const offs = isFollowed ? SPEEDS_OFF : [];
+    const shares = offs.map((off) => shareAt(filmFps * (1 + error * off), exposureSeconds));
+    const worstShare = Math.max(share, ...shares);
     const range = { share, worstShare };
     known.set(key, range);
     return range;
