@@ -117,10 +117,10 @@ function wave(band: {
   const left = at(band.x + band.width * 0.4);
   const right = at(band.width * 0.2);
   return (
-    `M${left} ${at(band.y)}` +
-    `l-${swing} ${half}l${swing} ${half}`.repeat(turns) +
-    `h${right}` +
-    `l${swing}-${half}l-${swing}-${half}`.repeat(turns) +
-    'z'
+    `M${left} ${at(band.y)}${ 
+    `l-${swing} ${half}l${swing} ${half}`.repeat(turns) 
+    }h${right}${ 
+    `l${swing}-${half}l-${swing}-${half}`.repeat(turns) 
+    }z`
   );
 }
