@@ -28,16 +28,20 @@ function commandRate(argument: string, exactFps: Fraction): CommandRate {
  * doubles decide like exact arithmetic. A time base of one film frame and the count as time stamp make
  * the new time exact.
  *
- * @param rule       rule of the keep list
+ * @param rules      rules of the keep list, one for each stretch between ties; at least one
  * @param nativeFps  native rate, frames/s; 0.5–1000
  * @returns one command line, for a POSIX shell and for the Windows command prompt
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source ffmpeg-documentation
  */
-export function keepCommand(rule: KeepRule, nativeFps: Fraction): string {
-  const { first, last, step, shift, cycle } = rule;
+export function keepCommand(rules: readonly KeepRule[], nativeFps: Fraction): string {
   const { rate, frame } = commandRate('nativeFps', nativeFps);
-  const test = `between(n,${first},${last})*lt(mod(${step}*n+${shift},${cycle}),${step}-0.5)`;
+  const test = rules
+    .map(
+      ({ first, last, step, shift, cycle }) =>
+        `between(n,${first},${last})*lt(mod(${step}*n+${shift},${cycle}),${step}-0.5)`,
+    )
+    .join('+');
   const filter = `select='${test}',settb=${frame},setpts=N`;
   return `ffmpeg -i recording.mov -an -vf "${filter}" -r ${rate} -c:v ffv1 film.mkv`;
 }

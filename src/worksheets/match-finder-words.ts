@@ -28,10 +28,14 @@ export function faultWords(miss: FailedMatch, bench: FinderBench): string {
       return `the exposure is ${formatNumber(miss.excess, 3)} times as long as a camera frame`;
     case 'readout-too-long':
       return `the readout is ${formatNumber(miss.excess, 3)} times as long as a camera frame`;
-    case 'ripple':
-      return bench.speedErrorPercent > 0
-        ? `ripple up to ${percent(miss.worstRipplePercent)} with the speed ${percent(bench.speedErrorPercent)} off, ${percent(miss.ripplePercent)} without; the limit is ${percent(bench.rippleLimitPercent)}`
-        : `ripple ${percent(miss.ripplePercent)}; the limit is ${percent(bench.rippleLimitPercent)}`;
+    case 'ripple': {
+      const ripple =
+        bench.speedErrorPercent > 0
+          ? `ripple up to ${percent(miss.worstRipplePercent)} with the speed ${percent(bench.speedErrorPercent)} off, ${percent(miss.ripplePercent)} without; the limit is ${percent(bench.rippleLimitPercent)}`
+          : `ripple ${percent(miss.ripplePercent)}; the limit is ${percent(bench.rippleLimitPercent)}`;
+      const isDark = canStayDark(miss.filmFps, miss.exposureSeconds, bench);
+      return isDark ? `${ripple}; ${DARK_ROWS}` : ripple;
+    }
     case 'blended': {
       if (canStayDark(miss.filmFps, miss.exposureSeconds, bench)) return DARK_ROWS;
       const needed = neededCameraFps(miss.filmFps, miss.exposureSeconds, bench);

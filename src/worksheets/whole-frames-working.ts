@@ -15,22 +15,37 @@ export function wholeFramesWorking(
   { answers }: Outcome,
   exact: ExactRates,
 ): readonly WorkingStep[] {
-  const { filmFps, flashesPerFrame, openPercent, cameraFps, exposureSeconds } = settings;
+  const {
+    filmFps,
+    flashesPerFrame,
+    openPercent,
+    cameraFps,
+    exposureSeconds,
+    pulldownBladeDegrees,
+  } = settings;
+  const found = wholeFrameFindings(settings, exact);
   const { closed, window, readoutSeconds, filmFramesInCycle, cameraFramesInCycle, longRunShare } =
-    wholeFrameFindings(settings, exact);
+    found;
+  const wipe = settings.edgeWipeDegrees ?? 0;
   const textOf = (key: string): string => answers[key]?.text ?? '';
   const closedPercent = formatNumber(100 - openPercent, 4);
   return [
-    {
-      words: 'The closed time of the pulldown blade is its share of a film frame.',
-      sum: `${closedPercent} % ÷ (${flashesPerFrame} × ${formatQuantity(filmFps, 'fps', 5)}) = ${ms(closed)} ms`,
-    },
-    windowStep({ filmFps, exposureSeconds, readoutSeconds }, closed, window),
+    pulldownBladeDegrees === undefined && wipe === 0
+      ? {
+          words: 'The closed time c of the pulldown blade is its share of a film frame.',
+          sum: `c = ${closedPercent} % ÷ (${flashesPerFrame} × ${formatQuantity(filmFps, 'fps', 5)}) = ${ms(closed)} ms`,
+        }
+      : {
+          words:
+            'The closed time c is the fully dark part of the pulldown blade: its angle less the wipe.',
+          sum: `c = (${formatNumber(pulldownBladeDegrees ?? (360 - 3.6 * openPercent) / flashesPerFrame, 4)}° − ${formatNumber(wipe, 4)}°) ÷ 360° ÷ ${formatQuantity(filmFps, 'fps', 5)} = ${ms(closed)} ms`,
+        },
+    windowStep({ filmFps, exposureSeconds, readoutSeconds }, closed, window, found.longestDark),
     ...smallestRateStep(window, textOf('smallestCameraFps')),
     {
       words:
-        'What the film frame and its dark leave after the exposure and one camera frame is the longest readout.',
-      sum: `${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)} − ${ms(1 / cameraFps)}: ${textOf('longestReadoutMilliseconds')}`,
+        'What the film frame and its dark leave after the exposure and one camera frame is the longest readout; it is never longer than a camera frame.',
+      sum: `P + c − T − 1 ÷ f_c = ${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)} − ${ms(1 / cameraFps)}: ${textOf('longestReadoutMilliseconds')}`,
     },
     ...(window === undefined
       ? []
