@@ -88,17 +88,10 @@ function readQuantity(
 }
 
 function readList(spec: ListInput, text: string): Read {
-<<<<<<< HEAD
   if (spec.mayBeEmpty === true && text.trim() === '') {
     return { ok: true, value: { value: [], exact: [] } };
   }
-  const parsed = parseQuantityList(text, {
-    unit: spec.unit,
-    ...(spec.entryUnit === undefined ? {} : { entryUnit: spec.entryUnit }),
-  });
-=======
   const parsed = parseQuantityList(text, readingOf(spec));
->>>>>>> main
   if (!parsed.ok) return refuse(parsed.reason, spec);
   if (parsed.value.length > spec.longest) {
     return refuse(`That is more than ${spec.longest} entries`, spec);
