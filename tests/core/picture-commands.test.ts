@@ -8,7 +8,7 @@ import { makeEqualShutter } from '../../src/core/shutter.ts';
 import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
 import { worksheet as keepListWorksheet } from '../../src/worksheets/keep-list.ts';
 import { worksheet as repeatWorksheet } from '../../src/worksheets/repeat-pattern.ts';
-import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+import type { Worksheet } from '../../src/worksheets/types.ts';
 import { ffmpeg, ffmpegTitle, runPasted } from '../tools/ffmpeg.ts';
 import {
   drawNumber,
@@ -22,7 +22,7 @@ import {
 } from '../tools/numbered-frames.ts';
 
 /** The command that the worksheet prints for these entries. */
-function printedCommand(worksheet: AnyWorksheet, entries: Record<string, string>): string {
+function printedCommand(worksheet: Worksheet, entries: Record<string, string>): string {
   const { outcome, messages } = evaluate(worksheet, fillEntries(worksheet.inputs, entries));
   const command = outcome?.commands?.[0]?.text;
   if (command === undefined) throw new Error(`no command: ${JSON.stringify(messages)}`);

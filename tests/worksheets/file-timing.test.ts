@@ -3,9 +3,9 @@ import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/eva
 import { worksheet as keepList } from '../../src/worksheets/keep-list.ts';
 import { worksheet as repeatPattern } from '../../src/worksheets/repeat-pattern.ts';
 import { worksheet as speedChange } from '../../src/worksheets/speed-change.ts';
-import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+import type { Worksheet } from '../../src/worksheets/types.ts';
 
-const run = (worksheet: AnyWorksheet, entries: Record<string, string> = {}): Evaluation =>
+const run = (worksheet: Worksheet, entries: Record<string, string> = {}): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));
 
 describe('worksheet keep-list', () => {

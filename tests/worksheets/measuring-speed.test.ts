@@ -3,9 +3,9 @@ import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/eva
 import { worksheet as beat } from '../../src/worksheets/speed-from-beat.ts';
 import { worksheet as stopwatch } from '../../src/worksheets/stopwatch.ts';
 import { worksheet as tachometer } from '../../src/worksheets/tachometer.ts';
-import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+import type { Worksheet } from '../../src/worksheets/types.ts';
 
-const run = (worksheet: AnyWorksheet, entries: Record<string, string> = {}): Evaluation =>
+const run = (worksheet: Worksheet, entries: Record<string, string> = {}): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));
 
 describe('worksheet tachometer', () => {
