@@ -89,6 +89,9 @@ function readQuantity(
 }
 
 function readList(spec: ListInput, text: string): Read {
+  if (spec.mayBeEmpty === true && text.trim() === '') {
+    return { ok: true, value: { value: [], exact: [] } };
+  }
   const parsed = parseQuantityList(text, readingOf(spec));
   if (!parsed.ok) return refuse(parsed.reason, spec);
   if (parsed.value.length > spec.longest) {

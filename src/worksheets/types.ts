@@ -96,6 +96,8 @@ export interface ListInput extends InputBase {
   readonly minimum: number;
   readonly maximum: number;
   readonly longest: number;
+  /** An empty field is an empty list. */
+  readonly mayBeEmpty?: true;
   readonly accepted: string;
 }
 
