@@ -1,4 +1,4 @@
-import type { Entries } from '../../worksheets/evaluate.ts';
+import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import type { Plan } from './plan.ts';
 
 /** Longest text taken from a link into a field; anything longer is no quantity. */
