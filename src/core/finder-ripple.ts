@@ -19,11 +19,11 @@ interface RippleBench {
   readonly lamp?: Lamp | undefined;
 }
 
-/** Film rates tried across the speed error where there is no closed form; odd, so that 0 is one. */
-const SPEEDS_TRIED = 9;
+/** Film rates tried beside the middle one where there is no closed form, in parts of the speed error. */
+const SPEEDS_OFF = [-1, -0.75, -0.5, -0.25, 0.25, 0.5, 0.75, 1];
 
 /** Whether the closed form for hard blades alike under a steady lamp applies. */
-function isClosedForm(bench: RippleBench, shutter: Shutter): boolean {
+export function isClosedForm(bench: RippleBench, shutter: Shutter): boolean {
   return bench.lamp === undefined && isPlain(shutter);
 }
 
@@ -32,13 +32,15 @@ const isPlain = (shutter: Shutter): boolean =>
 
 /**
  * The ripples of a bench, by film rate and exposure time. Where the closed form does not apply each
- * pair is worked out once and kept, because a search asks for it again at every camera rate.
+ * pair is worked out once and kept, because a search asks for it again at every camera rate; and a
+ * ripple that breaks the limit at the film rate itself is not followed across the speed error.
  *
  * @throws {OutOfRangeError} for `lampKind`, when the lamp flickers behind blades that differ or wipe
  */
 export function makeRippleRange(
   bench: RippleBench,
   shutter: Shutter,
+  limitShare: number,
 ): (filmFps: number, exposureSeconds: number) => RippleRange {
   const { flashesPerFrame, openFraction, lamp } = bench;
   const error = bench.speedErrorPercent / 100;
@@ -70,12 +72,10 @@ export function makeRippleRange(
     const before = known.get(key);
     if (before !== undefined) return before;
     const share = shareAt(filmFps, exposureSeconds);
-    let worstShare = share;
-    for (let index = 0; error > 0 && index < SPEEDS_TRIED; index += 1) {
-      const off = error * ((2 * index) / (SPEEDS_TRIED - 1) - 1);
-      if (off !== 0)
-        worstShare = Math.max(worstShare, shareAt(filmFps * (1 + off), exposureSeconds));
-    }
+    const isFollowed = error > 0 && share <= limitShare;
+    const offs = isFollowed ? SPEEDS_OFF : [];
+    const shares = offs.map((off) => shareAt(filmFps * (1 + error * off), exposureSeconds));
+    const worstShare = Math.max(share, ...shares);
     const range = { share, worstShare };
     known.set(key, range);
     return range;

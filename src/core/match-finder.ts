@@ -1,6 +1,6 @@
 import { darkTimes, markedExposureSeconds } from './complete-setting.ts';
 import { OutOfRangeError, requireInterval } from './errors.ts';
-import { makeRippleRange, type RippleRange } from './finder-ripple.ts';
+import { isClosedForm, makeRippleRange, type RippleRange } from './finder-ripple.ts';
 import { MOST_FLASHES_PER_FRAME } from './flash-rate.ts';
 import type { Lamp } from './lamp-flicker.ts';
 import {
@@ -189,34 +189,40 @@ export function canStayDark(filmFps: number, exposureSeconds: number, bench: Fin
 interface Judged {
   readonly fault: MatchFault | undefined;
   readonly excess: number;
-  readonly ripple: RippleRange;
+  /** Left out where another fault came first and the ripple is slow to work out. */
+  readonly ripple?: RippleRange;
 }
 
 /** Judges one combination of film rate, camera rate and exposure time. */
 export type Judge = (filmFps: number, cameraFps: number, exposureSeconds: number) => Judged;
 
-/** Judges combinations on one bench, with the ripples of one film rate and exposure kept. */
+/**
+ * Judges combinations on one bench. Where the ripple has no closed form, whole frames are judged before
+ * it, because that costs a thousandth of the time.
+ */
 export function makeJudge(bench: FinderBench): Judge {
   const shutter = finderShutter(bench);
-  const ripplesOf = makeRippleRange(bench, shutter);
   const limitShare = (bench.rippleLimitPercent / 100) * (1 + ROUNDING);
-  return (filmFps: number, cameraFps: number, exposureSeconds: number): Judged => {
-    const ripple = ripplesOf(filmFps, exposureSeconds);
+  const ripplesOf = makeRippleRange(bench, shutter, limitShare);
+  const isQuick = isClosedForm(bench, shutter);
+  return (filmFps, cameraFps, exposureSeconds) => {
+    const quickRipple = isQuick ? { ripple: ripplesOf(filmFps, exposureSeconds) } : {};
     const frames = exposureSeconds * cameraFps;
-    if (frames > 1 + ROUNDING) return { fault: 'exposure-too-long', excess: frames, ripple };
+    if (frames > 1 + ROUNDING)
+      return { fault: 'exposure-too-long', excess: frames, ...quickRipple };
     const readoutFrames = (bench.readoutSeconds ?? 0) * cameraFps;
     if (readoutFrames > 1 + ROUNDING) {
-      return { fault: 'readout-too-long', excess: readoutFrames, ripple };
-    }
-    if (ripple.worstShare > limitShare) {
-      return {
-        fault: 'ripple',
-        excess: (100 * ripple.worstShare) / bench.rippleLimitPercent,
-        ripple,
-      };
+      return { fault: 'readout-too-long', excess: readoutFrames, ...quickRipple };
     }
     const excess = neededCameraFps(filmFps, exposureSeconds, bench, shutter) / cameraFps;
-    return { fault: excess > 1 + ROUNDING ? 'blended' : undefined, excess, ripple };
+    const isBlended = excess > 1 + ROUNDING;
+    if (isBlended && !isQuick) return { fault: 'blended', excess };
+    const ripple = ripplesOf(filmFps, exposureSeconds);
+    if (ripple.worstShare > limitShare) {
+      const rippleExcess = (100 * ripple.worstShare) / bench.rippleLimitPercent;
+      return { fault: 'ripple', excess: rippleExcess, ripple };
+    }
+    return { fault: isBlended ? 'blended' : undefined, excess, ripple };
   };
 }
 
@@ -280,8 +286,8 @@ export function* searchMatches(
           filmFps,
           cameraFps,
           exposureSeconds,
-          ripplePercent: 100 * ripple.share,
-          worstRipplePercent: 100 * ripple.worstShare,
+          ripplePercent: 100 * (ripple?.share ?? 0),
+          worstRipplePercent: 100 * (ripple?.worstShare ?? 0),
           gapPercent,
           lightSeconds: exposureSeconds * openFraction,
         };

@@ -6,7 +6,7 @@ export interface Match {
   readonly filmFps: number;
   readonly cameraFps: number;
   readonly exposureSeconds: number;
-  /** Ripple at exactly this film rate, %. */
+  /** Ripple at exactly this film rate, %; 0 where a search left it out because the match fails anyway. */
   readonly ripplePercent: number;
   /** Largest ripple while the speed is off by as much as allowed, %. */
   readonly worstRipplePercent: number;

@@ -1,10 +1,8 @@
 import { longestWorkingReadout, type Setting } from './complete-setting.ts';
-import { fitsCameraFrame } from './exposure.ts';
 import {
   finderExposures,
   finderShutter,
   makeJudge,
-  neededCameraFps,
   requireBench,
   type FinderBench,
 } from './match-finder.ts';
@@ -63,12 +61,8 @@ export function nearestWorkingFilm(bench: FinderBench): NearestFilm | undefined 
           exposureTimes === 'free'
             ? finderExposures(filmFps * flashesPerFrame, cameraFps)
             : exposureTimes;
-        // The cheap checks first: a ripple without a closed form takes a thousand times as long.
         const exposureSeconds = times.find(
-          (seconds) =>
-            fitsCameraFrame(seconds, cameraFps) &&
-            neededCameraFps(filmFps, seconds, asked, shutter) <= cameraFps * (1 + 1e-9) &&
-            judge(filmFps, cameraFps, seconds).fault === undefined,
+          (seconds) => judge(filmFps, cameraFps, seconds).fault === undefined,
         );
         if (exposureSeconds !== undefined) return { filmFps, cameraFps, exposureSeconds };
       }

@@ -82,7 +82,7 @@ export const worksheet = defineWorksheet({
     rippleLimitPercent: rippleLimitPercentInput,
   },
   model:
-    'Equal hard-edged blades times a lamp that flickers at a rate of its own. The ripple is the exact range over every phase of shutter and lamp; lamp and camera at rates in step stay in part of it until one drifts. The depth of real lamps must be measured; figures here are from memory.',
+    'Equal hard-edged blades times a lamp that flickers at a rate of its own. The ripple is the exact range over every phase of shutter and lamp; lamp and camera at rates in step stay in part of it until one drifts. The depth of real lamps must be measured; figures here are from memory. The mains drifts by a few parts in a thousand, so a lamp in step with the camera does not stay there.',
   compute(settings) {
     const { filmFps, flashesPerFrame, openPercent, cameraFps, exposureSeconds } = settings;
     requireWithinCameraFrame(cameraFps, exposureSeconds);
@@ -161,6 +161,8 @@ export const worksheet = defineWorksheet({
   sources: [
     'cie-tn-006-2016',
     'mains-flicker-forum',
+    'mains-frequency',
+    'wcag-2-3-1',
     'arithmetic',
     'common-practice',
     'from-memory',

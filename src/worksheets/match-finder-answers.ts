@@ -26,11 +26,12 @@ function obstacleWords({ failed }: FinderResult): string {
 function nearestWords(bench: FinderBench): string {
   // A match at exactly the right speed still ripples by the speed error over the open fraction.
   const unavoidable = bench.speedErrorPercent / bench.openFraction;
+  if (unavoidable > bench.rippleLimitPercent) {
+    return ` With the speed ${formatQuantity(bench.speedErrorPercent, 'percent', 2)} off, even a perfect match ripples by ${formatQuantity(unavoidable, 'percent', 3)}: measure the speed more finely, or steady it.`;
+  }
   const nearest = nearestWorkingFilm(bench);
   if (nearest === undefined) {
-    return unavoidable > bench.rippleLimitPercent
-      ? ` With the speed ${formatQuantity(bench.speedErrorPercent, 'percent', 2)} off, even a perfect match ripples by ${formatQuantity(unavoidable, 'percent', 3)}: measure the speed more finely, or steady it.`
-      : ' No film rate from 8 to 30 frames/s works with these camera rates and exposure times, not even with a global shutter.';
+    return ' No film rate from 8 to 30 frames/s works with these camera rates and exposure times, not even with a global shutter.';
   }
   const { setting, readoutSeconds } = nearest;
   const isNative = Math.abs(setting.filmFps / bench.nativeFps - 1) < 1e-9;

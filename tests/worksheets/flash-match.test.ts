@@ -154,10 +154,13 @@ describe('flash match', () => {
     expect(text(wide, 'ripplePercent')).toBe('30 %');
     expect(wide.verdict.sentence).toContain('7 times a second');
     expect(text(wide, 'setting')).toBe('none is even');
-    const soft = outcomeOf({ edgeWipeDegrees: '20' });
-    expect(soft.answers['ripplePercent']?.value).toBeLessThan(14.8);
-    // The wide blade hides more: 1/54 s asks for less of the camera.
-    expect(text(wide, 'smallestCameraFps')).toBe('20.4 frames/s');
+    // Near a match a wipe changes nothing; far from one it takes something off.
+    const soft = (exposureSeconds: string): number =>
+      outcomeOf({ exposureSeconds, edgeWipeDegrees: '20' }).answers['ripplePercent']?.value ?? 0;
+    expect(soft('1/50')).toBeCloseTo(14.81, 2);
+    expect(soft('1/100')).toBeLessThan(160);
+    // The wide blade hides more, so whole frames ask for less: 1 ÷ (55.56 + 11.11 − 18.52) ms.
+    expect(text(wide, 'smallestCameraFps')).toBe('20.77 frames/s');
   });
 
   test('warns of strong fast flashing, and of nothing weaker or slower', () => {

@@ -76,4 +76,15 @@ describe('worksheet speed-from-beat', () => {
     const slow = run(beat, { beatPulses: '1', countErrorPulses: '1' }).outcome;
     expect(slow?.cautions?.join(' ')).toContain('longer time');
   });
+
+  test('a picture turned over turns the way of the bands', () => {
+    const sinking = { observation: 'bands-down' };
+    expect(run(beat, sinking).outcome?.answers['filmFps']?.value).toBeCloseTo(46 / 3, 9);
+    const turned = run(beat, { ...sinking, pictureWay: 'turned' }).outcome;
+    expect(turned?.answers['filmFps']?.value).toBe(18);
+    expect(turned?.tables?.[0]?.rows[0]?.cells.at(-1)).toBe('the beat rises; bands sink');
+    // The nudge does not care which way up the picture is.
+    const nudged = run(beat, { observation: 'rises', pictureWay: 'turned' }).outcome;
+    expect(nudged?.answers['filmFps']?.value).toBe(18);
+  });
 });
