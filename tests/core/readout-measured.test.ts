@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { readoutOrWorst } from '../../src/core/readout.ts';
 
-// Least, middle and most of the readout times of up to 50 cameras by mode: frames/s, milliseconds.
+// Least, middle and most of the readout times of up to 50 cameras by mode: frames/s, milliseconds
+// (rolling-shutter-measurements). No sum stands behind this, only a bound, so that it is no published check.
 const measured = [
   [24, 7.0, 21.0, 40.4],
   [30, 7.0, 18.1, 32.4],
