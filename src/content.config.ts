@@ -5,6 +5,7 @@ import { z } from 'astro/zod';
 import { parse } from 'yaml';
 import { benchSchema } from './schemas/bench.ts';
 import { chapterSchema } from './schemas/chapter.ts';
+import { editionSchema } from './schemas/edition.ts';
 import { exampleFileSchema, exampleSchema } from './schemas/example.ts';
 import { glossarySchema } from './schemas/glossary.ts';
 import { partSchema } from './schemas/part.ts';
@@ -49,6 +50,7 @@ export const collections = {
     loader: glob({ pattern: '*.yaml', base: './content/bench' }),
     schema: benchSchema,
   }),
+  editions: defineCollection({ loader: file('content/editions.yaml'), schema: editionSchema }),
   sources: defineCollection({ loader: file('content/sources.yaml'), schema: sourceSchema }),
   glossary: defineCollection({ loader: file('content/glossary.yaml'), schema: glossarySchema }),
   tables: defineCollection({ loader: file('content/tables.yaml'), schema: tableSchema }),

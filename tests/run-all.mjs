@@ -60,6 +60,11 @@ const steps = [
         ],
       },
       { name: 'types', command: [program('astro'), 'check'] },
+      // Checks that no wrong result could disturb would prove nothing.
+      {
+        name: 'can-fail',
+        command: [join(projectFolder, 'tests/tools/published-can-fail.mjs')],
+      },
       // The full ten thousand take about a minute of one core: npm run test:fuzz.
       { ...vitest('fuzz', 'vitest.fuzz.config.ts'), environment: { FUZZ_ROUNDS: '2000' } },
     ],

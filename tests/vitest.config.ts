@@ -5,7 +5,9 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    include: ['tests/{core,published,worksheets,content,walls,pictures,clip,ui}/**/*.test.ts'],
+    include: [
+      'tests/{core,published,worksheets,content,walls,pictures,clip,ui,offline}/**/*.test.ts',
+    ],
     testTimeout: 60_000,
   },
 });

@@ -49,12 +49,14 @@ export function offlineCopy() {
       'astro:build:done': async ({ dir, logger }) => {
         const folder = fileURLToPath(dir);
         const { files, bytes } = await precachedFiles(folder, base);
+        const editions = await readFile(join(folder, 'editions.json'), 'utf8');
         await build({
           configFile: false,
           publicDir: false,
           logLevel: 'warn',
           define: {
             PRECACHED_FILES: JSON.stringify(files),
+            EDITIONS: editions,
             SITE_BASE: JSON.stringify(base),
             'process.env.NODE_ENV': '"production"',
           },

@@ -119,6 +119,12 @@ function toolRecords(): readonly SearchRecord[] {
       ['offer', 'estimate', 'quote', 'leaflet', 'print'],
     ),
     tool(
+      '/editions/',
+      'Editions',
+      'What was wrong in this book, what is right, and when it was corrected; points of safety first.',
+      ['corrections', 'errata', 'changes', 'version', 'what is new', 'mistakes'],
+    ),
+    tool(
       '/data/',
       'Tables for machines',
       'The tables of the book as CSV and JSON files for a spreadsheet or a program.',

@@ -10,7 +10,7 @@ import { requireInterval } from './errors.ts';
  * @param readoutSeconds  readout time R, first row to last row, s; 0 (global shutter) to 10
  * @returns bands in one picture height; 0 for a global shutter
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source sensor-readout-post
+ * @source rolling-shutter-measurements
  * @example bandsDownPicture(54, 0.016) // ≈ 0.864
  */
 export function bandsDownPicture(flashRateHz: number, readoutSeconds: number): number {

@@ -26,7 +26,7 @@ export interface Lamp {
  * @param onPercent     share of the time at the bright level, %; 1–99; of no effect on a smooth lamp
  * @returns the lamp
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source percent-flicker-glossary
+ * @source cie-tn-006-2016
  */
 export function makeLamp(
   kind: LampKind,

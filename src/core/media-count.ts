@@ -13,10 +13,10 @@ export interface StorageMedium {
 
 /** Media by key. Capacities are decimal and without compression: pictures do not shrink twice. */
 export const STORAGE_MEDIA = {
-  'dvd-5': { label: 'DVD, one layer', capacityBytes: 4.7e9, source: 'dvd-capacity-page' },
-  'dvd-9': { label: 'DVD, two layers', capacityBytes: 8.5e9, source: 'dvd-capacity-page' },
-  'bd-25': { label: 'BD, one layer', capacityBytes: 25e9, source: 'bd-capacity-page' },
-  'bd-50': { label: 'BD, two layers', capacityBytes: 50e9, source: 'bd-capacity-page' },
+  'dvd-5': { label: 'DVD, one layer', capacityBytes: 4.7e9, source: 'ecma-337-2008' },
+  'dvd-9': { label: 'DVD, two layers', capacityBytes: 8.5e9, source: 'iso-iec-12862-2011' },
+  'bd-25': { label: 'BD, one layer', capacityBytes: 25e9, source: 'iso-iec-30190' },
+  'bd-50': { label: 'BD, two layers', capacityBytes: 50e9, source: 'iso-iec-30190' },
   'bd-100': { label: 'BD, three layers', capacityBytes: 100e9, source: 'from-memory' },
   'lto-5': {
     label: 'LTO-5 tape',
@@ -43,7 +43,7 @@ export const STORAGE_MEDIA = {
     bytesPerSecond: 300e6,
     source: 'lto-forum-table',
   },
-  'lto-9': { label: 'LTO-9 tape', capacityBytes: 18e12, source: 'lto-9-page' },
+  'lto-9': { label: 'LTO-9 tape', capacityBytes: 18e12, source: 'lto-9-release-2020' },
 } as const satisfies Record<string, StorageMedium>;
 
 /** Key of a medium in {@link STORAGE_MEDIA}. */

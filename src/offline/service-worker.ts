@@ -1,7 +1,10 @@
 import { NetworkOnly, Serwist, type PrecacheEntry } from 'serwist';
+import { ASK_EDITIONS, type EditionEntry } from './edition-news.ts';
 
 /** Every file of the site with its revision; written in by the build. */
 declare const PRECACHED_FILES: PrecacheEntry[];
+/** Every edition up to this one; written in by the build. */
+declare const EDITIONS: readonly EditionEntry[];
 
 // The whole book is kept after the first visit and served from the reader's own machine; the network
 // is asked only for addresses that this edition does not have. A new edition waits until the page
@@ -24,3 +27,8 @@ const worker = new Serwist({
 });
 
 worker.addEventListeners();
+
+// A page of an older edition asks what this one corrected before the reader takes it.
+addEventListener('message', ({ data, ports }: MessageEvent<{ readonly type?: unknown } | null>) => {
+  if (data?.type === ASK_EDITIONS) ports[0]?.postMessage(EDITIONS);
+});

@@ -215,6 +215,6 @@ export const worksheet = defineWorksheet({
     'smpte-st-268',
     'dpx-tag-table',
     'ffmpeg-documentation',
-    'bd-capacity-page',
+    'iso-iec-30190',
   ],
 });

@@ -181,7 +181,7 @@ export const worksheet = defineWorksheet({
     'Do not look into the lamp, bright LEDs included.',
   ],
   sources: [
-    'percent-flicker-glossary',
+    'cie-tn-006-2016',
     'mains-flicker-forum',
     'arithmetic',
     'common-practice',

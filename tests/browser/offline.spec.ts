@@ -1,4 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -113,6 +114,32 @@ test('an address that the book does not have is answered from the copy too', asy
   await expect(page.locator('h1')).toHaveText('No such page');
 });
 
+/** Writes a changed page into the served copy. */
+function changePage(edition: Edition, address: string, from: string, to: string): string {
+  const path = join(edition.folder, `${address}index.html`);
+  const html = readFileSync(path, 'utf8').replace(from, to);
+  expect(html).toContain(to);
+  writeFileSync(path, html);
+  return html;
+}
+
+/** Deploys a changed page as the build would: with its new revision and hash in the worker's list. */
+function deployPage(edition: Edition, address: string, from: string, to: string): void {
+  const html = changePage(edition, address, from, to);
+  const hash = createHash('sha256').update(html).digest('base64');
+  const worker = join(edition.folder, 'service-worker.js');
+  const listed = readFileSync(worker, 'utf8');
+  const entry = new RegExp(
+    `(${address}[\`"'],revision:[\`"'])\\w+([\`"'],integrity:[\`"'])sha256-[^\`"']+`,
+    'u',
+  );
+  const renewed = listed.replace(entry, (_, before: string, between: string) =>
+    [before, 'newer', between, 'sha256-', hash].join(''),
+  );
+  expect(renewed).not.toBe(listed);
+  writeFileSync(worker, renewed);
+}
+
 test('a newer edition says so, waits for the reader, and is there after Reload', async ({
   page,
   edition,
@@ -120,24 +147,41 @@ test('a newer edition says so, waits for the reader, and is there after Reload',
   await visit(page, edition.address);
   const line = page.locator('.edition');
   await expect(line).toHaveCount(0);
-
-  const contents = join(edition.folder, 'contents/index.html');
-  const worker = join(edition.folder, 'service-worker.js');
-  writeFileSync(
-    contents,
-    readFileSync(contents, 'utf8').replace('<h1>Contents', '<h1>New contents'),
-  );
-  const listed = readFileSync(worker, 'utf8');
-  const renewed = listed.replace(/(\/contents\/[`"'],revision:[`"'])\w+/u, '$1newer');
-  expect(renewed).not.toBe(listed);
-  writeFileSync(worker, renewed);
+  deployPage(edition, '/contents/', '<h1>Contents', '<h1>New contents');
 
   await page.goto(`${edition.address}/contents/`);
   await expect(page.locator('h1')).toHaveText('Contents');
   await expect(line).toContainText('A newer edition is ready', { timeout: 20_000 });
+  await expect(line).toHaveRole('status');
   await line.getByRole('button', { name: 'Reload' }).click();
   await expect(page.locator('h1')).toHaveText('New contents');
   await expect(line).toHaveCount(0);
+});
+
+test('a newer edition that corrects points of safety says how many, and leads to them', async ({
+  page,
+  edition,
+}) => {
+  await visit(page, edition.address);
+  const day = '2099-01-01';
+  deployPage(edition, '/editions/', '<h1>Editions', `<h1 id="edition-${day}">Newer editions`);
+  const worker = join(edition.folder, 'service-worker.js');
+  const listed = readFileSync(worker, 'utf8');
+  const renewed = listed.replace(
+    /\{id:([`"'])\d{4}-\d\d-\d\d[`"'],safetyPoints:/u,
+    (entry, quote) => {
+      return `{id:${String(quote)}${day}${String(quote)},safetyPoints:3},${entry}`;
+    },
+  );
+  expect(renewed).toContain(day);
+  writeFileSync(worker, renewed);
+
+  await page.goto(`${edition.address}/reel/condition/`);
+  const line = page.getByRole('alert');
+  await expect(line).toContainText('This edition corrects 3 points of safety', { timeout: 20_000 });
+  await line.getByRole('link').click();
+  await expect(page).toHaveURL(new RegExp(`/editions/#edition-${day}$`, 'u'));
+  await expect(page.locator('h1')).toHaveText('Newer editions');
 });
 
 test('the book can be installed as an application', async ({ page, edition }) => {

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { parse } from 'yaml';
 import type { z } from 'astro/zod';
 import { chapterSchema, type Chapter } from '../../src/schemas/chapter.ts';
+import { editionSchema, type Edition } from '../../src/schemas/edition.ts';
 import { exampleFileSchema, type Example } from '../../src/schemas/example.ts';
 import { glossarySchema, type GlossaryTerm } from '../../src/schemas/glossary.ts';
 import { partSchema, type Part } from '../../src/schemas/part.ts';
@@ -46,6 +47,7 @@ function readYamlList<Schema extends z.ZodType>(
 }
 
 export const readSources = (): readonly Source[] => readYamlList('sources.yaml', sourceSchema);
+export const readEditions = (): readonly Edition[] => readYamlList('editions.yaml', editionSchema);
 export const readGlossary = (): readonly GlossaryTerm[] =>
   readYamlList('glossary.yaml', glossarySchema);
 export const readParts = (): readonly Part[] => readYamlList('parts.yaml', partSchema);

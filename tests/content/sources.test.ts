@@ -48,7 +48,7 @@ describe('the sources', () => {
     const published = readFiles('tests/published', ['.test.ts']);
     const ids = new Set(sources.map(({ id }) => id));
     const strays = published
-      .map(({ path }) => path.replace('tests/published/', '').replace('.test.ts', ''))
+      .map(({ path }) => path.replace(/^.*\//u, '').replace('.test.ts', ''))
       .filter((id) => !ids.has(id));
     expect(strays).toEqual([]);
   });

@@ -1,17 +1,6 @@
 import { expect, test } from 'vitest';
-import { exposureLimit, heavierThanAir, VAPOURS } from '../../src/core/vapour-limits.ts';
-
-const { molarMassGrams, gramsPerMillilitre } = VAPOURS['acetic-acid'];
-
-test('transcription: acetic acid has a molecular weight of 60.1 and a specific gravity of 1.05', () => {
-  expect([molarMassGrams, gramsPerMillilitre]).toEqual([60.1, 1.05]);
-});
+import { heavierThanAir } from '../../src/core/vapour-limits.ts';
 
 test('its vapour weighs 2.1 times as much as air', () => {
-  expect(heavierThanAir(molarMassGrams)).toBeCloseTo(2.1, 1);
-});
-
-test('its smell is noticed from 0.21 to 1.0 ppm, a tenth of the limit of the day or less', () => {
-  const highestOdourPpm = 1;
-  expect(exposureLimit('acetic-acid', 'strictest').dayPpm / highestOdourPpm).toBe(10);
+  expect(heavierThanAir(60.1)).toBeCloseTo(2.1, 1);
 });

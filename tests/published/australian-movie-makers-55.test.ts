@@ -5,6 +5,7 @@ import { matchingExposures } from '../../src/core/exposure.ts';
 import { flashRateHz } from '../../src/core/flash-rate.ts';
 import { findMatches } from '../../src/core/match-finder.ts';
 import { repeatPattern } from '../../src/core/repeat-pattern.ts';
+import { filmRatesFromBeat } from '../../src/core/speed-from-beat.ts';
 import { speedChangePercent } from '../../src/core/speed-change.ts';
 
 const SIXTEEN_TWO_THIRDS = new Fraction(50, 3);
@@ -15,6 +16,11 @@ describe('Australian film, page 55', () => {
     expect(flashRate).toBeCloseTo(50, 12);
     expect(beatHz(flashRate, 25)).toBe(0);
     expect(matchingExposures(SIXTEEN_TWO_THIRDS.valueOf(), 3, 25)).toHaveLength(2);
+  });
+
+  test('where nothing beats at 25 with three blades, 16 2/3 is among the film rates it can mean', () => {
+    const rates = filmRatesFromBeat(0, 25, 3, 10, 20, 'unknown').map(({ filmFps }) => filmFps);
+    expect(rates).toContainEqual(expect.closeTo(50 / 3, 9));
   });
 
   test('two film frames at 16 2/3 fill exactly three video frames', () => {

@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { framesOnLength, lengthMillimetresOf, runningSeconds } from '../../src/core/film-length.ts';
 import { convertUnit } from '../../src/core/quantity/units.ts';
 import { exactStepByRule, filmSpeedMillimetresPerSecond } from '../../src/core/film-length.ts';
-import { frameStepMillimetres } from '../../src/core/gauges.ts';
 
 const feetPerMinute = (filmFps: number, gauge: '35mm' | '16mm'): number =>
   convertUnit(
@@ -34,19 +33,6 @@ describe('Filmfuß and Filmschritt', () => {
       6000,
       6,
     );
-  });
-
-  test.each([
-    ['super-8', 72],
-    ['9.5mm', 40],
-    ['35mm', 16],
-  ] as const)('a foot of %s has %i frames', (gauge, frames) => {
-    expect(framesOnLength(304.8, gauge, 'frames-per-foot')).toBe(frames);
-  });
-
-  test('the step of 9.5 mm is 7.540 mm, of type R 3.810 mm', () => {
-    expect(frameStepMillimetres('9.5mm', 'long')).toBe(7.54);
-    expect(frameStepMillimetres('8mm-type-r', 'long')).toBe(3.81);
   });
 
   test('the step of Super 8 is a sixth of an inch, 4.233 mm', () => {

@@ -4,11 +4,17 @@ import { beatHz } from '../../src/core/beat.ts';
 import { flashRateHz } from '../../src/core/flash-rate.ts';
 import { commonCycle } from '../../src/core/frame-ratio.ts';
 import { equalBladeRipplePercent } from '../../src/core/ripple.ts';
+import { filmRatesFromBeat } from '../../src/core/speed-from-beat.ts';
 
 describe('the film chain', () => {
   test('five blades take 24 film frames to 30 television frames without flicker', () => {
     expect(beatHz(flashRateHz(24, 5), 30)).toBe(0);
     expect(equalBladeRipplePercent(24, 5, 0.5, 1 / 60)).toBe(0);
+  });
+
+  test('where five blades do not beat with 30 frames, 24 is among the film rates it can mean', () => {
+    const rates = filmRatesFromBeat(0, 30, 5, 20, 28, 'unknown').map(({ filmFps }) => filmFps);
+    expect(rates).toContainEqual(expect.closeTo(24, 9));
   });
 
   test('an ordinary projector of two blades would flicker badly there', () => {

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { GAUGES } from '../../src/core/gauges.ts';
 import { convertUnit } from '../../src/core/quantity/units.ts';
 
 // Table 1, magnetic striping of 16 mm film.
@@ -16,8 +15,4 @@ test('the stripe C is printed 0.80 mm for 0.031 in, which are 0.787 mm', () => {
   const exact = convertUnit(0.031, 'in', 'mm');
   expect(exact.toFixed(3)).toBe('0.787');
   expect(0.8 - exact).toBeCloseTo(0.0126, 9);
-});
-
-test('the gauge table takes the reference width', () => {
-  expect(GAUGES['16mm'].filmWidth.millimetres).toBe(15.95);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { convertUnit } from '../../src/core/quantity/units.ts';
-import { filmSpeedMillimetresPerSecond } from '../../src/core/film-length.ts';
-import { findSoundSystem } from '../../src/core/sound-separation.ts';
+import { filmSpeedMillimetresPerSecond, framesOnLength } from '../../src/core/film-length.ts';
+import { stopwatchRate } from '../../src/core/stopwatch.ts';
 
 // 16 mm film at 24 perforations a second.
 describe('SMPTE 41', () => {
@@ -17,7 +17,8 @@ describe('SMPTE 41', () => {
     expect(Math.round(convertUnit(speed * 60, 'mm', 'm'))).toBe(11);
   });
 
-  test('lets the sound precede its picture by 26 frames', () => {
-    expect(findSoundSystem('16mm-optical').framesAhead).toBe(26);
+  test('timed on a stopwatch, 36 feet in a minute are 24 frames a second', () => {
+    const frames = framesOnLength(convertUnit(36, 'ft', 'mm'), '16mm', 'long-pitch');
+    expect(stopwatchRate(frames, 60, 0, 0).filmFps).toBeCloseTo(24, 9);
   });
 });

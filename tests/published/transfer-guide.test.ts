@@ -6,8 +6,3 @@ test('a film one perforation short at the hundredth is one percent shrunk', () =
   expect(shrinkageByCounting(100, 99)).toBeCloseTo(1, 9);
   expect(readShrinkage('16mm', 100, 99 * 7.62, 0).againstLong.percent).toBeCloseTo(1, 9);
 });
-
-test('one more film perforation in the length of a hundred is a hundredth of a percent less', () => {
-  expect(shrinkageByCounting(101, 100)).toBeCloseTo(0.99, 3);
-  expect(1 - shrinkageByCounting(101, 100)).toBeCloseTo(0.0099, 4);
-});

@@ -1,12 +1,8 @@
 import { expect, test } from 'vitest';
-import { filmPixelMicrometres, samplingLimitPerMillimetre } from '../../src/core/sampling.ts';
+import { filmPixelMicrometres } from '../../src/core/sampling.ts';
 
 // Appendix on film: 115 pixels a millimetre, printed as 2,921 pixels an inch.
 test('115 pixels a millimetre are 2,921 pixels an inch', () => {
   const perInch = 25.4 * 1000 * (1 / filmPixelMicrometres(1, 115));
   expect(perInch).toBeCloseTo(2921, 9);
-});
-
-test('115 pixels a millimetre carry 57.5 line pairs', () => {
-  expect(samplingLimitPerMillimetre(1, 115)).toBe(57.5);
 });

@@ -11,8 +11,11 @@ const namesIn = (folder: string, ending: string): readonly string[] =>
 /** Chunks that the script of a live worksheet picks from, one per worksheet and per picture. */
 const choices = new Set([...namesIn('src/worksheets', '.ts'), ...namesIn('src/pictures', '.tsx')]);
 
-/** Loaded only when the reader asks for it, and weighed apart: the reading of a video clip. */
-const APART = /clip|mediabunny/u;
+/**
+ * Weighed apart: the reading of a video clip, which the reader asks for, and the watch for newer
+ * editions, which comes from the reader's own copy once the whole book is kept.
+ */
+const APART = /clip|mediabunny|watch-editions/u;
 
 /** Tells for a dynamic import, by chunk and importer, whether the page loads it. */
 export type Wanted = (name: string, importer: string) => boolean;
