@@ -1,3 +1,4 @@
+import { FILE_NAMES } from './file-names.ts';
 import { requireInterval } from './errors.ts';
 
 /**
@@ -25,3 +26,44 @@ export function checksumSeconds(
   requireInterval('digestBytesPerSecond', digestBytesPerSecond, { above: 0 });
   return bytes / Math.min(readBytesPerSecond, digestBytesPerSecond);
 }
+
+/** A command line for each of the three systems in use. */
+export interface SystemCommands {
+  readonly linux: string;
+  readonly macos: string;
+  /** For PowerShell, which is on every Windows; the command prompt has no such tool. */
+  readonly windows: string;
+}
+
+const LIST = FILE_NAMES.fileChecksums;
+
+/** Every file of the folder and the folders in it, whatever its kind, except the list and hidden notes. */
+const everyFile = (sum: string): string =>
+  `find . -type f ! -name ${LIST} ! -name ".*" -exec ${sum} {} + > ${LIST}`;
+
+/**
+ * Commands that list a SHA-256 checksum of every file in a folder and the folders in it. All three
+ * write the same list, so a list made on one system can be checked on another.
+ *
+ * Model: one line a file, 64 hexadecimal digits, two spaces, the name from the folder on. Names with
+ * spaces are safe. Hidden files, whose names begin with a dot, are left out: the system rewrites them.
+ *
+ * @source common practice, no source
+ */
+export const CHECKSUM_COMMANDS: SystemCommands = {
+  linux: everyFile('sha256sum'),
+  macos: everyFile('shasum -a 256'),
+  windows: `$lines = Get-ChildItem -Recurse -File | Where-Object { $_.Name -ne "${LIST}" -and $_.Name -notlike ".*" } | ForEach-Object { (Get-FileHash -LiteralPath $_.FullName).Hash.ToLower() + "  " + (Resolve-Path -Relative -LiteralPath $_.FullName).Replace("\\", "/") }; [IO.File]::WriteAllText("$PWD\\${LIST}", ($lines -join "\`n") + "\`n")`,
+};
+
+/**
+ * Commands that read every file of the list again and name each one that is missing or differs. They
+ * print no other line than OK lines when all is well.
+ *
+ * @source common practice, no source
+ */
+export const VERIFY_COMMANDS: SystemCommands = {
+  linux: `sha256sum -c ${LIST}`,
+  macos: `shasum -a 256 -c ${LIST}`,
+  windows: `Get-Content -Encoding UTF8 ${LIST} | ForEach-Object { $sum, $name = $_ -split "  ", 2; if ((Test-Path -LiteralPath $name) -and (Get-FileHash -LiteralPath $name).Hash -eq $sum) { "\${name}: OK" } else { "\${name}: FAILED" } }`,
+};

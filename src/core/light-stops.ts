@@ -161,3 +161,22 @@ export function settableFNumber(fNumber: number, steps: LensSteps): number {
       : best,
   );
 }
+
+/**
+ * The largest f-number that a lens can be set to and that is not beyond a given one. The nearest may lie
+ * beyond it, which does not do where the given one is a limit.
+ *
+ * Model: largest of the engraved series up to the given number. Engraved numbers are rounded.
+ *
+ * @param fNumber  f-number not to pass; > 0
+ * @param steps    steps of the lens
+ * @returns f-number as engraved; the given one itself for a ring without clicks; undefined below f/0.5
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source from memory, unverified
+ */
+export function largestSettableFNumber(fNumber: number, steps: LensSteps): number | undefined {
+  positive('fNumber', fNumber);
+  if (steps === 'free') return fNumber;
+  const within = MARKED[steps].filter((marked) => marked <= fNumber);
+  return within.length === 0 ? undefined : Math.max(...within);
+}

@@ -11,13 +11,15 @@ declare const SITE_BASE: string;
 /** Every edition up to this one; written in by the build. */
 declare const EDITIONS: readonly EditionEntry[];
 
+// Named once: the build writes the list in where the name stands.
+const listed = PRECACHED_FILES;
 const assets = new URL(`${SITE_BASE}assets/`, location.origin).href;
 
 // The whole book is kept after the first visit and served from the reader's own machine; the network
 // is asked only for addresses that this edition does not have. A new edition waits until the page
 // sends SKIP_WAITING, so that a page and its scripts are always of one edition.
 const worker = new Serwist({
-  precacheEntries: PRECACHED_FILES,
+  precacheEntries: listed,
   precacheOptions: {
     // `?w=…` holds a worksheet's numbers and `?q=…` a query: the file is the same.
     ignoreURLParametersMatching: [/./u],
@@ -48,7 +50,7 @@ const worker = new Serwist({
 });
 
 async function install(): Promise<void> {
-  const files = editionFiles(PRECACHED_FILES, (url) => worker.getPrecacheKeyForUrl(url));
+  const files = editionFiles(listed, (url) => worker.getPrecacheKeyForUrl(url));
   const cache = await caches.open(cacheNames.precache);
   await setScriptsAside(cache, assets, new Set(files.map(({ keptUnder }) => keptUnder)));
   await keepEdition(cache, files);

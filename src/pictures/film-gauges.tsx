@@ -42,21 +42,15 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
   );
   const height = LENGTH_MILLIMETRES * perMillimetre;
   const rowHeight = SIGN + height + (LABEL_LINES + 0.6) * TEXT_HEIGHT;
-  const apartTop = rows.length * rowHeight + SIGN;
-  const apartWidth = apart.film.widthMillimetres * perMillimetre;
+  const rowsBottom = rows.length * rowHeight;
   const placed: readonly Placed[] = [
     ...rows.flatMap((row, index) => placeRow(row, index * rowHeight + SIGN, perMillimetre)),
-    {
-      entry: apart,
-      left: GAP / 2,
-      top: apartTop,
-      lengthMillimetres: APART_LENGTH_MILLIMETRES,
-      labelX: GAP / 2 + apartWidth + GAP / 2,
-      labelY: apartTop + (APART_LENGTH_MILLIMETRES * perMillimetre) / 2,
-      labelAnchor: 'start',
-    },
+    ...(apart === undefined ? [] : [placeApart(apart, rowsBottom + SIGN, perMillimetre)]),
   ];
-  const bottom = apartTop + APART_LENGTH_MILLIMETRES * perMillimetre;
+  const bottom =
+    apart === undefined
+      ? rowsBottom + TEXT_HEIGHT
+      : rowsBottom + SIGN + APART_LENGTH_MILLIMETRES * perMillimetre;
   return (
     <Drawing
       name={picture.name}
@@ -121,6 +115,19 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
 
 function widthOf(row: readonly FilmBesideOthers[]): number {
   return row.reduce((sum, { film }) => sum + film.widthMillimetres, 0);
+}
+
+/** The film that stands apart, its label beside it. */
+function placeApart(entry: FilmBesideOthers, top: number, perMillimetre: number): Placed {
+  return {
+    entry,
+    left: GAP / 2,
+    top,
+    lengthMillimetres: APART_LENGTH_MILLIMETRES,
+    labelX: GAP + entry.film.widthMillimetres * perMillimetre,
+    labelY: top + (APART_LENGTH_MILLIMETRES * perMillimetre) / 2,
+    labelAnchor: 'start',
+  };
 }
 
 /** A row of strips with equal room around each. */

@@ -8,17 +8,21 @@ import { STATUS_WORDS } from './provenance-words.ts';
 /** A width and how it is known. */
 export interface GatePictureWidth {
   readonly millimetres: number;
+  /** Width ÷ height of the picture of the gauge. */
+  readonly widthToHeight: number;
   readonly note: string;
 }
 
 /** The width typed, else what a projector of the gauge shows, else what its camera exposes. */
 export function gatePictureWidth(gauge: GaugeId, typed: number | undefined): GatePictureWidth {
-  if (typed !== undefined) return { millimetres: typed, note: 'as you entered it' };
   const { name, projectedPicture, cameraPicture } = GAUGES[gauge];
   const picture = projectedPicture[0] ?? cameraPicture[0];
+  const widthToHeight = picture.widthMillimetres / picture.heightMillimetres;
+  if (typed !== undefined) return { millimetres: typed, widthToHeight, note: 'as you entered it' };
   const kind = projectedPicture[0] === undefined ? 'camera picture' : 'projected picture';
   return {
     millimetres: picture.widthMillimetres,
+    widthToHeight,
     note: `${kind} of ${name}, ${STATUS_WORDS[picture.status]}`,
   };
 }

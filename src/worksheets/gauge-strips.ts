@@ -1,7 +1,7 @@
 import { filmStrip, type StripSound } from '../core/film-strip.ts';
 import type { CandidateId } from '../core/gauge-identification.ts';
 import type { GaugeId, PerforationPosition } from '../core/gauges/gauge.ts';
-import type { FilmGaugesData } from './picture-data.ts';
+import type { FilmBesideOthers, FilmGaugesData } from './picture-data.ts';
 
 interface Shown {
   readonly gauge: GaugeId;
@@ -27,7 +27,7 @@ const ROWS: readonly (readonly Shown[])[] = [
       sound: 'magnetic',
       position: 'one-edge-at-frame-line',
       label: ['Standard', '8, stripe'],
-      words: 'its magnetic stripe lies outside the holes',
+      words: 'the magnetic stripe of Standard 8 lies outside the holes',
     },
     {
       gauge: 'super-8',
@@ -41,7 +41,7 @@ const ROWS: readonly (readonly Shown[])[] = [
       sound: 'magnetic',
       position: 'one-edge-beside-picture',
       label: ['Super\u00a08,', 'stripe'],
-      words: 'its magnetic stripe lies on the edge without holes',
+      words: 'the magnetic stripe of Super 8 lies on the edge without holes',
     },
     {
       gauge: '9.5mm',
@@ -89,35 +89,35 @@ const APART: Shown = {
   sound: 'none',
   position: 'both-edges-four-per-frame',
   label: ['35\u00a0mm:', 'not on this bench'],
-  words: 'apart from them 35 mm, twice as wide, with four holes to a picture: not on this bench',
+  words: '35 mm, very wide, with four holes to a picture along both edges: not on this bench',
 };
 
 /**
- * The films side by side at one scale, those that fit marked.
+ * The films that fit, side by side at one scale; all films of the bench where none fits, so that the
+ * worker can look for a likeness.
  *
- * @param fitting   gauges to mark
- * @param position  place of the holes, where it was looked at: only films with it are marked
+ * @param fitting   gauges that the film may be
+ * @param position  place of the holes, where it was looked at: only films with it fit
  */
 export function gaugesSideBySide(
   fitting: readonly CandidateId[],
   position?: PerforationPosition,
 ): FilmGaugesData {
-  const isMarked = (shown: Shown): boolean =>
+  const fits = (shown: Shown): boolean =>
     fitting.includes(shown.gauge) && (position === undefined || position === shown.position);
-  const drawn = (shown: Shown): FilmGaugesData['apart'] => ({
+  const isNoneFitting = ![...ROWS.flat(), APART].some(fits);
+  const isShown = (shown: Shown): boolean => isNoneFitting || fits(shown);
+  const drawn = (shown: Shown): FilmBesideOthers => ({
     label: shown.label,
-    isMarked: isMarked(shown),
+    isMarked: fits(shown),
     film: filmStrip(shown.gauge, shown.sound, shown.position),
   });
-  const all = [...ROWS.flat(), APART];
-  const names = all
-    .filter(isMarked)
-    .map(({ label }) => label.join(' ').replaceAll('\u00a0', ' '))
-    .join('; ');
+  const rows = ROWS.map((row) => row.filter(isShown)).filter((row) => row.length > 0);
+  const words = [...rows.flat(), ...(isShown(APART) ? [APART] : [])].map((shown) => shown.words);
   return {
     name: 'film-gauges',
-    alternative: `Films side by side at one scale: ${all.map(({ words }) => words).join('; ')}.${names === '' ? '' : ` Marked as fitting: ${names}.`}`,
-    rows: ROWS.map((row) => row.map(drawn)),
-    apart: drawn(APART),
+    alternative: `${isNoneFitting ? 'Films side by side at one scale' : 'Films that fit, at one scale'}: ${words.join('; ')}.`,
+    rows: rows.map((row) => row.map(drawn)),
+    ...(isShown(APART) ? { apart: drawn(APART) } : {}),
   };
 }

@@ -18,6 +18,7 @@ import {
 } from './gate-inputs.ts';
 import { findKeepList, type KeepEntries, type KeepFindings } from './keep-list-findings.ts';
 import { startOfList } from './keep-list-picture.ts';
+import { codeRangeInput, PICTURE_TURNS, pictureTurnInput } from './recording-inputs.ts';
 import { defineWorksheet, type Outcome, type ResultFile } from './types.ts';
 
 function verdictFor(found: KeepFindings, { filmFrames }: KeepEntries): Outcome['verdict'] {
@@ -150,6 +151,8 @@ export const worksheet = defineWorksheet({
     readoutSeconds: readoutSecondsInput,
     flashesPerFrame: flashesPerFrameInput,
     openPercent: openPercentInput,
+    turn: pictureTurnInput,
+    codeRange: codeRangeInput,
   },
   model:
     'Projector and camera each run at one constant rate; the first film frame lies in the middle of the camera frames you name. Then the nearest camera frame is picked for each film frame, in exact fractions. Real projectors wander, so the list is sure only as long as the drift stays within the room that whole frames leave. How well the start is known follows from the number of clean camera frames; a start in other tenths counts as found by trial. Equal blades with hard edges are assumed. In the file camera frames and film frames are both counted from 0; the table counts film frames from 1.',
@@ -222,8 +225,11 @@ export const worksheet = defineWorksheet({
         : {
             commands: [
               {
-                label: 'Pick the kept frames and stamp them at the native rate',
-                text: keepCommand(rule, exact.nativeFps),
+                label: 'Pick the kept frames, turn them and stamp them at the native rate',
+                text: keepCommand(rule, exact.nativeFps, {
+                  turn: PICTURE_TURNS[entries.turn],
+                  codeRange: entries.codeRange,
+                }),
               },
             ],
           }),

@@ -1,5 +1,6 @@
 // Inputs that the worksheets on lens and pixels share, so that a quantity reads the same in both.
 import { GAUGE_NAMES } from '../core/gauges.ts';
+import { LENS_STEP_NAMES } from './lens-steps.ts';
 import type { ChoiceInput, CountInput, OptionalQuantityInput, QuantityInput } from './types.ts';
 
 export const pictureGaugeInput = {
@@ -40,9 +41,9 @@ export const fillPercentInput = {
   unit: 'percent',
   minimum: 5,
   maximum: 100,
-  default: '95',
-  accepted: '95 or 70 %',
-  help: 'Leave a margin, so that frame edges and a gate that breathes stay in view. A picture of 4 : 3 on a 16 : 9 sensor fills at most 75 %.',
+  default: '70',
+  accepted: '70 or 90 %',
+  help: 'Leave a margin, so that frame edges and a gate that breathes stay in view. A picture of 4 : 3 in a recording of 16 : 9 fills less than 75 %, or it loses top and bottom.',
 } as const satisfies QuantityInput;
 
 export const fNumberInput = {
@@ -67,3 +68,23 @@ export const pixelsAcrossInput = {
   help: 'Width of the recorded picture in pixels.',
   bench: 'camera.pixelsAcross',
 } as const satisfies CountInput;
+
+export const pixelsDownInput = {
+  kind: 'optional-quantity',
+  label: 'Pixels down the sensor',
+  unit: 'px',
+  minimum: 50,
+  maximum: 20_000,
+  default: '',
+  accepted: '1080 or 2160',
+  help: 'Height of the recorded picture in pixels. Empty: nine sixteenths of the width, the shape of most video.',
+} as const satisfies OptionalQuantityInput;
+
+export const lensStepsInput = {
+  kind: 'choice',
+  label: 'Opening of the lens can be set',
+  options: LENS_STEP_NAMES,
+  default: 'third',
+  help: 'The clicks of the ring, or the steps of the dial.',
+  bench: 'camera.lensSteps',
+} as const satisfies ChoiceInput;

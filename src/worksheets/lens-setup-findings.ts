@@ -8,8 +8,10 @@ import {
   largestSharpFNumber,
   magnification,
 } from '../core/lens.ts';
+import { largestSettableFNumber, type LensSteps } from '../core/light-stops.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { gatePictureWidth } from './gate-picture-width.ts';
+import { isTooHigh, pictureHeightOf, tooHighVerdict } from './picture-height.ts';
 import type { CurveData } from './picture-data.ts';
 import type { Outcome } from './types.ts';
 
@@ -20,8 +22,10 @@ export interface LensEntries {
   readonly fillPercent: number;
   readonly focalLengthMillimetres: number;
   readonly fNumber: number;
+  readonly lensSteps: LensSteps;
   readonly pupilRatio: number;
   readonly pixelsAcross: number;
+  readonly pixelsDown: number | undefined;
   readonly blurPixels: number;
 }
 
@@ -37,6 +41,12 @@ export function lensSetupOf(entries: LensEntries) {
   return {
     width,
     imageWidth,
+    height: pictureHeightOf(
+      entries.pixelsAcross,
+      entries.pixelsDown,
+      entries.fillPercent,
+      width.widthToHeight,
+    ),
     scale,
     effective,
     pixelMillimetres,
@@ -47,21 +57,34 @@ export function lensSetupOf(entries: LensEntries) {
   };
 }
 
-/** The one sentence: is the opening small enough to be too small? */
+/** The opening to set: the last one of the lens before the limit. */
+function stepWords(limit: number, steps: LensSteps): string {
+  const fNumber = largestSettableFNumber(limit, steps);
+  if (fNumber === undefined) return 'wider than any lens';
+  // Rounding up would pass the limit.
+  return `f/${steps === 'free' ? Math.floor(fNumber * 100) / 100 : fNumber}`;
+}
+
+/** The same as a note beside the exact number. */
+export function stepsNote(limit: number, steps: LensSteps): string {
+  return `On your lens: ${stepWords(limit, steps)}.`;
+}
+
+/** The one sentence: does the picture fit, and is the opening small enough to be too small? */
 export function lensVerdict(
-  fNumber: number,
+  { fNumber, lensSteps }: LensEntries,
   setup: ReturnType<typeof lensSetupOf>,
 ): Outcome['verdict'] {
-  const { depth, largestSharp } = setup;
-  const flat = `the film must stay flat within ${formatQuantity(depth, 'mm', 2)}`;
+  const { depth, largestSharp, height } = setup;
+  if (isTooHigh(height)) return tooHighVerdict(height);
   return fNumber <= largestSharp
     ? {
         level: 'good',
-        sentence: `At f/${formatNumber(fNumber, 2)} diffraction stays below the blur you accept; ${flat}.`,
+        sentence: `At f/${formatNumber(fNumber, 2)} diffraction stays below the blur you accept; the film must stay flat within ${formatQuantity(depth, 'mm', 2)}.`,
       }
     : {
         level: 'care',
-        sentence: `f/${formatNumber(fNumber, 2)} is stopped down too far: diffraction alone blurs more than you accept; open to f/${formatNumber(largestSharp, 2)} or wider.`,
+        sentence: `f/${formatNumber(fNumber, 2)} is closed too far: diffraction alone blurs more than you accept. Open the lens to ${stepWords(largestSharp, lensSteps)} or wider.`,
       };
 }
 

@@ -7,15 +7,18 @@ import {
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { quantityAnswer } from './answers.ts';
 import { widthStep } from './gate-picture-width.ts';
-import { diffractionPicture, lensSetupOf, lensVerdict } from './lens-setup-findings.ts';
+import { diffractionPicture, lensSetupOf, lensVerdict, stepsNote } from './lens-setup-findings.ts';
 import {
   fNumberInput,
   fillPercentInput,
+  lensStepsInput,
   pictureGaugeInput,
   pictureWidthInput,
   pixelsAcrossInput,
+  pixelsDownInput,
   sensorWidthInput,
 } from './lens-inputs.ts';
+import { heightAnswers } from './picture-height.ts';
 import { defineWorksheet } from './types.ts';
 
 export const worksheet = defineWorksheet({
@@ -39,6 +42,7 @@ export const worksheet = defineWorksheet({
       help: 'As marked on the lens.',
     },
     fNumber: fNumberInput,
+    lensSteps: lensStepsInput,
     pupilRatio: {
       kind: 'quantity',
       label: 'Pupil ratio',
@@ -50,6 +54,7 @@ export const worksheet = defineWorksheet({
       help: 'Width of the opening seen from behind ÷ seen from the front. 1 for plain lenses; measure it when you look through.',
     },
     pixelsAcross: pixelsAcrossInput,
+    pixelsDown: pixelsDownInput,
     blurPixels: {
       kind: 'quantity',
       label: 'Blur you accept',
@@ -68,7 +73,7 @@ export const worksheet = defineWorksheet({
     const { focalLengthMillimetres, pupilRatio } = entries;
     const { scale, effective, airyMicrometres, pixelMillimetres } = setup;
     return {
-      verdict: lensVerdict(entries.fNumber, setup),
+      verdict: lensVerdict(entries, setup),
       answers: {
         magnification: quantityAnswer('Magnification', scale, 'one', 3, {
           note: 'Above 1 the image is larger than the film.',
@@ -108,7 +113,9 @@ export const worksheet = defineWorksheet({
           setup.largestSharp,
           'one',
           2,
+          { note: stepsNote(setup.largestSharp, entries.lensSteps) },
         ),
+        ...heightAnswers(setup.height, setup.width.widthToHeight),
       },
       pictures: [diffractionPicture(entries, setup)],
     };

@@ -13,6 +13,9 @@ import { formatBytes, formatNumber, formatQuantity } from '../core/quantity/form
 import { bytesAnswer, durationAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
 import { defineWorksheet, type Outcome } from './types.ts';
 
+/** Sets of copies that the book asks for: three, in two places, one kept elsewhere. Common practice. */
+const SETS_TO_KEEP = 3;
+
 const MEDIUM_NAMES: Readonly<Record<string, string>> = {
   ...Object.fromEntries(Object.entries(STORAGE_MEDIA).map(([name, { label }]) => [name, label])),
   other: 'a drive or stick: enter its capacity',
@@ -62,7 +65,12 @@ function verdictFor(plan: MediaPlan, units: number, copies: number): Outcome['ve
         level: 'care',
         sentence: `One file does not fit on one unit and would have to be cut: ${all}, or take a larger medium.`,
       }
-    : { level: copies < 2 ? 'care' : 'note', sentence: `You need ${all}.` };
+    : copies < SETS_TO_KEEP
+      ? {
+          level: 'care',
+          sentence: `You need ${all}. Three sets in two places, one of them kept elsewhere, are what a film is worth.`,
+        }
+      : { level: 'note', sentence: `You need ${all}.` };
 }
 
 export const worksheet = defineWorksheet({
@@ -114,9 +122,9 @@ export const worksheet = defineWorksheet({
       label: 'Copies',
       minimum: 1,
       maximum: 20,
-      default: '2',
-      accepted: '2 or 3',
-      help: 'Three, on two kinds of media, one of them in another house, is the usual advice.',
+      default: '3',
+      accepted: '3 or 2',
+      help: 'Three sets in two places, one of the three kept elsewhere.',
     },
     sparePercent: {
       kind: 'quantity',

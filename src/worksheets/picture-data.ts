@@ -102,7 +102,7 @@ export interface FilmGaugesData {
   readonly name: 'film-gauges';
   readonly alternative: string;
   readonly rows: readonly (readonly FilmBesideOthers[])[];
-  readonly apart: FilmBesideOthers;
+  readonly apart?: FilmBesideOthers;
 }
 
 /** A plain line chart: one or more curves over one quantity. */

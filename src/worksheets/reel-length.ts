@@ -1,6 +1,6 @@
 import { framesOnLength, runningSeconds } from '../core/film-length.ts';
 import { GAUGE_NAMES } from '../core/gauges.ts';
-import { formatDuration, formatNumber, formatQuantity } from '../core/quantity/format.ts';
+import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { convertUnit, type UnitName } from '../core/quantity/units.ts';
 import {
   likelyThicknessMillimetres,

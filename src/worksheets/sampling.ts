@@ -18,8 +18,10 @@ import {
   pictureGaugeInput,
   pictureWidthInput,
   pixelsAcrossInput,
+  pixelsDownInput,
   sensorWidthInput,
 } from './lens-inputs.ts';
+import { heightAnswers, isTooHigh, pictureHeightOf, tooHighVerdict } from './picture-height.ts';
 import { defineWorksheet, type Outcome } from './types.ts';
 
 interface Entries {
@@ -27,6 +29,7 @@ interface Entries {
   readonly pictureWidthMillimetres: number | undefined;
   readonly sensorWidthMillimetres: number;
   readonly pixelsAcross: number;
+  readonly pixelsDown: number | undefined;
   readonly fillPercent: number;
   readonly fNumber: number;
   readonly filmLinePairs: number;
@@ -43,6 +46,12 @@ function limitsOf(entries: Entries) {
   return {
     width,
     pixels,
+    height: pictureHeightOf(
+      entries.pixelsAcross,
+      entries.pixelsDown,
+      fillPercent,
+      width.widthToHeight,
+    ),
     scale,
     effective,
     samplingLimit,
@@ -67,7 +76,7 @@ function verdictFor(
   if (limit === 'film') {
     return {
       level: 'good',
-      sentence: `The set-up carries everything that ${detail} of film detail needs.`,
+      sentence: `Pixels and lens carry ${detail}. Whether your film holds more than that, only your film can tell.`,
     };
   }
   if (limit === 'pixels') {
@@ -98,12 +107,8 @@ export const worksheet = defineWorksheet({
       help: 'Width of the part that records, from the camera’s data sheet. The type in inches is no width.',
     },
     pixelsAcross: pixelsAcrossInput,
-    fillPercent: {
-      ...fillPercentInput,
-      default: '75',
-      accepted: '75 or 95 %',
-      help: 'A picture of 4 : 3 on a 16 : 9 sensor fills at most 75 %.',
-    },
+    pixelsDown: pixelsDownInput,
+    fillPercent: fillPercentInput,
     fNumber: {
       ...fNumberInput,
       default: '5.6',
@@ -125,12 +130,15 @@ export const worksheet = defineWorksheet({
     'Two pixels for each line pair, at least. A camera with a colour mosaic stays some way below that, so treat the figure as a ceiling. The limit of the lens is Rayleigh’s for a perfect lens in green light; a tenth of the contrast is left there. The lowest of the three sets the limit; near equality they add up to less than the lowest.',
   compute(entries) {
     const { filmLinePairs } = entries;
-    const { width, pixels, samplingLimit, diffractionLimit, limit } = limitsOf(entries);
+    const { width, pixels, height, samplingLimit, diffractionLimit, limit } = limitsOf(entries);
     const needed = pixelsForDetail(width.millimetres, filmLinePairs);
     return {
-      verdict: verdictFor(limit, filmLinePairs, needed, pixels >= needed),
+      verdict: isTooHigh(height)
+        ? tooHighVerdict(height)
+        : verdictFor(limit, filmLinePairs, needed, pixels >= needed),
       answers: {
         picturePixels: quantityAnswer('Pixels across the picture', pixels, 'px', 4),
+        ...heightAnswers(height, width.widthToHeight),
         filmPixelMicrometres: quantityAnswer(
           'One pixel on the film',
           filmPixelMicrometres(width.millimetres, pixels),
@@ -175,12 +183,15 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: [
-    'More pixels show the grain better, not the garden. Judge on your own film, at the size it will be seen.',
+    'More pixels than the detail asks for draw the grain more finely and nothing else. Judge on your own film, at the size it will be seen.',
+    'Two archives that publish what they do take more pixels than this sum asks for, so that grain and picture edge are recorded too: 2048 × 1556 for 8 mm, Super 8 and 16 mm in one, 2560 × 1875 for 8 mm and Super 8 in the other.',
   ],
   sources: [
     'arithmetic',
     'video-compression-guide',
     'fiaf-choosing-a-film-scanner',
+    'nypl-ami-film-2020',
+    'uga-film',
     'smpte-154-157',
     'from-memory',
   ],

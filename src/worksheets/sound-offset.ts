@@ -1,5 +1,7 @@
 import { OutOfRangeError } from '../core/errors.ts';
+import { FILE_NAMES } from '../core/file-names.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
+import { offsetCommands } from '../core/sound-commands.ts';
 import {
   findSoundSystem,
   framesMillimetres,
@@ -19,6 +21,9 @@ const RATES = [
   ['24', 24],
   ['25', 25],
 ] as const;
+
+/** Longest offset in film frames that the picture of the strip shows. */
+const LONGEST_DRAWN_FRAMES = 200;
 
 const SYSTEM_NAMES: Readonly<Record<string, string>> = {
   ...Object.fromEntries(SOUND_SYSTEMS.map(({ name, label }) => [name, label])),
@@ -42,15 +47,52 @@ function separationOf(
   return { frames, known };
 }
 
-function verdictFor(lateSeconds: number, deliveryFrames: number): Outcome['verdict'] {
-  if (lateSeconds === 0) return { level: 'good', sentence: 'Sound and picture are in step.' };
+/** How the sound stands against the picture, in words instead of signs. */
+function offsetWords(lateSeconds: number) {
+  return lateSeconds < 0
+    ? ({ comes: 'early', move: 'later' } as const)
+    : ({ comes: 'late', move: 'earlier' } as const);
+}
+
+function verdictFor(
+  lateSeconds: number,
+  timelineFrames: number,
+  wasFound: boolean,
+): Outcome['verdict'] {
+  if (lateSeconds === 0) {
+    return wasFound
+      ? { level: 'good', sentence: 'Sound and picture are in step.' }
+      : {
+          level: 'note',
+          sentence:
+            'Threaded so, sound and picture should be in step: check it on a start mark or on lips.',
+        };
+  }
   const seconds = formatQuantity(Math.abs(lateSeconds), 's');
-  const frames = formatNumber(Math.abs(deliveryFrames));
-  const [comes, move] = lateSeconds > 0 ? ['after', 'earlier'] : ['before', 'later'];
+  const frames = formatQuantity(Math.abs(timelineFrames), 'frames');
+  const { comes, move } = offsetWords(lateSeconds);
   return {
-    level: Math.abs(deliveryFrames) < 0.5 ? 'note' : 'care',
-    sentence: `The sound comes ${seconds} ${comes} its picture: move it ${frames} delivery frames ${move}.`,
+    level: Math.abs(timelineFrames) < 0.5 ? 'note' : 'care',
+    sentence: `The sound comes ${seconds} ${comes}: move it ${frames} ${move}.`,
   };
+}
+
+/** Film frames by which the sound is late, from threading or as it was found. */
+function lateFramesOf(entries: {
+  readonly taken: 'own-head' | 'beside-frame' | 'found';
+  readonly separation: number;
+  readonly loopErrorFrames: number;
+  readonly foundFrames: number;
+  readonly foundWay: 'late' | 'early';
+  readonly filmFps: number;
+  readonly deliveryFps: number;
+}): number {
+  if (entries.taken === 'found') {
+    const late = entries.foundWay === 'early' ? -entries.foundFrames : entries.foundFrames;
+    return (late / entries.deliveryFps) * entries.filmFps;
+  }
+  const isReadInGate = entries.taken === 'beside-frame';
+  return soundLateFrames(entries.separation, entries.loopErrorFrames, isReadInGate);
 }
 
 function systemsTable(): ResultTable {
@@ -98,9 +140,38 @@ export const worksheet = defineWorksheet({
       options: {
         'own-head': 'at the projector’s own sound head, while the picture was filmed',
         'beside-frame': 'from the film beside the frame in the gate',
+        found: 'anyhow: the offset was found by a mark, a clap or lips',
       },
       default: 'own-head',
-      help: 'At its own head the threading makes up for the separation. A track read together with the picture in the gate is early by all of it.',
+      help: 'At its own head the threading makes up for the separation. A track read together with the picture in the gate is early by all of it. What was found by eye and ear comes before both.',
+    },
+    foundFrames: {
+      kind: 'quantity',
+      label: 'Found: the sound is off by',
+      unit: 'frames',
+      minimum: 0,
+      maximum: 50_000,
+      default: '0',
+      accepted: '0, 3 or 2.5',
+      help: 'Frames of the timeline between what is seen and what is heard. Only counts when the offset was found.',
+    },
+    foundWay: {
+      kind: 'choice',
+      label: 'Found: the sound comes',
+      options: { late: 'late, after its picture', early: 'early, before its picture' },
+      default: 'late',
+      help: 'Late: the splash is seen first and heard afterwards.',
+    },
+    soundFile: {
+      kind: 'choice',
+      label: 'Sound to move',
+      options: {
+        corrected: FILE_NAMES.corrected,
+        fitted: FILE_NAMES.fitted,
+        taken: FILE_NAMES.taken,
+      },
+      default: 'corrected',
+      help: 'The last file that the sheet on sound retiming made; taken.wav when the speed was right.',
     },
     loopErrorFrames: {
       kind: 'quantity',
@@ -137,17 +208,19 @@ export const worksheet = defineWorksheet({
   },
   model:
     'On every system the sound lies ahead of its picture, because the sound head comes after the gate. A path from gate to head that is too long by some frames makes the sound late by as many. Exact; shrunken film keeps its frames and so its timing.',
-  compute({ system, separationFrames, taken, loopErrorFrames, filmFps, deliveryFps }) {
+  compute(entries) {
+    const { system, separationFrames, taken, soundFile, filmFps, deliveryFps } = entries;
     const { frames, known } = separationOf(system, separationFrames);
-    const lateFrames = soundLateFrames(frames, loopErrorFrames, taken === 'beside-frame');
-    const lateSeconds = framesSeconds(lateFrames, filmFps);
+    const lateFrames = lateFramesOf({ ...entries, separation: frames });
+    const lateSeconds = lateFrames / filmFps;
+    const { comes, move } = offsetWords(lateSeconds);
     const deliveryFrames = lateSeconds * deliveryFps;
     const origin =
       known !== undefined && separationFrames === undefined
         ? STATUS_WORDS[known.status]
         : 'as you entered it';
     return {
-      verdict: verdictFor(lateSeconds, deliveryFrames),
+      verdict: verdictFor(lateSeconds, deliveryFrames, taken === 'found'),
       answers: {
         separation: quantityAnswer('Separation', frames, 'frames', 4, { note: origin }),
         separationLength: wordsAnswer(
@@ -158,26 +231,49 @@ export const worksheet = defineWorksheet({
         ),
         separationSeconds: quantityAnswer('In time', framesSeconds(frames, filmFps), 's', 4),
         frameSeconds: quantityAnswer('One film frame lasts', framesSeconds(1, filmFps), 's'),
-        lateSeconds: quantityAnswer('Sound comes late by', lateSeconds, 's', 3, {
-          note: 'With a minus sign it comes early.',
-        }),
-        deliveryFrames: quantityAnswer(
-          'Move the sound earlier by, on the timeline',
-          deliveryFrames,
+        offBySeconds: quantityAnswer(
+          lateSeconds === 0 ? 'Sound and picture are apart by' : `Sound comes ${comes} by`,
+          Math.abs(lateSeconds),
+          's',
+        ),
+        moveFrames: quantityAnswer(
+          lateSeconds === 0
+            ? 'Frames of the timeline to move it'
+            : `Move the sound ${move} by, on the timeline`,
+          Math.abs(deliveryFrames),
           'frames',
-          3,
-          { note: 'With a minus sign: later.' },
         ),
       },
+      commands:
+        lateSeconds === 0
+          ? []
+          : Object.entries(offsetCommands(soundFile, lateSeconds)).map(([tool, text]) => ({
+              label: `Move the sound ${move}, with ${tool}`,
+              text: String(text),
+            })),
       tables: [systemsTable()],
-      pictures: [soundStripPicture(frames, lateFrames, filmFps, taken === 'beside-frame')],
+      // An offset of many seconds, as of a separate recorder, has no place on the strip.
+      pictures:
+        Math.abs(lateFrames) > LONGEST_DRAWN_FRAMES
+          ? []
+          : [soundStripPicture(frames, lateFrames, filmFps, taken === 'beside-frame')],
     };
   },
-  working({ system, separationFrames, taken, loopErrorFrames, filmFps, deliveryFps }, { answers }) {
+  working(entries, { answers }) {
     const text = (key: string): string => answers[key]?.text ?? '';
+    const { system, separationFrames, taken, filmFps, deliveryFps, foundFrames } = entries;
     const { frames } = separationOf(system, separationFrames);
     const rate = formatQuantity(filmFps, 'fps', 5);
-    const late = soundLateFrames(frames, loopErrorFrames, taken === 'beside-frame');
+    const timeline = formatQuantity(deliveryFps, 'fps', 5);
+    if (taken === 'found') {
+      return [
+        {
+          words: 'Frames of the timeline divided by its rate: the time to move the sound by.',
+          sum: `${formatQuantity(foundFrames, 'frames')} ÷ ${timeline} = ${text('offBySeconds')}`,
+        },
+      ];
+    }
+    const late = lateFramesOf({ ...entries, separation: frames });
     return [
       {
         words: 'Separation in frames divided by the film rate is the separation in time.',
@@ -187,17 +283,18 @@ export const worksheet = defineWorksheet({
         words:
           taken === 'beside-frame'
             ? 'The track beside the frame belongs to a picture that comes later: the sound is early by the whole separation.'
-            : 'The threading makes up for the separation; what the lower loop is too long makes the sound late.',
-        sum: `${formatQuantity(late, 'frames')} ÷ ${rate} = ${text('lateSeconds')}`,
+            : 'The threading makes up for the separation. Each frame that the lower loop is too long makes the sound a frame late, each that it is too short a frame early.',
+        sum: `${formatQuantity(Math.abs(late), 'frames')} ÷ ${rate} = ${text('offBySeconds')}`,
       },
       {
         words: 'Times the rate of the timeline: the frames to move it.',
-        sum: `${text('lateSeconds')} × ${formatQuantity(deliveryFps, 'fps', 5)} = ${text('deliveryFrames')}`,
+        sum: `${text('offBySeconds')} × ${timeline} = ${text('moveFrames')}`,
       },
     ];
   },
   cautions: [
-    'Trust a clap, a footstep or lips before any table: loops and separations differ in practice.',
+    'Trust a start mark, a clap in the film or lips before any table: loops and separations differ in practice.',
+    'No clap in front of the gate: it is hot, bright and full of moving parts. Mark the start on the leader.',
     'Thread and set loops with the machine stopped. Claw, sprockets and rollers trap fingers.',
   ],
   sources: [
@@ -207,5 +304,7 @@ export const worksheet = defineWorksheet({
     'dilettantes-dictionary',
     'from-memory',
     'common-practice',
+    'ffmpeg-documentation',
+    'sox-manual',
   ],
 });

@@ -63,7 +63,7 @@ function commandsFor(
   if (!keepsPitch || rates.shownFps.equals(rates.nativeFps)) return speed;
   const tempo = retempoCommands(
     speedRatio(rates.nativeFps, rates.shownFps),
-    isRight ? 'taken.wav' : 'corrected.wav',
+    isRight ? 'taken' : 'corrected',
   );
   return [...speed, ...labelled('Fit the length and keep the pitch', tempo)];
 }
@@ -122,7 +122,7 @@ export const worksheet = defineWorksheet({
       label: 'Sample rate of the recording',
       options: { '44100': '44 100 Hz', '48000': '48 000 Hz', '96000': '96 000 Hz' },
       default: '48000',
-      help: 'From the settings of your recorder. Video wants 48 000.',
+      help: 'From the settings of your recorder. The result has the same rate, with 24 bits a sample.',
     },
   },
   model:
@@ -134,6 +134,7 @@ export const worksheet = defineWorksheet({
     const ratio = ratioOf(rates, keepsPitch);
     const pair = sampleRatePair(sampleRateHz, ratio);
     const corrected = correctedSampleRateHz(sampleRateHz, ratio).valueOf();
+    const lag = lagPerMinuteSeconds(shownFps.valueOf(), takenFps.valueOf());
     const shownSemitones = keepsPitch ? 0 : pitchSemitones(shownFps.div(nativeFps).valueOf());
     return {
       verdict: verdictFor(rates, keepsPitch),
@@ -160,11 +161,10 @@ export const worksheet = defineWorksheet({
           { note: 'Against the original.' },
         ),
         lagPerMinuteSeconds: quantityAnswer(
-          'Left as it is, the sound falls behind each minute by',
-          lagPerMinuteSeconds(shownFps.valueOf(), takenFps.valueOf()),
+          `Left as it is, the sound ${lag < 0 ? 'runs ahead' : 'falls behind'} each minute by`,
+          Math.abs(lag),
           's',
           3,
-          { note: 'With a minus sign it runs ahead.' },
         ),
       },
       commands: commandsFor(rates, sampleRateHz, keepsPitch) ?? [],
@@ -191,7 +191,7 @@ export const worksheet = defineWorksheet({
       },
       {
         words: 'A minute of picture, and the sound that was not changed.',
-        sum: `60 s × (${shown} ÷ ${taken} − 1) = ${text('lagPerMinuteSeconds')}`,
+        sum: `60 s × (${shown} ÷ ${taken} − 1) → ${text('lagPerMinuteSeconds')}`,
       },
     ];
   },

@@ -9,13 +9,12 @@ import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
 import { worksheet as keepListWorksheet } from '../../src/worksheets/keep-list.ts';
 import { worksheet as repeatWorksheet } from '../../src/worksheets/repeat-pattern.ts';
 import type { AnyWorksheet } from '../../src/worksheets/types.ts';
-import { ffmpeg, ffmpegTitle } from '../tools/ffmpeg.ts';
+import { ffmpeg, ffmpegTitle, runPasted } from '../tools/ffmpeg.ts';
 import {
   drawNumber,
   expose,
   readNumber,
   readVideo,
-  runAsPasted,
   withFolder,
   writeVideo,
   type ReadVideo,
@@ -136,6 +135,7 @@ function entriesFor(setting: Setting, pictures: readonly Uint8Array[]): Record<s
     exposureSeconds: setting.exposure,
     readoutSeconds: `${setting.readoutMilliseconds} ms`,
     flashesPerFrame: String(setting.flashes),
+    turn: 'right',
   };
 }
 
@@ -146,7 +146,7 @@ function pickFrames(
 ): ReadVideo {
   return withFolder((folder) => {
     writeVideo(folder, 'recording.mov', setting.cameraFps, pictures);
-    runAsPasted(folder, printedCommand(keepListWorksheet, entries));
+    runPasted(folder, printedCommand(keepListWorksheet, entries));
     return readVideo(folder, 'film.mkv');
   });
 }
@@ -211,7 +211,7 @@ describe.skipIf(ffmpeg === undefined)(ffmpegTitle('the printed repeat command'),
     });
     const shown = withFolder((folder) => {
       writeVideo(folder, 'film.mkv', native, counted(length).map(drawNumber));
-      runAsPasted(folder, command);
+      runPasted(folder, command);
       return readVideo(folder, 'delivery.mkv');
     });
     const outputs = outputFramesFor(length, rate(native), rate(delivery));

@@ -49,7 +49,7 @@ function words(command: string): readonly string[] {
  * Length and pitch of a sound, from its samples. Where pieces were overlapped, the joins disturb the
  * count of waves by a percent or so; a change of speed would be tens of percent.
  */
-function measure(file: 'corrected.wav' | 'shown.wav'): {
+function measure(file: 'corrected.wav' | 'fitted.wav'): {
   readonly seconds: number;
   readonly toneHz: number;
   readonly rate: number;
@@ -87,7 +87,7 @@ describe('the command lines', () => {
       expect(sox).toMatch(/speed \d+(?:\.\d+)? rate -v 48000$/u);
     }
     expect(respeedCommands(SAMPLE_RATE, new Fraction(25, 24)).ffmpeg).toBe(
-      'ffmpeg -i taken.wav -af "asetrate=50000,aresample=48000" corrected.wav',
+      'ffmpeg -i "taken.wav" -af "asetrate=50000,aresample=48000" -c:a pcm_s24le corrected.wav',
     );
   });
 
@@ -121,7 +121,7 @@ describe.skipIf(ffmpeg === undefined)(ffmpegTitle('sound corrected by ffmpeg'), 
     runHere(respeedCommands(SAMPLE_RATE, new Fraction(18, 25)).ffmpeg);
     const before = measure('corrected.wav');
     runHere(retempoCommands(ratio).ffmpeg);
-    const { seconds, toneHz } = measure('shown.wav');
+    const { seconds, toneHz } = measure('fitted.wav');
     expect(Math.abs(seconds - before.seconds / ratio.valueOf())).toBeLessThan(0.1);
     expect(Math.abs(toneHz / before.toneHz - 1)).toBeLessThan(0.02);
   });
@@ -143,7 +143,7 @@ describe.skipIf(ffmpeg === undefined || !hasSox)(
       runHere(respeedCommands(SAMPLE_RATE, new Fraction(18, 25)).ffmpeg);
       const before = measure('corrected.wav');
       runHere(retempoCommands(ratio).sox);
-      const { seconds, toneHz } = measure('shown.wav');
+      const { seconds, toneHz } = measure('fitted.wav');
       expect(Math.abs(seconds - before.seconds / ratio.valueOf())).toBeLessThan(0.1);
       expect(Math.abs(toneHz / before.toneHz - 1)).toBeLessThan(0.02);
     });

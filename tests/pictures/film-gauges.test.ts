@@ -1,11 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { Picture } from '../../src/pictures/film-gauges.tsx';
+import { GAUGE_IDS } from '../../src/core/gauges.ts';
 import { gaugesSideBySide } from '../../src/worksheets/gauge-strips.ts';
+import type { FilmGaugesData } from '../../src/worksheets/picture-data.ts';
 import { draw, numberOf, texts } from './draw.ts';
 import { pathBoxes } from './path-boxes.ts';
 import { filmGauges } from './samples.ts';
 
-const filmsOf = ({ rows, apart }: typeof filmGauges) => [...rows.flat(), apart];
+const filmsOf = ({ rows, apart }: FilmGaugesData) => [
+  ...rows.flat(),
+  ...(apart === undefined ? [] : [apart]),
+];
 
 describe('films side by side', () => {
   const root = draw(Picture, filmGauges);
@@ -43,7 +48,7 @@ describe('films side by side', () => {
 });
 
 describe('the picture for identification', () => {
-  const data = gaugesSideBySide(['16mm', 'super-16'], 'one-edge-at-frame-line');
+  const data = gaugesSideBySide([]);
   const root = draw(Picture, data);
   const strips = root.querySelectorAll('rect.pic-tint');
 
@@ -104,13 +109,31 @@ describe('the picture for identification', () => {
     }
   });
 
-  test('marks only films whose holes are where they were seen', () => {
-    const marked = filmsOf(data).filter(({ isMarked }) => isMarked);
-    expect(marked.map(({ label }) => label.join(' ').replaceAll('\u00a0', ' '))).toEqual([
+  test('shows what fits alone, and only films whose holes are where they were seen', () => {
+    const some = gaugesSideBySide(['16mm', 'super-16'], 'one-edge-at-frame-line');
+    expect(filmsOf(some).map(({ label }) => label.join(' ').replaceAll('\u00a0', ' '))).toEqual([
       '16 mm, one row',
       '16 mm, sound track',
       'Super 16',
     ]);
+    expect(filmsOf(some).every(({ isMarked }) => isMarked)).toBe(true);
+    expect(filmsOf(data).some(({ isMarked }) => isMarked)).toBe(false);
+  });
+
+  test('is drawn inside the page whatever fits', () => {
+    for (const gauge of [...GAUGE_IDS, 'double-8-unslit'] as const) {
+      const drawing = draw(Picture, gaugesSideBySide([gauge]));
+      const [, , width = 0, height = 0] = (
+        drawing.querySelector('svg')?.getAttribute('viewBox') ?? ''
+      )
+        .split(' ')
+        .map(Number);
+      expect(drawing.querySelectorAll('rect.pic-tint').length).toBeGreaterThan(0);
+      for (const strip of drawing.querySelectorAll('rect.pic-tint')) {
+        expect(numberOf(strip, 'x') + numberOf(strip, 'width')).toBeLessThan(width);
+        expect(numberOf(strip, 'y') + numberOf(strip, 'height')).toBeLessThan(height);
+      }
+    }
   });
 
   test('says of 35 mm that it is not for this bench', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { heavierThanAir } from '../../src/core/vapour-limits.ts';
 
-test('its vapour weighs 2.1 times as much as air', () => {
+test('a vapour of molecular weight 60.1 weighs 2.1 times as much as air', () => {
   expect(heavierThanAir(60.1)).toBeCloseTo(2.1, 1);
 });

@@ -7,7 +7,7 @@ const BROKEN = /\bNaN\b|\bInfinity\b|\bundefined\b|\[object \w+\]|\bnull\b|\{\w+
 function brokenValues({ root }: BuiltPage): readonly string[] {
   const texts = root
     .querySelectorAll('body *')
-    .filter(({ tagName }) => !['SCRIPT', 'STYLE', 'CODE', 'ANNOTATION'].includes(tagName))
+    .filter(({ tagName }) => !['SCRIPT', 'STYLE', 'CODE', 'PRE', 'ANNOTATION'].includes(tagName))
     .flatMap((element) => [
       ...element.childNodes.filter(({ nodeType }) => nodeType === 3).map(({ text }) => text),
       ...Object.values(element.attributes),

@@ -1,5 +1,8 @@
 import { spawnSync } from 'node:child_process';
+import { mkdtempSync, symlinkSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { delimiter, dirname, isAbsolute, join } from 'node:path';
 
 /** The ffmpeg that the tests run. */
 export interface Ffmpeg {
@@ -59,4 +62,78 @@ export function runFfmpeg(args: readonly string[], folder?: string): Buffer {
   );
   if (status !== 0) throw new Error(`ffmpeg ${args.join(' ')}: ${String(stderr)}`);
   return stdout;
+}
+
+function findFfprobe(): string | undefined {
+  const beside = ffmpeg === undefined || !isAbsolute(ffmpeg.path) ? [] : [dirname(ffmpeg.path)];
+  const paths = [...beside.map((folder) => join(folder, 'ffprobe')), 'ffprobe'];
+  return paths.find((path) => versionOf(path) !== undefined);
+}
+
+/** The ffprobe that comes with a system ffmpeg; the npm package has none. */
+export const ffprobe: string | undefined = findFfprobe();
+
+const majorVersion = Number(/version n?(\d+)\./u.exec(ffmpeg?.version ?? '')?.[1] ?? 0);
+
+/** Options that neither double nor drop a picture; the name of the switch changed with version 5.1. */
+export const AS_STORED: readonly string[] = [
+  majorVersion > 5 ? '-fps_mode' : '-vsync',
+  'passthrough',
+];
+
+/**
+ * Whether everything that the chain of files needs is here: a prober, and a version that carries
+ * colour tags from the recording to the copy (5 and later do).
+ */
+export const runsWholeChain = ffprobe !== undefined && majorVersion >= 5;
+
+/** Title of a group of tests that needs the whole chain, with the reason when it is skipped. */
+export function chainTitle(title: string): string {
+  return runsWholeChain ? title : `${title} (SKIPPED: needs ffmpeg 5 or later, with ffprobe)`;
+}
+
+let folderOfTools: string | undefined;
+
+/** A folder with the tests' own ffmpeg and ffprobe under the names that a reader types. */
+function toolsFolder(): string {
+  if (folderOfTools === undefined) {
+    folderOfTools = mkdtempSync(join(tmpdir(), 'film-tools-'));
+    for (const [name, path] of [
+      ['ffmpeg', ffmpeg?.path],
+      ['ffprobe', ffprobe],
+    ] as const) {
+      if (path !== undefined && isAbsolute(path)) symlinkSync(path, join(folderOfTools, name));
+    }
+  }
+  return folderOfTools;
+}
+
+/** What a command printed. */
+export interface Printed {
+  readonly stdout: string;
+  readonly stderr: string;
+  readonly status: number | null;
+}
+
+/** Runs a command line as a reader would paste it into a terminal in the folder. */
+export function runAsPasted(folder: string, command: string): Printed {
+  const { status, stdout, stderr } = spawnSync(command, {
+    shell: true,
+    cwd: folder,
+    input: '',
+    encoding: 'utf8',
+    env: { ...process.env, PATH: `${toolsFolder()}${delimiter}${process.env['PATH'] ?? ''}` },
+  });
+  return { status, stdout, stderr };
+}
+
+/**
+ * The same for a command that has to succeed.
+ *
+ * @throws {Error} with the words of the program when it fails
+ */
+export function runPasted(folder: string, command: string): Printed {
+  const printed = runAsPasted(folder, command);
+  if (printed.status !== 0) throw new Error(`${command}: ${printed.stderr}`);
+  return printed;
 }

@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, symlinkSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { delimiter, isAbsolute, join } from 'node:path';
+import { join } from 'node:path';
 import { lightBetween, type GateLight } from '../../src/core/gate-light.ts';
 import { ffmpeg, FFMPEG_MISSING } from './ffmpeg.ts';
 
@@ -136,21 +136,4 @@ export function readVideo(folder: string, fileName: string): ReadVideo {
   );
   const statedFps = Number(/Video: .*?, ([\d.]+) fps/u.exec(report)?.[1] ?? Number.NaN);
   return { numbers, seconds, statedFps };
-}
-
-/** Runs a command line as a reader would paste it; `ffmpeg` in it is the program of the tests. */
-export function runAsPasted(folder: string, command: string): void {
-  const path = program();
-  const tools = join(folder, 'tools');
-  if (isAbsolute(path)) {
-    mkdirSync(tools);
-    symlinkSync(path, join(tools, 'ffmpeg'));
-  }
-  const { status, stderr } = spawnSync(command, {
-    shell: true,
-    cwd: folder,
-    input: '',
-    env: { ...process.env, PATH: `${tools}${delimiter}${process.env['PATH'] ?? ''}` },
-  });
-  if (status !== 0) throw new Error(String(stderr));
 }

@@ -87,9 +87,17 @@ describe('the worksheet on media', () => {
     );
   });
 
-  test('warns of a single copy and of a file that must be cut', () => {
-    expect(run(mediaCount, { copies: '1' }).outcome!.verdict.level).toBe('care');
-    expect(run(mediaCount, { copies: '2' }).outcome!.verdict.level).toBe('note');
+  test('asks for three sets from the start, and warns of fewer', () => {
+    expect(run(mediaCount, {}).outcome!.verdict.sentence).toContain('3 copies');
+    for (const copies of ['1', '2']) {
+      const { verdict } = run(mediaCount, { copies }).outcome!;
+      expect(verdict.level).toBe('care');
+      expect(verdict.sentence).toContain('Three sets in two places, one of them kept elsewhere');
+    }
+    expect(run(mediaCount, { copies: '3' }).outcome!.verdict.level).toBe('note');
+  });
+
+  test('warns of a file that must be cut', () => {
     const cut = run(mediaCount, { medium: 'dvd-5', fileBytes: '5' });
     expect(cut.outcome!.verdict.sentence).toContain('cut');
   });

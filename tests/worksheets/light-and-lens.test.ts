@@ -129,10 +129,89 @@ describe('the worksheet on sampling', () => {
 
   test('needs the pixels that it says it needs', () => {
     const needed = value(run(sampling, { filmLinePairs: '100' }), 'pixelsNeeded');
-    const wide = { filmLinePairs: '100', fNumber: '0.7', fillPercent: '100' };
+    const wide = {
+      filmLinePairs: '100',
+      fNumber: '0.7',
+      fillPercent: '100',
+      pixelsDown: '5000',
+    };
     const enough = run(sampling, { ...wide, pixelsAcross: String(needed) });
     expect(enough.outcome!.verdict.level).toBe('good');
     const short = run(sampling, { ...wide, pixelsAcross: String(needed - 1) });
     expect(short.outcome!.answers['limitedBy']!.text).toBe('the pixels');
   });
+});
+
+describe('the height of the film picture', () => {
+  // Printed shapes: 4.37 × 3.28, 5.31 × 4.01, 9.65 × 7.21 mm.
+  const shapes = { '8mm-type-r': 4.37 / 3.28, 'super-8': 5.31 / 4.01, '16mm': 9.65 / 7.21 };
+
+  test.each(Object.entries(shapes))(
+    '%s fits at the share that the sheets name, not above',
+    (gauge, shape) => {
+      for (const worksheet of [lensSetup, sampling] as const) {
+        const most = value(run(worksheet, { gauge }), 'largestFillPercent');
+        expect(most).toBeCloseTo((1080 / 1920) * shape * 100, 1);
+        const level = (fillPercent: number): string =>
+          run(worksheet, { gauge, fillPercent: String(fillPercent), pixelsAcross: '1920' }).outcome!
+            .verdict.level;
+        expect(level(most - 0.1)).not.toBe('stop');
+        expect(level(most + 0.1)).toBe('stop');
+        // Ninety-five of a hundred was once the book's own default, and lost top and bottom.
+        expect(level(95)).toBe('stop');
+        expect(level(Number(worksheet.inputs.fillPercent.default))).not.toBe('stop');
+      }
+    },
+  );
+
+  test('a recording of three to two has room for more', () => {
+    const evaluation = run(lensSetup, {
+      fillPercent: '85',
+      pixelsAcross: '1500',
+      pixelsDown: '1000',
+    });
+    expect(evaluation.outcome!.verdict.level).not.toBe('stop');
+    expect(value(evaluation, 'pictureHeightPixels')).toBeCloseTo((1275 * 4.01) / 5.31, 6);
+  });
+});
+
+describe('the f-number that the lens sheet recommends', () => {
+  /** Engraved on rings, third stops and the half stops between; common practice, no source. */
+  const THIRD = [
+    0.7, 0.8, 0.9, 1, 1.1, 1.2, 1.4, 1.6, 1.8, 2, 2.2, 2.5, 2.8, 3.2, 3.5, 4, 4.5, 5, 5.6, 6.3, 7.1,
+    8, 9, 10, 11, 13, 14, 16, 18, 20, 22,
+  ];
+  const WHOLE = [0.7, 1, 1.4, 2, 2.8, 4, 5.6, 8, 11, 16, 22];
+  const HALF = [...WHOLE, 0.85, 1.2, 1.7, 2.4, 3.3, 4.8, 6.7, 9.5, 13, 19];
+
+  test.each([
+    ['third', THIRD],
+    ['half', HALF],
+    ['whole', WHOLE],
+    ['free', undefined],
+  ] as const)(
+    'is one that a ring in %s steps has, and passes the sheet itself',
+    (lensSteps, engraved) => {
+      for (const pixelsAcross of ['1920', '2560', '3840']) {
+        for (const gauge of ['8mm-type-r', 'super-8', '9.5mm', '16mm']) {
+          for (const sensorWidthMillimetres of ['6.2', '13.2', '23.5', '36']) {
+            const entries = {
+              ...{ gauge, pixelsAcross, sensorWidthMillimetres, lensSteps, fillPercent: '70' },
+            };
+            const { verdict } = run(lensSetup, { ...entries, fNumber: '30' }).outcome!;
+            const advised = /to f\/(\d+(?:\.\d+)?)/u.exec(verdict.sentence)?.[1];
+            expect(advised).toBeDefined();
+            if (engraved !== undefined) expect(engraved).toContain(Number(advised));
+            const passed = run(lensSetup, { ...entries, fNumber: advised! });
+            if (passed.outcome !== undefined) expect(passed.outcome.verdict.level).toBe('good');
+            // The next step of the ring is one too many.
+            const next = engraved?.toSorted((a, b) => a - b).find((step) => step > Number(advised));
+            if (next === undefined) continue;
+            const beyond = run(lensSetup, { ...entries, fNumber: String(next) });
+            expect(beyond.outcome!.verdict.level).toBe('care');
+          }
+        }
+      }
+    },
+  );
 });

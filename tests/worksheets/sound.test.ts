@@ -10,24 +10,57 @@ const value = (evaluation: Evaluation, key: string): number =>
   evaluation.outcome!.answers[key]!.value!;
 
 describe('the worksheet on sound offset', () => {
-  test('is silent about a loop that is right', () => {
-    expect(run(soundOffset, {}).outcome!.verdict.level).toBe('good');
+  test('calls in step only what was looked at', () => {
+    expect(run(soundOffset, {}).outcome!.verdict.level).toBe('note');
+    expect(run(soundOffset, {}).outcome!.verdict.sentence).toContain('check');
+    expect(run(soundOffset, { taken: 'found' }).outcome!.verdict.level).toBe('good');
   });
 
-  test('moves late sound earlier and early sound later', () => {
-    const late = run(soundOffset, { loopErrorFrames: '3', filmFps: '18' });
-    expect(late.outcome!.verdict.sentence).toContain('after its picture');
-    expect(late.outcome!.verdict.sentence).toContain('earlier');
-    expect(value(late, 'lateSeconds')).toBeCloseTo(3 / 18, 12);
-    const early = run(soundOffset, { loopErrorFrames: '-3', filmFps: '18' });
-    expect(early.outcome!.verdict.sentence).toContain('before its picture');
-    expect(early.outcome!.verdict.sentence).toContain('later');
+  test('says late or early, later or earlier, and never a sign', () => {
+    const sentence = (entries: Record<string, string>): string =>
+      run(soundOffset, entries).outcome!.verdict.sentence.replaceAll('\u00a0', ' ');
+    const timeline = { filmFps: '18', deliveryFps: '25' };
+    expect(sentence({ ...timeline, loopErrorFrames: '18' })).toBe(
+      'The sound comes 1 s late: move it 25 frames earlier.',
+    );
+    expect(sentence({ ...timeline, loopErrorFrames: '-18' })).toBe(
+      'The sound comes 1 s early: move it 25 frames later.',
+    );
+    const found = { ...timeline, taken: 'found', foundFrames: '25', foundWay: 'early' };
+    expect(sentence(found)).toBe('The sound comes 1 s early: move it 25 frames later.');
+    for (const loopErrorFrames of ['-18', '3']) {
+      const { outcome, working } = run(soundOffset, { ...timeline, loopErrorFrames });
+      const texts = [
+        ...Object.values(outcome!.answers).flatMap(({ text, note }) => [text, note ?? '']),
+        ...working!.flatMap(({ words, sum }) => [words, sum ?? '']),
+      ].join(' ');
+      expect(texts).not.toMatch(/[−-]\d|minus/u);
+    }
+    expect(
+      value(run(soundOffset, { ...timeline, loopErrorFrames: '-3' }), 'offBySeconds'),
+    ).toBeCloseTo(3 / 18, 12);
+  });
+
+  test('puts what was found into the command, by the name of the file before it', () => {
+    const commandsFor = (entries: Record<string, string>) =>
+      run(soundOffset, { deliveryFps: '25', ...entries }).outcome!.commands!.map(
+        ({ text }) => text,
+      );
+    const early = commandsFor({ taken: 'found', foundFrames: '25', foundWay: 'early' });
+    expect(early[0]).toBe(
+      'ffmpeg -i "corrected.wav" -af "adelay=delays=1000:all=1" -c:a pcm_s24le sound.wav',
+    );
+    expect(early[1]).toBe('sox "corrected.wav" -b 24 sound.wav pad 1');
+    const late = commandsFor({ taken: 'found', foundFrames: '10', soundFile: 'fitted' });
+    expect(late[0]).toContain('-i "fitted.wav" -af "atrim=start=0.4,');
+    expect(commandsFor({})).toEqual([]);
   });
 
   test('ignores the loop when the track is read in the gate', () => {
     const entries = { system: '16mm-optical', taken: 'beside-frame', filmFps: '24' };
     const evaluation = run(soundOffset, { ...entries, loopErrorFrames: '5' });
-    expect(value(evaluation, 'lateSeconds')).toBeCloseTo(-26 / 24, 12);
+    expect(value(evaluation, 'offBySeconds')).toBeCloseTo(26 / 24, 12);
+    expect(evaluation.outcome!.verdict.sentence).toContain('early');
   });
 
   test('asks for the separation of a system it does not know', () => {
@@ -61,13 +94,13 @@ describe('the worksheet on sound retiming', () => {
     const kept = commands({ ...shown, pitch: 'kept' });
     expect(kept).toHaveLength(4);
     expect(kept[0]).toContain('asetrate=46080');
-    expect(kept[2]).toContain('-i corrected.wav -af "atempo=1.25" shown.wav');
+    expect(kept[2]).toContain('-i "corrected.wav" -af "atempo=1.25" -c:a pcm_s24le fitted.wav');
   });
 
   test('starts from the recording when only the length has to be fitted', () => {
     const kept = { takenFps: '24', nativeFps: '24', shownFps: '25', pitch: 'kept' };
     expect(commands(kept)).toHaveLength(2);
-    expect(commands(kept)[0]).toContain('-i taken.wav');
+    expect(commands(kept)[0]).toContain('-i "taken.wav"');
     expect(run(soundRetiming, kept).outcome!.verdict.level).toBe('care');
   });
 

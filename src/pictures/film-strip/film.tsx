@@ -26,13 +26,12 @@ export function Film(props: Props): ComponentChildren {
   const y = (millimetres: number): number => top + millimetres * perMillimetre;
   const frames = Math.min(MOST_FRAMES, Math.ceil(lengthMillimetres / pitchMillimetres) + 2);
   /** The same box in each frame, from the one above the strip. */
-  const column = (patch: FilmShape['picture'], radius: number): string =>
+  const column = (patch: FilmShape['picture']): string =>
     boxesDown({
       left: x(patch.leftMillimetres),
       top: y(patch.centreMillimetres - patch.heightMillimetres / 2 - pitchMillimetres),
       width: patch.widthMillimetres * perMillimetre,
       height: patch.heightMillimetres * perMillimetre,
-      radius,
       step: pitchMillimetres * perMillimetre,
       count: frames,
     });
@@ -67,11 +66,8 @@ export function Film(props: Props): ComponentChildren {
           </g>
         );
       })}
-      <path class="pic-image pic-outlined" d={column(picture, 3)} />
-      <path
-        class="pic-blank pic-outlined"
-        d={perforations.map((hole) => column(hole, Math.min(4, 0.13 * perMillimetre))).join('')}
-      />
+      <path class="pic-image pic-outlined" d={column(picture)} />
+      <path class="pic-blank pic-outlined" d={perforations.map(column).join('')} />
       <path
         class="pic-edge"
         d={`M${at(x(0))} ${at(top)}v${at(length)}M${at(x(widthMillimetres))} ${at(top)}v${at(length)}`}
@@ -81,27 +77,20 @@ export function Film(props: Props): ComponentChildren {
 }
 
 /**
- * Path of equal boxes with rounded corners, one below the other. Each but the first is a relative
- * move and the same letters again: a page of film then packs into few bytes.
+ * Path of equal boxes, one below the other. Corners are square, and each box but the first is a
+ * relative move and the same letters again: a page of film then packs into few bytes.
  */
 function boxesDown(boxes: {
   readonly left: number;
   readonly top: number;
   readonly width: number;
   readonly height: number;
-  readonly radius: number;
   readonly step: number;
   readonly count: number;
 }): string {
   const { left, top, width, height, step, count } = boxes;
-  const radius = Math.min(boxes.radius, width / 2, height / 2);
-  const across = at(width - 2 * radius);
-  const down = at(height - 2 * radius);
-  const r = at(radius);
-  const box =
-    `h${across}q${r} 0 ${r} ${r}v${down}q0 ${r}-${r} ${r}` +
-    `h-${across}q-${r} 0-${r}-${r}v-${down}q0-${r} ${r}-${r}z`;
-  return `M${at(left + radius)} ${at(top)}${Array.from({ length: count }, () => box).join(`m0 ${at(step)}`)}`;
+  const box = `h${at(width)}v${at(height)}h-${at(width)}z`;
+  return `M${at(left)} ${at(top)}${Array.from({ length: count }, () => box).join(`m0 ${at(step)}`)}`;
 }
 
 /** Outline of a sound track of variable area: a clear band whose edges swing. */
@@ -114,13 +103,7 @@ function wave(band: {
   const half = 5;
   const swing = at(band.width * 0.22);
   const turns = Math.ceil(band.height / (2 * half));
-  const left = at(band.x + band.width * 0.4);
-  const right = at(band.width * 0.2);
-  return (
-    `M${left} ${at(band.y)}` +
-    `l-${swing} ${half}l${swing} ${half}`.repeat(turns) +
-    `h${right}` +
-    `l${swing}-${half}l-${swing}-${half}`.repeat(turns) +
-    'z'
-  );
+  const down = `l-${swing} ${half}l${swing} ${half}`.repeat(turns);
+  const up = `l${swing}-${half}l-${swing}-${half}`.repeat(turns);
+  return `M${at(band.x + band.width * 0.4)} ${at(band.y)}${down}h${at(band.width * 0.2)}${up}z`;
 }

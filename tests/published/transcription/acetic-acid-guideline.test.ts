@@ -1,9 +1,8 @@
 import { expect, test } from 'vitest';
 import { exposureLimit, VAPOURS } from '../../../src/core/vapour-limits.ts';
 
-const { molarMassGrams, gramsPerMillilitre } = VAPOURS['acetic-acid'];
-
 test('acetic acid has a molecular weight of 60.1 and a specific gravity of 1.05', () => {
+  const { molarMassGrams, gramsPerMillilitre } = VAPOURS['acetic-acid'];
   expect([molarMassGrams, gramsPerMillilitre]).toEqual([60.1, 1.05]);
 });
 

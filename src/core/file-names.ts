@@ -1,0 +1,41 @@
+/**
+ * Names of the files of one reel, in the order in which they are made. Every command of the book reads
+ * and writes these names and no others, so that the output of one is the input of the next.
+ */
+export const FILE_NAMES = {
+  /** Recording of a camera that writes fields or frames of uneven length, as it came. */
+  camera: 'camera.mov',
+  /** What the keep list picks from: the recording of a camera, or what was made of `camera.mov`. */
+  recording: 'recording.mov',
+  /** Every film frame once, the right way round, lossless: the master. */
+  film: 'film.mkv',
+  /** One picture to look at. */
+  look: 'look.png',
+  /** Sound as recorded, untouched. */
+  taken: 'taken.wav',
+  /** Sound at the right speed. */
+  corrected: 'corrected.wav',
+  /** Sound fitted to a film that is shown at another rate, at its own pitch. */
+  fitted: 'fitted.wav',
+  /** Sound at the right speed and in step with the first picture. */
+  sound: 'sound.wav',
+  /** The master with its sound. */
+  filmWithSound: 'film-with-sound.mkv',
+  /** The film with repeats, at the rate of the customer’s screen. */
+  delivery: 'delivery.mkv',
+  /** The copy to watch. */
+  viewing: 'viewing.mp4',
+  /** Time of each picture of `camera.mov`. */
+  cameraTimes: 'camera-times.csv',
+  /** One checksum for each picture of `camera.mov`. */
+  cameraChecksums: 'camera.framemd5',
+  /** The same camera file with pictures at even times. */
+  evenRecording: 'recording.mkv',
+  /** One checksum for each picture of the master. */
+  pictureChecksums: 'film.framemd5',
+  /** One checksum for each file of the folder. */
+  fileChecksums: 'checksums.txt',
+} as const;
+
+/** Name of a file in the chain. */
+export type FileName = (typeof FILE_NAMES)[keyof typeof FILE_NAMES];
