@@ -20,7 +20,7 @@ export const ACID_LEVELS: readonly AcidLevel[] = [
   {
     level: 0,
     condition: 'Good, no decay found',
-    action: 'Keep it cool or cold',
+    action: 'Keep it cool or cold, and test again in a few years',
     status: 'seen',
   },
   {
@@ -32,20 +32,20 @@ export const ACID_LEVELS: readonly AcidLevel[] = [
   {
     level: 1.5,
     condition: 'Fast decay begins, and from here it feeds itself',
-    action: 'Keep it cold or frozen, copy it soon',
+    action: 'Copy it soon, ask a specialist, keep it cold or freeze it, packed as below',
     status: 'seen',
     note: 'Free acidity 0.5; the advice to copy soon is common practice',
   },
   {
     level: 2,
     condition: 'Poor, decaying now',
-    action: 'Freeze it, copying is advised',
+    action: 'Ask a specialist to copy it; freeze it, packed as below',
     status: 'seen',
   },
   {
     level: 3,
     condition: 'Critical, shrunk, close to warping and unsafe to handle',
-    action: 'Freeze it at once and have it copied by a specialist',
+    action: 'Leave it closed, ask a specialist to copy it; freeze it at once, packed as below',
     status: 'memory',
     note: 'Only the words critical and shrinkage were read; the rest is from memory',
   },

@@ -1,5 +1,5 @@
 import { requireInterval } from './errors.ts';
-import type { ReelFindings } from './reel-findings.ts';
+import type { ReelFindings, TriageGauge } from './reel-findings.ts';
 
 /** Why a film may be nitrate. */
 export interface NitrateReason {
@@ -14,6 +14,23 @@ export interface NitrateReason {
  */
 export const LAST_NITRATE_YEAR = 1963;
 
+/** Before this year no film was on polyester; from memory. */
+export const FIRST_POLYESTER_YEAR = 1955;
+
+/**
+ * Whether a gauge was made only after nitrate had ended, so that nitrate explains nothing on it.
+ *
+ * Model: Super 8 (from 1965) and Super 16 (later still).
+ *
+ * @param gauge  gauge as found
+ * @returns true for the two
+ * @source mace-identify-films (1965), from-memory (Super 16)
+ * @example isYoungerThanNitrate('super-8') // true
+ */
+export function isYoungerThanNitrate(gauge: TriageGauge): boolean {
+  return gauge === 'super-8' || gauge === 'super-16';
+}
+
 /** Years that a cine film can have. */
 const FIRST_YEAR = 1889;
 const LAST_YEAR = 2100;
@@ -22,10 +39,11 @@ const LAST_YEAR = 2100;
  * Reasons to suspect that a film is nitrate; empty when there is none. One reason is enough: the film
  * stays closed, cool and apart, and a specialist is called.
  *
- * Model: any of: the worker suspects it; brown powder; an acrid or sweet smell; a base not proved to
- * be polyester on 35 mm or an unknown gauge up to 1963 or of unknown year. Acetate stated for such a
- * film does not clear it: no safe test tells acetate from nitrate, and edge words print through.
- * Small gauges of the amateur were sold on safety base and are not suspected by age alone.
+ * Model: any of: the worker suspects it; brown powder or an acrid or sweet smell on a gauge as old as
+ * nitrate; a base not proved to be polyester on 35 mm or an unknown gauge up to 1963 or of unknown
+ * year. Acetate stated for such a film does not clear it: no safe test tells acetate from nitrate, and
+ * edge words print through. Polyester of a year before there was any clears nothing either. Small
+ * gauges of the amateur were sold on safety base and are not suspected by age alone.
  *
  * @param findings  base, gauge, year, smell and deposit of a reel
  * @returns reasons, possibly none
@@ -47,7 +65,8 @@ export function nitrateReasons(
     reasons.push({ reason: 'Nitrate is suspected', sources: ['hse-indg469'] });
   }
   const isOldGauge = gauge === '35mm' || gauge === 'other';
-  if (isOldGauge && base !== 'polyester' && (year === undefined || year <= LAST_NITRATE_YEAR)) {
+  const isPolyester = base === 'polyester' && (year === undefined || year >= FIRST_POLYESTER_YEAR);
+  if (isOldGauge && !isPolyester && (year === undefined || year <= LAST_NITRATE_YEAR)) {
     const when = year === undefined ? 'of unknown year' : `of ${year}`;
     const what = gauge === '35mm' ? '35 mm film' : 'a film of unknown gauge';
     const stated =
@@ -59,13 +78,14 @@ export function nitrateReasons(
       sources: ['h-182-nitrate-2003', 'amia-nitrate-2008', 'heritage-science-2020'],
     });
   }
-  if (deposit === 'brown-powder') {
+  const canBeNitrate = !isYoungerThanNitrate(gauge);
+  if (deposit === 'brown-powder' && canBeNitrate) {
     reasons.push({
       reason: 'Brown powder is the last stage of decaying nitrate',
       sources: ['h-182-nitrate-2003', 'from-memory'],
     });
   }
-  if (smell === 'acrid-or-sweet') {
+  if (smell === 'acrid-or-sweet' && canBeNitrate) {
     reasons.push({
       reason: 'An acrid or sweet smell that is not vinegar speaks for decaying nitrate',
       sources: ['h-182-nitrate-2003', 'from-memory'],

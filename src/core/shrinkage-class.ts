@@ -1,21 +1,41 @@
 import { OutOfRangeError, requireInterval } from './errors.ts';
 
-/** No film was found to stretch more, or to shrink more and still be measured, %; common practice. */
-const MOST_STRETCH_PERCENT = 1.5;
-const MOST_SHRINKAGE_PERCENT = 5;
+/** How far a reading may lie on the wrong side of nought, or new film explain one, %. */
+export const LEAST_MEANINGFUL_SHRINKAGE_PERCENT = 0.3;
+/** From here on no sprocket or claw machine, %; common practice, and an archive guide from memory. */
+export const CLAW_LIMIT_SHRINKAGE_PERCENT = 0.8;
+/** End of the highest class of the cataloguing manual, %. */
+export const HIGHEST_ARCHIVE_CLASS_PERCENT = 2.5;
+/** Beyond this a reading is doubtful: one pitch missed in fewer than 20 does that; practice. */
+export const DOUBTFUL_SHRINKAGE_PERCENT = 5;
+/** What badly decayed acetate is said to reach, %; nothing reads more. */
+export const MOST_POSSIBLE_SHRINKAGE_PERCENT = 10;
+
+/** Whether a reading can be believed. */
+export type ReadingTrust = 'plausible' | 'doubtful' | 'misreading';
 
 /**
- * Whether a shrinkage is so far from what film does that the count or the gauge must be wrong.
+ * Whether a shrinkage can be believed, by its upper bound. One pitch too many hides a shrinkage of
+ * the same size, so a film that reads longer than new is measured again, not run.
  *
- * Model: more than 5 % shrunk or 1.5 % stretched. One pitch missed in fewer than 20 does that.
+ * Model: a misreading below −0.3 % (no film grows; 0.3 % is what pitch and tolerance explain) and from
+ * 10 % on (a film of Standard 8 measured as Super 8 reads just that); doubtful above 5 %.
  *
- * @param percent  shrinkage, %
- * @returns true when the measurement should be repeated
- * @source common practice, no source
- * @example isLikelyMiscount(10) // true
+ * @param mostPercent  upper bound of the shrinkage, %
+ * @returns plausible, doubtful or misreading
+ * @source vinegar-syndrome-encyclopaedia (10 %), common practice, no source (the rest)
+ * @example trustInReading(10) // 'misreading'
+ * @example trustInReading(-1.2) // 'misreading'
+ * @example trustInReading(0.8) // 'plausible'
  */
-export function isLikelyMiscount(percent: number): boolean {
-  return percent > MOST_SHRINKAGE_PERCENT || percent < -MOST_STRETCH_PERCENT;
+export function trustInReading(mostPercent: number): ReadingTrust {
+  if (
+    mostPercent < -LEAST_MEANINGFUL_SHRINKAGE_PERCENT ||
+    mostPercent >= MOST_POSSIBLE_SHRINKAGE_PERCENT
+  ) {
+    return 'misreading';
+  }
+  return mostPercent > DOUBTFUL_SHRINKAGE_PERCENT ? 'doubtful' : 'plausible';
 }
 
 /** A class of shrinkage and what it means for a claw projector. */
@@ -24,11 +44,6 @@ export interface ShrinkageClass {
   readonly meaning: string;
   readonly sources: readonly string[];
 }
-
-/** Readings below this mean little, %: pitch difference plus tolerance. */
-export const LEAST_MEANINGFUL_SHRINKAGE_PERCENT = 0.3;
-/** From here on no sprocket or claw machine, %; common practice, and an archive guide from memory. */
-export const CLAW_LIMIT_SHRINKAGE_PERCENT = 0.8;
 
 const ARCHIVE = ['fiaf-cataloguing-manual', 'common-practice'] as const;
 
@@ -69,7 +84,7 @@ const CLASSES: readonly (ShrinkageClass & { readonly below: number })[] = [
     sources: ARCHIVE,
   },
   {
-    below: 2.5,
+    below: HIGHEST_ARCHIVE_CLASS_PERCENT,
     id: 'two',
     meaning: 'Archive class 2–2.5 %; only for a machine without claw and sprockets',
     sources: ARCHIVE,

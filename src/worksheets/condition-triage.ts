@@ -1,78 +1,59 @@
-import { triageReel, type Triage, type TriageVerdict } from '../core/condition-triage.ts';
+import { triageReel, type Triage } from '../core/condition-triage.ts';
 import { GAUGE_NAMES } from '../core/gauges.ts';
-import { nitratePounds } from '../core/nitrate-suspicion.ts';
-import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
+import { formatQuantity } from '../core/quantity/format.ts';
 import type { ReelFindings } from '../core/reel-findings.ts';
-import { withSmallInitial } from '../core/sentence.ts';
+import type { TriageVerdict } from '../core/triage-rules.ts';
 import { wordsAnswer } from './answers.ts';
-import { defineWorksheet, type Outcome, type VerdictLevel } from './types.ts';
-
-const VERDICT_NAMES: Readonly<Record<TriageVerdict, string>> = {
-  run: 'run',
-  'run-slowly': 'run slowly, with care',
-  'no-claw': 'not on a sprocket or claw machine',
-  'do-not-open': 'do not open or run, refer to a specialist',
-};
+import { cautionsOf, nitrateWords, sentenceOf, VERDICT_NAMES } from './triage-words.ts';
+import { defineWorksheet, type Outcome, type ResultTable, type VerdictLevel } from './types.ts';
 
 const VERDICT_LEVELS: Readonly<Record<TriageVerdict, VerdictLevel>> = {
   run: 'good',
   'run-slowly': 'care',
-  'no-claw': 'stop',
+  'not-yet': 'stop',
+  'not-here': 'stop',
   'do-not-open': 'stop',
 };
-
-const KILOGRAMS_PER_POUND = 0.453_592_37;
 
 type Entries = Omit<ReelFindings, 'year' | 'shrinkagePercent'> & {
   readonly year: number | undefined;
   readonly shrinkagePercent: number | undefined;
 };
 
-function triage(entries: Entries): Triage {
-  const { year, shrinkagePercent, ...rest } = entries;
-  return triageReel({
+function findingsOf({ year, shrinkagePercent, ...rest }: Entries): ReelFindings {
+  return {
     ...rest,
     ...(year === undefined ? {} : { year }),
     ...(shrinkagePercent === undefined ? {} : { shrinkagePercent }),
-  });
+  };
 }
 
-function sentenceOf({ verdict, isNitrateSuspected, reasons }: Triage): string {
-  if (isNitrateSuspected) {
-    return 'This may be nitrate: leave it closed, keep it cool and away from any flame or lamp, and call an archive or the fire service.';
+function tablesOf({ verdict, steps, reasons }: Triage): readonly ResultTable[] {
+  const tables: ResultTable[] = [];
+  if (steps.length > 0) {
+    tables.push({
+      caption:
+        verdict === 'not-here'
+          ? 'To do before it goes to another workshop, in this order'
+          : 'To do before it runs, in this order',
+      // Two columns, so that a phone shows the whole step.
+      columns: ['Step', 'Do this'],
+      rows: steps.map(({ what, how }, index) => ({
+        cells: [String(index + 1), `${what}. ${how}`],
+      })),
+    });
   }
-  const [gravest] = reasons;
-  const because = withSmallInitial(gravest?.reason ?? '');
-  if (verdict === 'run') return 'Run it: everything was looked at and nothing speaks against it.';
-  const count = reasons.length === 1 ? 'for one reason' : `for ${reasons.length} reasons`;
-  const head = {
-    'run-slowly': 'Run it slowly and with care',
-    'no-claw': 'Keep it off claws and sprockets',
-    'do-not-open': 'Do not open or run it; refer it to a specialist',
-  }[verdict];
-  return `${head}, ${count}, first of all: ${because}.`;
-}
-
-function cautionsOf(entries: Entries, { isNitrateSuspected }: Triage): readonly string[] {
-  const cautions: string[] = [];
-  if (isNitrateSuspected) {
-    cautions.push(
-      'Never project, heat, post or burn-test a film that may be nitrate. Badly decayed nitrate has caught fire by itself at about 40 °C, and its fumes are poisonous.',
-      `Say on the telephone how much there is: 1,000 ft of 35 mm film weigh about ${nitratePounds(1000)} lb, ${formatNumber(nitratePounds(1000) * KILOGRAMS_PER_POUND, 2)} kg.`,
-    );
+  if (reasons.length > 0) {
+    tables.push({
+      caption: 'Reasons, gravest first',
+      columns: ['Finding', 'Leads to', 'Sources'],
+      rows: reasons.map((reason) => ({
+        cells: [reason.reason, VERDICT_NAMES[reason.verdict], reason.sources.join(', ')],
+        level: VERDICT_LEVELS[reason.verdict],
+      })),
+    });
   }
-  if (entries.mould === 'active' || entries.mould === 'dry-traces') {
-    cautions.push(
-      'Mould harms the lungs, and the harm adds up: nitrile gloves, a mask of class FFP2 or FFP3, eye protection; bag what you throw away, and see a doctor if a rash or asthma comes.',
-    );
-  }
-  const { acidLevel } = entries;
-  if (entries.smell === 'vinegar' || acidLevel === '2' || acidLevel === '3') {
-    cautions.push(
-      'Acid vapour irritates eyes and lungs: open the can outdoors or under extraction, with gloves.',
-    );
-  }
-  return cautions;
+  return tables;
 }
 
 export const worksheet = defineWorksheet({
@@ -81,25 +62,18 @@ export const worksheet = defineWorksheet({
   question: 'May this reel be run, and on what?',
   chapter: 'reel/condition',
   inputs: {
-    base: {
-      kind: 'choice',
-      label: 'Base',
-      options: {
-        acetate: 'acetate',
-        polyester: 'polyester, proved with a polariser',
-        'nitrate-suspected': 'nitrate is suspected',
-        unknown: 'unknown',
-      },
-      default: 'unknown',
-      help: 'A polarising filter and a flat screen show polyester by its colours. They cannot tell acetate from nitrate.',
-    },
     gauge: {
       kind: 'choice',
       label: 'Gauge',
-      options: { ...GAUGE_NAMES, other: 'another, or unknown' },
-      default: 'super-8',
-      help: 'Nitrate is a matter of 35 mm and of odd early gauges.',
+      options: {
+        'not-noted': 'not looked at',
+        ...GAUGE_NAMES,
+        other: 'none of these, or cannot be told',
+      },
+      default: 'not-noted',
+      help: 'By width and holes, on the outermost turn. Nitrate is a matter of 35 mm and of odd early gauges.',
       bench: 'reel.gauge',
+      onlyOwnBenchField: true,
     },
     year: {
       kind: 'optional-quantity',
@@ -111,149 +85,168 @@ export const worksheet = defineWorksheet({
       accepted: '1974',
       help: 'Of the film, from box, edge marks or family. Leave it empty if unknown.',
     },
-    shrinkagePercent: {
-      kind: 'optional-quantity',
-      label: 'Shrinkage, at most',
-      unit: 'percent',
-      minimum: -5,
-      maximum: 15,
-      default: '',
-      accepted: '0.4 or 0,4 %',
-      help: 'The upper bound from the shrinkage worksheet. Leave it empty if not measured.',
+    smell: {
+      kind: 'choice',
+      label: 'Smell',
+      options: {
+        'not-noted': 'not noticed yet',
+        none: 'none, or of old film',
+        vinegar: 'vinegar',
+        'acrid-or-sweet': 'sharp, or sweet, not vinegar',
+      },
+      default: 'not-noted',
+      help: 'Notice it when the can is opened, at arm’s length. Do not sniff at the film.',
+    },
+    deposit: {
+      kind: 'choice',
+      label: 'Powder and sticking',
+      options: {
+        'not-noted': 'not looked at',
+        none: 'none',
+        'white-powder': 'white powder or crystals',
+        sticky: 'layers stick together',
+        'brown-powder': 'brown powder, bubbles or honey-like drops',
+      },
+      default: 'not-noted',
+      help: 'Look at both sides of the roll. If layers hold together, stop: do not pull.',
+    },
+    mould: {
+      kind: 'choice',
+      label: 'Mould',
+      options: {
+        'not-noted': 'not looked at',
+        none: 'none',
+        'dry-traces': 'dry traces',
+        active: 'furry or damp',
+      },
+      default: 'not-noted',
+      help: 'Spots or threads on the edges of the winding. Do not blow on it.',
+    },
+    warp: {
+      kind: 'choice',
+      label: 'Flatness',
+      options: {
+        'not-noted': 'not looked at',
+        flat: 'flat',
+        slight: 'slightly curled or warped',
+        strong: 'strongly curled, warped or spoked',
+      },
+      default: 'not-noted',
+      help: 'Look across the side of the winding: spokes and hills mean warp.',
+    },
+    base: {
+      kind: 'choice',
+      label: 'Base',
+      options: {
+        'not-noted': 'not looked at',
+        acetate: 'acetate',
+        polyester: 'polyester, proved with a polariser',
+        'nitrate-suspected': 'nitrate is suspected',
+        unknown: 'looked at, still unknown',
+      },
+      default: 'not-noted',
+      help: 'On the film itself, past the leader; nothing is cut. A polarising filter and a dark flat screen show polyester by light or colours, but cannot tell acetate from nitrate.',
+    },
+    brittleness: {
+      kind: 'choice',
+      label: 'Bends',
+      options: {
+        'not-tested': 'not tried',
+        supple: 'supple',
+        stiff: 'stiff',
+        cracks: 'cracks',
+      },
+      default: 'not-tested',
+      help: 'Bend the film itself, at the head, in a loop as wide as your thumb. The leader is often another film.',
     },
     acidLevel: {
       kind: 'choice',
       label: 'Acid level',
       options: {
         'not-tested': 'not tested',
-        '0': 'level 0',
-        '1': 'level 1',
-        '1.5': 'level 1.5',
-        '2': 'level 2',
-        '3': 'level 3',
+        'level-0': 'level 0',
+        'between-0-and-1': 'between 0 and 1',
+        'level-1': 'level 1',
+        'level-1.5': 'level 1.5',
+        'level-2': 'level 2',
+        'level-3': 'level 3',
       },
       default: 'not-tested',
-      help: 'From acid-detector strips. A shade in between counts as the higher level.',
+      help: 'From acid-detector strips after a day. Between two other levels take the higher one.',
     },
-    smell: {
-      kind: 'choice',
-      label: 'Smell',
-      options: {
-        none: 'none, or of old film',
-        vinegar: 'vinegar',
-        'acrid-or-sweet': 'acrid, or sweet, not vinegar',
-        'not-noted': 'not noted',
-      },
-      default: 'none',
-      help: 'Notice it when the can is opened, at arm’s length. Do not sniff at the film.',
-    },
-    brittleness: {
-      kind: 'choice',
-      label: 'Bends',
-      options: {
-        supple: 'supple',
-        stiff: 'stiff',
-        cracks: 'cracks',
-        'not-tested': 'not tested',
-      },
-      default: 'supple',
-      help: 'Try the leader, never the picture.',
-    },
-    mould: {
-      kind: 'choice',
-      label: 'Mould',
-      options: {
-        none: 'none',
-        'dry-traces': 'dry traces',
-        active: 'furry or damp',
-        'not-noted': 'not looked at',
-      },
-      default: 'none',
-      help: 'Spots or threads on the edges of the winding. Do not blow on it.',
+    shrinkagePercent: {
+      kind: 'optional-quantity',
+      label: 'Shrinkage, at most',
+      unit: 'percent',
+      minimum: -100,
+      maximum: 100,
+      default: '',
+      accepted: '0.4 or 0,4 %',
+      help: 'The upper bound from the shrinkage worksheet, of the film and not of its leader. Leave it empty if not measured.',
     },
     perforations: {
       kind: 'choice',
       label: 'Perforations',
       options: {
+        'not-noted': 'not looked at',
         none: 'whole',
         few: 'a few torn',
         many: 'many torn',
-        'not-noted': 'not looked at',
       },
-      default: 'none',
+      default: 'not-noted',
       help: 'Wind through by hand with a finger on the edge, slowly.',
     },
     splices: {
       kind: 'choice',
       label: 'Splices',
       options: {
+        'not-noted': 'not looked at',
         sound: 'sound, or none',
         doubtful: 'doubtful',
         open: 'coming apart',
-        'not-noted': 'not looked at',
       },
-      default: 'sound',
+      default: 'not-noted',
       help: 'Old tape dries out, old cement lets go.',
     },
-    warp: {
+    stripe: {
       kind: 'choice',
-      label: 'Flatness',
+      label: 'Magnetic stripe',
       options: {
-        flat: 'flat',
-        slight: 'slightly curled or warped',
-        strong: 'strongly curled, warped or spoked',
         'not-noted': 'not looked at',
-      },
-      default: 'flat',
-      help: 'Look across the side of the winding: spokes and hills mean warp.',
-    },
-    deposit: {
-      kind: 'choice',
-      label: 'Powder and sticking',
-      options: {
         none: 'none',
-        'white-powder': 'white powder or crystals',
-        sticky: 'layers stick together',
-        'brown-powder': 'brown powder, bubbles or honey-like drops',
-        'not-noted': 'not looked at',
+        striped: 'striped',
+        lifting: 'striped, and it lifts',
       },
-      default: 'none',
-      help: 'If layers hold together, stop: do not pull.',
+      default: 'not-noted',
+      help: 'A dull brown band along an edge, seen with light from the side.',
     },
   },
   model:
-    'Every finding has a verdict of its own, and the most cautious one holds; suspected nitrate always wins. What was not looked at counts against the reel. The limits for claw projectors are practice of the trade, careful on purpose. A worksheet cannot see the film: when your hand says stop, stop.',
+    'Every finding has a verdict of its own, and the most cautious one holds; suspected nitrate always wins. What was not looked at gives “not yet”, whatever the base. Polyester is let off the acid test and the limits of shrinkage, nothing else. The limits for claw projectors are practice of the trade, careful on purpose. A worksheet cannot see the film: when your hand says stop, stop.',
   compute(entries) {
-    const result = triage(entries);
-    const { verdict, reasons, isNitrateSuspected } = result;
+    const findings = findingsOf(entries);
+    const result = triageReel(findings);
+    const { verdict, reasons, steps, notLookedAt } = result;
     const outcome: Outcome = {
-      verdict: { level: VERDICT_LEVELS[verdict], sentence: sentenceOf(result) },
+      verdict: { level: VERDICT_LEVELS[verdict], sentence: sentenceOf(result, findings) },
       answers: {
         verdict: wordsAnswer('Verdict', VERDICT_NAMES[verdict], { level: VERDICT_LEVELS[verdict] }),
-        nitrate: wordsAnswer('Nitrate', isNitrateSuspected ? 'suspected' : 'not suspected'),
+        nextStep: wordsAnswer(
+          'First step',
+          steps[0]?.what ?? (verdict === 'do-not-open' ? 'Close it, and call' : 'none'),
+        ),
+        nitrate: wordsAnswer('Nitrate', nitrateWords(result, findings)),
         firstReason: wordsAnswer('First reason', reasons[0]?.reason ?? 'none'),
         reasonCount: wordsAnswer('Reasons', String(reasons.length)),
+        notLookedAtCount: wordsAnswer('Points not looked at', String(notLookedAt.length)),
       },
-      cautions: cautionsOf(entries, result),
-      ...(reasons.length === 0
-        ? {}
-        : {
-            tables: [
-              {
-                caption: 'Reasons, gravest first',
-                columns: ['Finding', 'Leads to', 'Sources'],
-                rows: reasons.map((reason) => ({
-                  cells: [reason.reason, VERDICT_NAMES[reason.verdict], reason.sources.join(', ')],
-                  level: VERDICT_LEVELS[reason.verdict],
-                })),
-              },
-            ],
-          }),
+      cautions: cautionsOf(findings, result),
     };
-    return outcome;
+    const tables = tablesOf(result);
+    return tables.length === 0 ? outcome : { ...outcome, tables };
   },
   working(entries) {
-    const { reasons, verdict } = triage(entries);
+    const { reasons, verdict } = triageReel(findingsOf(entries));
     const measured =
       entries.shrinkagePercent === undefined
         ? 'Shrinkage was not measured.'
@@ -288,6 +281,10 @@ export const worksheet = defineWorksheet({
     'nfpf-film-preservation-guide',
     'international-projectionist-1963',
     'smpte-149-2004',
+    'vinegar-syndrome-encyclopaedia',
+    'movies-tech-faq',
+    'mace-identify-films',
+    'encyclopaedia-16mm',
     'common-practice',
     'from-memory',
   ],

@@ -160,7 +160,6 @@ export const worksheet = defineWorksheet({
     'savazzi-depth-of-field-table',
     'photomacrography-effective-aperture',
     'photomacrography-wave-depth',
-    'macro-depth-calculator',
     'grayheron-macro',
     'smpte-154-157',
     'from-memory',

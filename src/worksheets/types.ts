@@ -47,6 +47,8 @@ interface InputBase {
   /** What the reader would type; read with the same parser as the reader's own text. */
   readonly default: string;
   readonly bench?: BenchField;
+  /** True where another field of the bench must not stand in: a projector says nothing about a reel. */
+  readonly onlyOwnBenchField?: boolean;
 }
 
 /** A measured or set quantity; `compute` receives a number in `unit`. */

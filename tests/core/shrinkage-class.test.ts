@@ -1,21 +1,39 @@
 import { describe, expect, test } from 'vitest';
-import { isLikelyMiscount, shrinkageClass } from '../../src/core/shrinkage-class.ts';
+import { shrinkageClass, trustInReading } from '../../src/core/shrinkage-class.ts';
 import { readShrinkage } from '../../src/core/shrinkage.ts';
 import { readSources } from '../content/read-content.ts';
 
-describe('a likely miscount', () => {
-  test('is another gauge or a dropped pitch, never a film that only shrank', () => {
-    expect(isLikelyMiscount(readShrinkage('16mm', 100, 381, 0.5).againstLong.percent)).toBe(true);
-    expect(isLikelyMiscount(readShrinkage('super-8', 10, 38.1, 0.5).againstLong.percent)).toBe(
-      true,
-    );
-    expect(isLikelyMiscount(readShrinkage('8mm-type-r', 10, 42.3, 0.5).againstLong.percent)).toBe(
-      true,
-    );
-    expect(isLikelyMiscount(readShrinkage('16mm', 10, 9 * 7.62, 0.5).againstLong.percent)).toBe(
-      true,
-    );
-    for (const percent of [-1, 0, 0.5, 2.5, 4]) expect(isLikelyMiscount(percent)).toBe(false);
+describe('trust in a reading', () => {
+  test.each([
+    [-1.2, 'misreading'],
+    [-0.31, 'misreading'],
+    [-0.3, 'plausible'],
+    [0, 'plausible'],
+    [0.8, 'plausible'],
+    [5, 'plausible'],
+    [5.1, 'doubtful'],
+    [9.9, 'doubtful'],
+    [10, 'misreading'],
+    [40, 'misreading'],
+  ])('calls %d %% %s', (percent, trust) => {
+    expect(trustInReading(percent)).toBe(trust);
+  });
+
+  test.each([
+    ['8 mm type R measured as Super 8', 'super-8', 100, 381],
+    ['Super 8 measured as 8 mm type R', '8mm-type-r', 100, 423.42],
+    ['8 mm measured as 16 mm', '16mm', 100, 381],
+    ['a hundred and one pitches of new film', 'super-8', 100, 427.65],
+  ] as const)('finds %s', (_, gauge, pitches, millimetres) => {
+    const { mostPercent } = readShrinkage(gauge, pitches, millimetres, 0.5);
+    expect(trustInReading(mostPercent)).toBe('misreading');
+  });
+
+  test('never calls new film of either pitch a misreading, whatever its tolerance', () => {
+    for (const length of [422.66 - 0.43, 422.66, 423.42, 423.42 + 0.43]) {
+      const { mostPercent } = readShrinkage('super-8', 100, length, 0.2);
+      expect(trustInReading(mostPercent)).toBe('plausible');
+    }
   });
 });
 

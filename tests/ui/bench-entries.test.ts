@@ -336,3 +336,13 @@ describe('the fields of the bench', () => {
     }
   });
 });
+
+describe('the triage of a reel', () => {
+  it('takes its gauge from the reel, and nothing from the projector', () => {
+    const triage = worksheets.get('condition-triage')!;
+    const projector = { 'projector.gauge': 'super-8' };
+    expect(benchOverlay(triage, {}, described(projector))).toBeUndefined();
+    const reels = [{ name: 'Regatta', entries: { 'reel.gauge': '16mm' } }];
+    expect(benchEntries(triage, described(projector, { reels }))).toEqual({ gauge: '16mm' });
+  });
+});

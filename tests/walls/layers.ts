@@ -40,6 +40,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     ...all('src/components/', 'src/ui/', 'src/offline/', 'src/schemas/', 'src/pictures/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/evaluate.ts'),
     ...all('src/worksheets/entry-text.ts'),
+    // The rules on cards for judgement are written at build only.
+    ...all('src/worksheets/rule-cards.ts'),
     ...all('preact', 'astro', 'astro:content', 'katex'),
     types('src/worksheets/'),
   ],

@@ -169,8 +169,9 @@ export function benchOverlay(
   for (const [key, spec] of Object.entries(inputs)) {
     if (spec.bench === undefined) continue;
     const text = texts[spec.bench]?.trim() ?? '';
-    const converted =
-      text === '' ? standInText(spec.bench, texts, spec) : convertBenchText(spec.bench, text, spec);
+    const standIn =
+      spec.onlyOwnBenchField === true ? undefined : standInText(spec.bench, texts, spec);
+    const converted = text === '' ? standIn : convertBenchText(spec.bench, text, spec);
     if (converted !== undefined) offered[key] = converted;
     else if (text !== '') unfit.push(key);
   }

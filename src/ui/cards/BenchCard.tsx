@@ -6,7 +6,7 @@ import type { Units } from '../bench/bench-state.ts';
 import { LEVEL_SIGNS } from '../VerdictLine.tsx';
 
 /** Lines of entries and answers together that a card of A6 has room for. */
-const MOST_LINES = 18;
+const MOST_LINES = 16;
 const FEWEST_ANSWERS = 4;
 const MOST_STEPS = 2;
 
