@@ -1,9 +1,10 @@
 // Serves a built site for the tests. Plain HTTP, no compression: what a test sees is what the build
 // wrote. A test may answer by itself, add headers, and serve the site in a folder of the host.
-import { createReadStream, statSync } from 'node:fs';
+import { createReadStream, readFileSync, statSync } from 'node:fs';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
+import { gzipSync } from 'node:zlib';
 
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -29,6 +30,8 @@ export interface SiteServerOptions {
   readonly base?: string;
   /** Headers of a file, by its path from the root of the site, for instance `/contents/index.html`. */
   readonly headersOf?: (path: string) => Headers;
+  /** Sends text compressed, as hosts do. */
+  readonly compresses?: boolean;
   /** True when the test has answered by itself. */
   readonly answers?: (request: IncomingMessage, response: ServerResponse) => boolean;
 }
@@ -57,11 +60,22 @@ function sitePathOf(url: string, base: string): string | undefined {
 
 export async function serveSite(options: SiteServerOptions): Promise<SiteServer> {
   const { folder, port = 0, base = '/', headersOf = () => ALWAYS_FRESH, answers } = options;
+  const { compresses = false } = options;
 
   const send = (response: ServerResponse, status: number, path: string, isHead: boolean): void => {
     const file = join(folder, path);
+    const type = TYPES[extname(file)] ?? 'application/octet-stream';
+    if (compresses && /^text|json|xml/u.test(type)) {
+      response.writeHead(status, {
+        'content-type': type,
+        'content-encoding': 'gzip',
+        ...headersOf(path),
+      });
+      response.end(isHead ? undefined : gzipSync(readFileSync(file)));
+      return;
+    }
     response.writeHead(status, {
-      'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
+      'content-type': type,
       'content-length': statSync(file).size,
       ...headersOf(path),
     });
