@@ -1,4 +1,4 @@
-import { requireInterval } from './errors.ts';
+import { OutOfRangeError, requireInterval } from './errors.ts';
 
 /** Most shutter openings per film frame on any projector of the trade, and a little more. */
 export const MOST_FLASHES_PER_FRAME = 12;
@@ -26,6 +26,13 @@ export function flashRateHz(filmFps: number, flashesPerFrame: number): number {
   return filmFps * flashesPerFrame;
 }
 
+/** What turns a shutter can make for a film frame, so that a whole number of flashes comes out. */
+function wholeTurnsWords(bladesPerTurn: number): string {
+  return bladesPerTurn === 1
+    ? 'a whole number of turns, because a single blade makes one flash in each turn'
+    : `turns that make a whole number of flashes with ${bladesPerTurn} blades: 1, 2 or a multiple of 1/${bladesPerTurn}`;
+}
+
 /**
  * Flashes in one film-frame cycle from the blades on the shutter and its gearing.
  *
@@ -44,7 +51,16 @@ export function flashesPerFrame(bladesPerTurn: number, shutterTurnsPerFrame: num
   const product = bladesPerTurn * shutterTurnsPerFrame;
   const flashes = Math.round(product);
   if (Math.abs(product - flashes) > 1e-9) {
-    requireInterval('shutterTurnsPerFrame', Number.NaN, { whole: true });
+    const step = wholeTurnsWords(bladesPerTurn);
+    throw new OutOfRangeError('shutterTurnsPerFrame', shutterTurnsPerFrame, step);
   }
-  return requireInterval('shutterTurnsPerFrame', flashes, { minimum: 1, maximum: 12 });
+  if (flashes > MOST_FLASHES_PER_FRAME) {
+    const most = Math.floor(MOST_FLASHES_PER_FRAME / bladesPerTurn);
+    throw new OutOfRangeError(
+      'shutterTurnsPerFrame',
+      shutterTurnsPerFrame,
+      `at most ${most}, because no shutter makes more than ${MOST_FLASHES_PER_FRAME} flashes for a film frame`,
+    );
+  }
+  return flashes;
 }

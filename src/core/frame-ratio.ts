@@ -38,7 +38,8 @@ export type LockedPromise = 'always' | 'at-some-phases' | 'never';
  *
  * @param filmFramesInCycle  film frames a in the common cycle; whole, at least 1
  * @param cameraFps          camera rate, frames/s; 0.1–1000
- * @param windowSeconds      window in which an exposure must start to be whole, s
+ * @param windowSeconds      window in which an exposure must start to be whole, s; undefined when some
+ *                           rows can stay dark, which counts as no good phase
  * @returns `always`, `at-some-phases` or `never`
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
@@ -47,7 +48,7 @@ export type LockedPromise = 'always' | 'at-some-phases' | 'never';
 export function lockedPromise(
   filmFramesInCycle: number,
   cameraFps: number,
-  windowSeconds: number,
+  windowSeconds: number | undefined,
 ): LockedPromise {
   const share = goodPhaseShare(filmFramesInCycle, cameraFps, windowSeconds);
   if (share >= 1) return 'always';
@@ -62,7 +63,8 @@ export function lockedPromise(
  *
  * @param filmFramesInCycle  film frames a in the common cycle; whole, at least 1
  * @param cameraFps          camera rate, frames/s; 0.1–1000
- * @param windowSeconds      window in which an exposure must start to be whole, s
+ * @param windowSeconds      window in which an exposure must start to be whole, s; undefined when some
+ *                           rows can stay dark, which counts as no good phase
  * @returns share, 0–1
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
@@ -71,10 +73,11 @@ export function lockedPromise(
 export function goodPhaseShare(
   filmFramesInCycle: number,
   cameraFps: number,
-  windowSeconds: number,
+  windowSeconds: number | undefined,
 ): number {
   requireInterval('filmFramesInCycle', filmFramesInCycle, { minimum: 1 });
   requireInterval('cameraFps', cameraFps, { minimum: 0.1, maximum: 1000, unit: 'frames/s' });
+  if (windowSeconds === undefined) return 0;
   const share = filmFramesInCycle * (windowSeconds * cameraFps - 1) + 1;
   return Math.min(1, Math.max(0, share >= 1 - 1e-9 ? 1 : share));
 }

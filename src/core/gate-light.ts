@@ -117,6 +117,38 @@ export function lightBetween(light: GateLight, startSeconds: number, endSeconds:
   return lightUntil(light, endSeconds) - lightUntil(light, startSeconds);
 }
 
+/** A stretch without any light; the one that belongs to the pulldown blade starts before time 0. */
+export interface DarkGap {
+  readonly startSeconds: number;
+  readonly endSeconds: number;
+}
+
+/**
+ * The dark gaps of one film-frame cycle in time order, the one around time 0 first: there the pulldown
+ * blade hides the film that moves. With soft edges a gap is the fully dark part.
+ *
+ * @param light  gate light
+ * @returns the gaps; at most one for each blade, fewer where a soft edge leaves no full dark
+ */
+export function darkGaps(light: GateLight): readonly DarkGap[] {
+  const gaps: DarkGap[] = [];
+  for (let index = 1; index < light.points.length; index += 1) {
+    const a = light.points[index - 1];
+    const b = light.points[index];
+    if (a === undefined || b === undefined || a.level + b.level > 0) continue;
+    if (b.seconds > a.seconds) gaps.push({ startSeconds: a.seconds, endSeconds: b.seconds });
+  }
+  const [first] = gaps;
+  const last = gaps.at(-1);
+  if (first === undefined || last === undefined || gaps.length < 2) return gaps;
+  if (first.startSeconds > 0 || last.endSeconds < light.periodSeconds) return gaps;
+  const pulldown = {
+    startSeconds: last.startSeconds - light.periodSeconds,
+    endSeconds: first.endSeconds,
+  };
+  return [pulldown, ...gaps.slice(1, -1)];
+}
+
 /**
  * Strength of one harmonic of the film rate in the light, relative to the mean: |c_h ÷ c_0|. Equal
  * blades have only the harmonics n, 2n, 3n; unequal blades also have those between, and those are the

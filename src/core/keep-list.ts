@@ -197,22 +197,3 @@ export function isKept(rule: KeepRule, cameraFrame: number): boolean {
   const isInside = cameraFrame >= rule.first && cameraFrame <= rule.last;
   return isInside && (cameraFrame * rule.step + rule.shift) % rule.cycle < rule.step;
 }
-
-/**
- * The keep list as a table, one line for each film frame: film frame and camera frame counted from 0,
- * and the time of that camera frame in the recording, s.
- *
- * @param list       keep list
- * @param cameraFps  camera rate, frames/s; > 0
- * @returns comma-separated text with a heading, `film_frame,camera_frame,time`
- * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- */
-export function keepListCsv(list: KeepList, cameraFps: number): string {
-  requireInterval('cameraFps', cameraFps, { above: 0, unit: 'frames/s' });
-  const lines = ['film_frame,camera_frame,time'];
-  for (let filmFrame = 0; filmFrame < list.filmFrames; filmFrame += 1) {
-    const cameraFrame = cameraFrameOf(list, filmFrame);
-    lines.push(`${filmFrame},${cameraFrame},${(cameraFrame / cameraFps).toFixed(6)}`);
-  }
-  return `${lines.join('\n')}\n`;
-}

@@ -1,12 +1,12 @@
 /** What is wrong with a combination of settings; the first that applies, in this order. */
-export type MatchFault = 'exposure-too-long' | 'ripple' | 'blended';
+export type MatchFault = 'exposure-too-long' | 'readout-too-long' | 'ripple' | 'blended';
 
 /** One combination of what the bench can set. */
 export interface Match {
   readonly filmFps: number;
   readonly cameraFps: number;
   readonly exposureSeconds: number;
-  /** Ripple at exactly this film rate, %. */
+  /** Ripple at exactly this film rate, %; 0 where a search left it out because the match fails anyway. */
   readonly ripplePercent: number;
   /** Largest ripple while the speed is off by as much as allowed, %. */
   readonly worstRipplePercent: number;
@@ -19,7 +19,7 @@ export interface Match {
 /** A combination that fails, with its reason. */
 export interface FailedMatch extends Match {
   readonly fault: MatchFault;
-  /** How badly it fails: the longer exposure ÷ the frame, ripple ÷ limit, or needed ÷ camera rate. */
+  /** How badly it fails: exposure or readout ÷ camera frame, ripple ÷ limit, or needed ÷ camera rate. */
   readonly excess: number;
 }
 

@@ -1,7 +1,7 @@
 import type Fraction from 'fraction.js';
 import { requireInterval } from './errors.ts';
 import { commonCycle } from './frame-ratio.ts';
-import { lightBetween, makeGateLight, type GateLight } from './gate-light.ts';
+import { darkGaps, lightBetween, makeGateLight, type GateLight } from './gate-light.ts';
 import { rollingLight } from './rolling-light.ts';
 import type { Shutter } from './shutter.ts';
 
@@ -17,19 +17,29 @@ const MOST_OPENINGS = 5000;
 /** Light of a neighbour below this share is rounding. */
 const ROUNDING = 1e-9;
 
+/**
+ * What a camera frame is worth: `whole` when every row holds light of one and the same film frame,
+ * `blended` when two film frames gave light, `dark-rows` when only one did but some rows got none.
+ */
+export type FrameKind = 'whole' | 'blended' | 'dark-rows';
+
 /** What one camera frame holds. */
 export interface CameraFramePurity {
+  readonly kind: FrameKind;
   /** Main film frame, the one that gives the most light; counted from 0 at the start of the cycle. */
   readonly filmFrame: number;
   /** Film frame that gives the rest of the light; undefined when there is none. */
   readonly otherFilmFrame: number | undefined;
-  /** Share of the light that belongs to the main film frame, 0–1: averaged over the picture, … */
-  readonly pictureShare: number;
-  /** … in the first row and in the last row; 1 for a row without any light. */
-  readonly firstRowShare: number;
-  readonly lastRowShare: number;
-  /** Light of one film frame only, and some of it. */
-  readonly isWhole: boolean;
+  /**
+   * Share of the light that belongs to the main film frame, 0–1: averaged over the picture, …
+   * undefined for a picture without any light.
+   */
+  readonly pictureShare: number | undefined;
+  /** … in the first row and in the last row; undefined for a row without any light. */
+  readonly firstRowShare: number | undefined;
+  readonly lastRowShare: number | undefined;
+  /** Share of the rows that get no light at all, 0–1; a row in between counts too. */
+  readonly darkRowsShare: number;
 }
 
 /** A run of camera frames over one common cycle of film and camera. */
@@ -57,13 +67,55 @@ function rowShare(
   startSeconds: number,
   exposureSeconds: number,
   filmFrame: number,
-): number {
+): number | undefined {
   const end = startSeconds + exposureSeconds;
   const all = lightBetween(light, startSeconds, end);
-  if (all <= ROUNDING * exposureSeconds) return 1;
+  if (all <= ROUNDING * exposureSeconds) return undefined;
   const from = Math.max(startSeconds, filmFrame * light.periodSeconds);
   const to = Math.min(end, (filmFrame + 1) * light.periodSeconds);
   return to <= from ? 0 : Math.min(1, lightBetween(light, from, to) / all);
+}
+
+/** Starts at which an exposure sees only the dark, in one cycle; a touch of rounding counts as dark. */
+function darkStarts(
+  light: GateLight,
+  exposureSeconds: number,
+): readonly { readonly from: number; readonly to: number }[] {
+  const slack = ROUNDING * light.periodSeconds;
+  return darkGaps(light)
+    .map(({ startSeconds, endSeconds }) => ({
+      from: startSeconds - slack,
+      to: endSeconds - exposureSeconds + slack,
+    }))
+    .filter(({ from, to }) => to > from);
+}
+
+/** Rows of one camera frame that stay dark: every row is looked at, not only the first and the last. */
+function darkRows(
+  light: GateLight,
+  startSeconds: number,
+  exposureSeconds: number,
+  readoutSeconds: number,
+): { readonly some: boolean; readonly share: number } {
+  const period = light.periodSeconds;
+  const lastStart = startSeconds + readoutSeconds;
+  let some = false;
+  let dark = 0;
+  for (const { from, to } of darkStarts(light, exposureSeconds)) {
+    for (
+      let cycle = Math.floor((startSeconds - to) / period);
+      from + cycle * period <= lastStart;
+      cycle += 1
+    ) {
+      const overlap =
+        Math.min(lastStart, to + cycle * period) - Math.max(startSeconds, from + cycle * period);
+      if (overlap < 0) continue;
+      some = true;
+      dark += overlap;
+    }
+  }
+  if (readoutSeconds === 0) return { some, share: some ? 1 : 0 };
+  return { some, share: Math.min(1, dark / readoutSeconds) };
 }
 
 /** Purity of one camera frame whose first row starts at a time of the light. */
@@ -99,13 +151,15 @@ export function cameraFramePurity(
   const other = ordered[1];
   const isBlended = isLit && other !== undefined && other.collected > ROUNDING * all;
   const lastRowStart = startSeconds + readoutSeconds;
+  const dark = darkRows(light, startSeconds, exposureSeconds, readoutSeconds);
   return {
+    kind: isBlended ? 'blended' : isLit && !dark.some ? 'whole' : 'dark-rows',
     filmFrame,
     otherFilmFrame: isBlended ? other.filmFrame : undefined,
-    pictureShare: isBlended ? main / all : 1,
+    pictureShare: isBlended ? main / all : isLit ? 1 : undefined,
     firstRowShare: rowShare(light, startSeconds, exposureSeconds, filmFrame),
     lastRowShare: rowShare(light, lastRowStart, exposureSeconds, filmFrame),
-    isWhole: isLit && !isBlended,
+    darkRowsShare: isLit ? dark.share : 1,
   };
 }
 
@@ -162,17 +216,43 @@ export function purityCycle(question: PurityQuestion): PurityCycle {
 /**
  * Share of camera frames that are whole in the long run, when projector and camera run free.
  *
- * Model: window × film rate: each film frame offers one window for starts, and the starts fall evenly
- * over the film frame. Exact.
+ * Model: each film frame offers starts over P + c − T − R; those at which a row would see only the dark,
+ * behind any blade, are taken off; the rest, divided by P, is the share, since starts fall evenly over
+ * the film frame. Exact.
  *
- * @param windowSeconds  window in which an exposure must start to be whole, s; may be negative
- * @param filmFps        film rate, frames/s; > 0, at most 240
+ * @param light            gate light
+ * @param exposureSeconds  exposure time T, s; > 0, at most 60
+ * @param readoutSeconds   readout time R, s; 0–60
  * @returns share, 0–1
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
- * @example wholeFrameShare(0.0462963, 18) // ≈ 0.833333
  */
-export function wholeFrameShare(windowSeconds: number, filmFps: number): number {
-  requireInterval('filmFps', filmFps, { above: 0, maximum: 240, unit: 'frames/s' });
-  return Math.min(1, Math.max(0, windowSeconds * filmFps));
+export function wholeFrameShare(
+  light: GateLight,
+  exposureSeconds: number,
+  readoutSeconds: number,
+): number {
+  requireInterval('exposureSeconds', exposureSeconds, { above: 0, maximum: 60, unit: 's' });
+  requireInterval('readoutSeconds', readoutSeconds, { minimum: 0, maximum: 60, unit: 's' });
+  const period = light.periodSeconds;
+  const pulldown = darkGaps(light).find(({ startSeconds }) => startSeconds < 0);
+  const from = pulldown?.startSeconds ?? 0;
+  const to = period + (pulldown?.endSeconds ?? 0) - exposureSeconds - readoutSeconds;
+  if (to <= from) return 0;
+  const blocked = darkStarts(light, exposureSeconds)
+    .flatMap((starts) =>
+      [-1, 0, 1].map((cycle) => ({
+        from: Math.max(from, starts.from - readoutSeconds + cycle * period),
+        to: Math.min(to, starts.to + cycle * period),
+      })),
+    )
+    .filter((starts) => starts.to > starts.from)
+    .sort((a, b) => a.from - b.from);
+  let whole = 0;
+  let reached = from;
+  for (const gap of [...blocked, { from: to, to }]) {
+    if (gap.from > reached) whole += gap.from - reached;
+    reached = Math.max(reached, gap.to);
+  }
+  return Math.min(1, whole / period);
 }

@@ -88,6 +88,91 @@ export function makeShutter(sectors: readonly ShutterSector[], wipeFraction = 0)
   return { sectors, wipeFraction };
 }
 
+/**
+ * Shutter of a projector as the reader describes it: so many openings alike, one blade of its own
+ * width for the pulldown, and the others sharing what is left of the dark.
+ *
+ * Model: n openings of d/n cycle; the pulldown blade takes its angle, each other blade
+ * ((1 − d) − angle ÷ 360) ÷ (n − 1). Without an angle all blades are alike.
+ *
+ * @param flashesPerFrame       flashes in one film-frame cycle; whole, 1–12
+ * @param openFraction          share of the cycle with light; 0.01–0.99
+ * @param pulldownBladeDegrees  pulldown blade, ° of the film-frame cycle; less than all the dark;
+ *                              undefined for blades alike
+ * @param edgeWipeDegrees       wipe of an edge, ° of the cycle; 0 up to the narrowest sector
+ * @returns the shutter
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ */
+export function makeProjectorShutter(
+  flashesPerFrame: number,
+  openFraction: number,
+  pulldownBladeDegrees?: number,
+  edgeWipeDegrees = 0,
+): Shutter {
+  const alike = makeEqualShutter(flashesPerFrame, openFraction);
+  const sectors =
+    pulldownBladeDegrees === undefined || flashesPerFrame === 1
+      ? alike.sectors
+      : withPulldownBlade(alike.sectors, 1 - openFraction, pulldownBladeDegrees);
+  const darkDegrees = 360 * (1 - openFraction);
+  const isOnlyBlade = flashesPerFrame === 1 && pulldownBladeDegrees !== undefined;
+  if (isOnlyBlade && Math.abs(pulldownBladeDegrees - darkDegrees) > 0.5) {
+    throw new OutOfRangeError(
+      'pulldownBladeDegrees',
+      pulldownBladeDegrees,
+      `${Number(darkDegrees.toPrecision(4))}°, all the dark there is, because one flash has one blade`,
+    );
+  }
+  const narrowest = Math.min(
+    ...sectors.flatMap(({ openFraction: open, closedFraction }) => [open, closedFraction]),
+  );
+  requireInterval('edgeWipeDegrees', edgeWipeDegrees, {
+    minimum: 0,
+    maximum: Number((360 * narrowest).toPrecision(9)),
+    unit: '°',
+  });
+  return makeShutter(sectors, Math.min(edgeWipeDegrees / 360, narrowest));
+}
+
+function withPulldownBlade(
+  sectors: readonly ShutterSector[],
+  closedFraction: number,
+  pulldownBladeDegrees: number,
+): readonly ShutterSector[] {
+  // At least a degree must be left for each of the other blades, or they are none.
+  requireInterval('pulldownBladeDegrees', pulldownBladeDegrees, {
+    above: 0,
+    maximum: Number((360 * closedFraction - (sectors.length - 1)).toPrecision(6)),
+    unit: '°',
+  });
+  const blade = pulldownBladeDegrees / 360;
+  const other = (closedFraction - blade) / (sectors.length - 1);
+  return sectors.map(({ openFraction }, index) => ({
+    openFraction,
+    closedFraction: index === sectors.length - 1 ? blade : other,
+  }));
+}
+
+/**
+ * Share of the cycle in which the widest blade keeps the gate fully dark. A row whose exposure is no
+ * longer than this can fall into it whole and stay dark.
+ */
+export function longestDarkFraction(shutter: Shutter): number {
+  const widest = Math.max(...shutter.sectors.map(({ closedFraction }) => closedFraction));
+  return Math.max(0, widest - shutter.wipeFraction);
+}
+
+/** Whether blades and openings are all alike, so that one flash is like every other. */
+export function hasEqualBlades(shutter: Shutter): boolean {
+  const [first] = shutter.sectors;
+  return shutter.sectors.every(
+    ({ openFraction, closedFraction }) =>
+      Math.abs(openFraction - (first?.openFraction ?? 0)) < 1e-9 &&
+      Math.abs(closedFraction - (first?.closedFraction ?? 0)) < 1e-9,
+  );
+}
+
 /** Share of the film-frame cycle with light, 0–1; the wipe does not change it. */
 export function shutterOpenFraction(shutter: Shutter): number {
   return shutter.sectors.reduce((sum, sector) => sum + sector.openFraction, 0);

@@ -53,20 +53,24 @@ export function countedBeat(
  *
  * Above a multiple more speed takes the flash rate further away, so the beat rises; below, it falls.
  * Above, a flash comes a little earlier in each camera frame, so its band climbs towards the rows
- * that are read first.
+ * that are read first: upwards, unless the picture was turned over on the way to the screen.
  *
+ * @param observation   what was seen
+ * @param isTurnedOver  true when the camera stood on its head or the picture was flipped top to bottom
  * @returns 1 above, −1 below, 0 not settled
  * @source arithmetic
  * @example sideOfObservation('falls') // -1
  */
-export function sideOfObservation(observation: BeatObservation): 1 | 0 | -1 {
+export function sideOfObservation(observation: BeatObservation, isTurnedOver = false): 1 | 0 | -1 {
   switch (observation) {
     case 'rises':
-    case 'bands-up':
       return 1;
     case 'falls':
-    case 'bands-down':
       return -1;
+    case 'bands-up':
+      return isTurnedOver ? -1 : 1;
+    case 'bands-down':
+      return isTurnedOver ? 1 : -1;
     case 'unknown':
       return 0;
   }
@@ -85,6 +89,7 @@ export function sideOfObservation(observation: BeatObservation): 1 | 0 | -1 {
  * @param slowestFps       slowest film rate worth considering, frames/s; > 0
  * @param fastestFps       fastest film rate worth considering, frames/s; ≥ slowest, at most 240
  * @param observation      what else was seen; 'unknown' leaves both sides in
+ * @param isTurnedOver     true when the camera stood on its head or the picture was flipped top to bottom
  * @returns candidates, slowest first; none when the window holds none
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
@@ -96,6 +101,7 @@ export function filmRatesFromBeat(
   slowestFps: number,
   fastestFps: number,
   observation: BeatObservation,
+  isTurnedOver = false,
 ): readonly BeatCandidate[] {
   requireInterval('cameraFps', cameraFps, { minimum: 1, maximum: 1000, unit: 'frames/s' });
   // A beat of exactly half the camera rate can come out of a division a rounding step too large.
@@ -113,7 +119,7 @@ export function filmRatesFromBeat(
     unit: 'frames/s',
   });
 
-  const wantedSide = sideOfObservation(observation);
+  const wantedSide = sideOfObservation(observation, isTurnedOver);
   const isStanding = beatHz === 0;
   const isHalfway = beatHz >= cameraFps / 2;
   const candidates: BeatCandidate[] = [];

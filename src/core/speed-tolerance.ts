@@ -1,4 +1,6 @@
+import { shutterRipplePercent } from './complete-setting.ts';
 import { requireInterval } from './errors.ts';
+import type { Shutter } from './shutter.ts';
 
 /**
  * How far the film rate may wander from the matching rate before the ripple passes a limit,
@@ -62,6 +64,52 @@ export function speedRangeFps(
   if (tolerance === undefined) return undefined;
   const share = tolerance / filmFps;
   return { slowest: filmFps / (1 + share), fastest: filmFps / (1 - share) };
+}
+
+/** How far from the match {@link shutterSpeedRangeFps} looks, as a share of the film rate. */
+const FARTHEST_SHARE = 0.05;
+const MARCH_STEPS = 40;
+
+/**
+ * Slowest and fastest film rate at which an exposure time keeps the ripple within a limit behind any
+ * shutter, for blades that differ or wipe, where the closed form does not hold.
+ *
+ * Model: marches away from the film rate in steps of an eighth of a percent until the exact ripple
+ * passes the limit, and halves the last step; looks at most 5 % away.
+ *
+ * @param shutter             the shutter
+ * @param filmFps             film rate, frames/s; > 0, at most 200
+ * @param exposureSeconds     exposure time, s; > 0, at most 60
+ * @param rippleLimitPercent  ripple that is still accepted, %; > 0
+ * @returns both rates; undefined when the ripple passes the limit at the film rate itself
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ */
+export function shutterSpeedRangeFps(
+  shutter: Shutter,
+  filmFps: number,
+  exposureSeconds: number,
+  rippleLimitPercent: number,
+): { readonly slowest: number; readonly fastest: number } | undefined {
+  requireInterval('filmFps', filmFps, { above: 0, maximum: 200, unit: 'frames/s' });
+  const isWithin = (share: number): boolean =>
+    shutterRipplePercent(shutter, filmFps * (1 + share), exposureSeconds) <=
+    rippleLimitPercent * (1 + 1e-9);
+  if (!isWithin(0)) return undefined;
+  const farthest = (sign: 1 | -1): number => {
+    const step = (sign * FARTHEST_SHARE) / MARCH_STEPS;
+    let inside = 0;
+    while (Math.abs(inside) < FARTHEST_SHARE - 1e-12 && isWithin(inside + step)) inside += step;
+    if (Math.abs(inside) >= FARTHEST_SHARE - 1e-12) return inside;
+    let outside = inside + step;
+    for (let halving = 0; halving < 12; halving += 1) {
+      const middle = (inside + outside) / 2;
+      if (isWithin(middle)) inside = middle;
+      else outside = middle;
+    }
+    return inside;
+  };
+  return { slowest: filmFps * (1 + farthest(-1)), fastest: filmFps * (1 + farthest(1)) };
 }
 
 /**

@@ -10,6 +10,8 @@ import { makeShutter, type Shutter } from './shutter.ts';
  * @param bladeDegrees   blades in the order they pass, the pulldown blade last; each > 0
  * @param openDegrees    the opening before each blade, as many; each > 0
  * @param turnsPerFrame  turns of the shutter for one film frame; whole, 1–3
+ * @param wipeDegrees    arc in which an edge crosses the gate, in the same measure; ≥ 0, at most the
+ *                       narrowest arc
  * @returns the shutter over one film-frame cycle
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
@@ -18,6 +20,7 @@ export function shutterFromArcs(
   bladeDegrees: readonly number[],
   openDegrees: readonly number[],
   turnsPerFrame: number,
+  wipeDegrees = 0,
 ): Shutter {
   requireInterval('turnsPerFrame', turnsPerFrame, { minimum: 1, maximum: 3, whole: true });
   if (openDegrees.length !== bladeDegrees.length || bladeDegrees.length === 0) {
@@ -35,7 +38,12 @@ export function shutterFromArcs(
     openFraction: (openDegrees[index] ?? 0) / turn / turnsPerFrame,
     closedFraction: blade / turn / turnsPerFrame,
   }));
-  return makeShutter(Array.from({ length: turnsPerFrame }, () => oneTurn).flat());
+  const narrowest = Math.min(...bladeDegrees, ...openDegrees);
+  requireInterval('edgeWipeDegrees', wipeDegrees, { minimum: 0, maximum: narrowest });
+  return makeShutter(
+    Array.from({ length: turnsPerFrame }, () => oneTurn).flat(),
+    wipeDegrees / turn / turnsPerFrame,
+  );
 }
 
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);

@@ -28,7 +28,9 @@ export function EntryField(props: Props): ComponentChildren {
     <div class={`entry entry-${spec.kind}${isWrong ? ' entry-wrong' : ''}`}>
       <label for={id}>
         {spec.label}
-        {spec.kind === 'optional-quantity' && <span class="entry-optional"> (may be empty)</span>}
+        {(spec.kind === 'optional-quantity' || (spec.kind === 'list' && spec.mayBeEmpty)) && (
+          <span class="entry-optional"> (may be empty)</span>
+        )}
       </label>
       <div class="entry-line">
         {spec.kind === 'choice' ? (

@@ -1,6 +1,6 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
 import type { Entries } from '../worksheets/evaluate.ts';
-import type { AnyWorksheet, InputSpecs } from '../worksheets/types.ts';
+import type { Worksheet } from '../worksheets/types.ts';
 import { benchOverlay } from './bench/bench-entries.ts';
 import { pageBench } from './bench/page-bench.ts';
 import { keptSheet, withSheet, type SheetState } from './islands/history-entry.ts';
@@ -15,12 +15,9 @@ import { WorksheetView, type PictureComponent } from './WorksheetView.tsx';
  * into a live one. What the reader did on this page before wins over a link's numbers, a link over the
  * reader's bench, the bench over the chapter's own numbers.
  */
-export async function hydrateWorksheet(
-  element: HTMLElement,
-  worksheet: AnyWorksheet,
-): Promise<void> {
+export async function hydrateWorksheet(element: HTMLElement, worksheet: Worksheet): Promise<void> {
   const { instance = '', entries: given = '{}', pictures: names = '' } = element.dataset;
-  const inputs = worksheet.inputs as InputSpecs;
+  const inputs = worksheet.inputs;
   const entries = JSON.parse(given) as Entries;
   const linked = entriesFromQuery(location.search, instance, inputs);
   const pictures = new Map<string, PictureComponent>();

@@ -110,7 +110,7 @@ export const BENCH_INPUTS = {
     accepted: '1/25; 1/50; 1/60',
     help: 'Separated by semicolons. Empty if you can set any time.',
   },
-  'camera.readoutSeconds': { ...readoutSecondsInput, default: '' },
+  'camera.readoutSeconds': { ...readoutSecondsInput, kind: 'quantity' },
   'camera.exposureChoice': {
     ...BENCH_READINGS['camera.exposureChoice'],
     label: 'Exposure time can be set',

@@ -12,7 +12,7 @@ import {
 import { quotable } from '../core/quantity/typed-text.ts';
 import { UNITS, convertUnit, type Unit } from '../core/quantity/units.ts';
 import type {
-  AnyWorksheet,
+  Worksheet,
   InputSpec,
   InputSpecs,
   ListInput,
@@ -35,7 +35,8 @@ export interface Evaluation {
   /** Message that belongs to no single field. */
   readonly message?: string;
   readonly outcome?: Outcome;
-  readonly working?: readonly WorkingStep[];
+  /** The steps; worked out when asked for. */
+  readonly working?: () => readonly WorkingStep[];
 }
 
 type Read = Parsed<{ readonly value: unknown; readonly exact?: unknown }>;
@@ -88,6 +89,9 @@ function readQuantity(
 }
 
 function readList(spec: ListInput, text: string): Read {
+  if (spec.mayBeEmpty === true && text.trim() === '') {
+    return { ok: true, value: { value: [], exact: [] } };
+  }
   const parsed = parseQuantityList(text, readingOf(spec));
   if (!parsed.ok) return refuse(parsed.reason, spec);
   if (parsed.value.length > spec.longest) {
@@ -144,8 +148,8 @@ export function readInput(spec: InputSpec, text: string, angleFps?: number): Rea
  * Reads the entries and computes the worksheet. Never throws for anything a reader can type; an
  * error that is not about a value is a fault of ours and passes through.
  */
-export function evaluate(worksheet: AnyWorksheet, entries: Entries): Evaluation {
-  const specs = worksheet.inputs as InputSpecs;
+export function evaluate(worksheet: Worksheet, entries: Entries): Evaluation {
+  const specs = worksheet.inputs;
   const values: Record<string, unknown> = {};
   const exact: Record<string, unknown> = {};
   const messages: Record<string, string> = {};
@@ -176,12 +180,7 @@ export function evaluate(worksheet: AnyWorksheet, entries: Entries): Evaluation 
   if (Object.keys(messages).length > 0) return { messages };
 
   try {
-    const outcome = worksheet.compute(values as never, exact as never);
-    return {
-      messages,
-      outcome,
-      working: worksheet.working(values as never, outcome, exact as never),
-    };
+    return { messages, ...worksheet.run(values, exact) };
   } catch (error) {
     if (!(error instanceof OutOfRangeError)) throw error;
     const spec = ownProperty(specs, error.argument);

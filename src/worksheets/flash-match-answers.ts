@@ -1,23 +1,19 @@
 // Sentences and answer lines of the flash match.
 import { nearestMultiple } from '../core/beat.ts';
-import { matchingExposures } from '../core/exposure.ts';
+import { shutterRipplePercent } from '../core/complete-setting.ts';
+import { fitsCameraFrame } from '../core/exposure.ts';
 import type { FrameRatio } from '../core/frame-ratio.ts';
 import { formatExposure, formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { speedToleranceRpm } from '../core/speed-tolerance.ts';
+import { smallestCameraFps } from '../core/whole-frames.ts';
 import { exposureAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
-import type { Match, Settings } from './flash-match-findings.ts';
-import type { Answer } from './types.ts';
+import { DARK_ROWS } from './dark-rows-words.ts';
+import type { Match, Settings, Tolerance } from './flash-match-findings.ts';
+import type { Answer, ResultTable } from './types.ts';
 
 const rateWords = (fps: number): string => `${formatNumber(fps, 4)} frames/s`;
 
-function cureWords({ cure }: Match): string {
-  return cure === undefined
-    ? 'no exposure time that fits into a camera frame cures it'
-    : `${formatExposure(cure.exposureSeconds)} cures it`;
-}
-
-export function flickerWords(found: Match, limitPercent: number): string {
-  const { ripple, beat } = found;
+function flickerWords({ ripple, pulse }: Match, limitPercent: number): string {
   const percent = formatQuantity(ripple.percent, 'percent', 3);
   if (ripple.percent < 0.005) return 'No flicker: every camera frame gets the same light';
   if (ripple.percent <= limitPercent) return `The ripple of ${percent} stays within your limit`;
@@ -25,21 +21,23 @@ export function flickerWords(found: Match, limitPercent: number): string {
     ripple.stops === undefined
       ? 'some exposures get no light at all'
       : formatQuantity(ripple.stops, 'stop', 3);
-  return beat === 0
-    ? `The light is uneven by ${percent} (${stops}) and stands still only while both machines hold their rates exactly; ${cureWords(found)}`
-    : `The picture pulses by ${percent} (${stops}), ${formatNumber(Math.abs(beat), 3)} times a second; ${cureWords(found)}`;
+  return pulse === 0
+    ? `The light is uneven by ${percent} (${stops}) and stands still only while both machines hold their rates exactly`
+    : `The picture pulses by ${percent} (${stops}), ${formatNumber(Math.abs(pulse), 3)} times a second`;
 }
 
-/** The second half of the verdict, joined to the words about flicker. */
-export function wholeFrameWords(found: Match, cameraFps: number, isFlickerFree: boolean): string {
-  if (found.hasDarkFrames) return ', and some camera frames stay dark.';
-  if (found.areWholeFramesSure) return ', and every film frame is sure of a whole camera frame.';
-  const better = found.betterRate;
-  const remedy =
-    better === undefined
-      ? 'with this exposure and readout time no usual rate can'
-      : `${formatNumber(better.valueOf(), 4)} can`;
-  return `, ${isFlickerFree ? 'but' : 'and'} ${rateWords(cameraFps)} cannot promise whole frames; ${remedy}.`;
+/** The sentence of the verdict that says what the present settings do. */
+export function stateSentence(found: Match, settings: Settings): string {
+  const { cameraFps, rippleLimitPercent } = settings;
+  const flicker = flickerWords(found, rippleLimitPercent);
+  if (found.hasDarkRows) return `${flicker}; whole frames: ${DARK_ROWS}.`;
+  if (found.areWholeFramesSure) {
+    return found.ripple.percent <= rippleLimitPercent
+      ? `${flicker}, and every film frame is sure of a whole camera frame.`
+      : `${flicker}.`;
+  }
+  const join = found.ripple.percent <= rippleLimitPercent ? 'but' : 'and';
+  return `${flicker}, ${join} ${rateWords(cameraFps)} cannot promise whole frames.`;
 }
 
 export function beatNote(beat: number, flashRate: number, cameraFps: number): string {
@@ -58,58 +56,90 @@ export function driftAnswer({ drift, bands, ripple }: Match): Answer {
   }
   if (bands < 1e-6) return wordsAnswer(label, 'no bands', { note: 'The readout is too short.' });
   const way =
-    drift === 0 ? 'The bands stand still.' : `The bands move ${drift > 0 ? 'up' : 'down'}`;
-  const seen = drift === 0 ? '' : ' in a picture whose top row is read first.';
+    drift === 0
+      ? 'The bands stand still.'
+      : `The bands move ${drift > 0 ? 'up' : 'down'} in a picture whose top row is read first; ${drift > 0 ? 'down' : 'up'} if the camera stands on its head or the file was flipped.`;
   return quantityAnswer(label, Math.abs(drift), 'pictureHeightsPerSecond', 3, {
-    note: `${way}${seen}${ripple.percent === 0 ? ' At this exposure time they are invisible.' : ''}`,
+    note: `${way}${ripple.percent === 0 ? ' At this exposure time they are invisible.' : ''}`,
   });
 }
 
-export function toleranceAnswer({ tolerance, speedRange, cure }: Match, limit: number): Answer {
+export function bandsAnswer({ bands }: Match, isReadoutMeasured: boolean): Answer {
+  return quantityAnswer('Bands down the picture', bands, 'one', 3, {
+    ...(isReadoutMeasured ? {} : { note: 'At most; as many if the readout fills a camera frame.' }),
+  });
+}
+
+export function toleranceAnswer(tolerance: Tolerance | undefined, limit: number): Answer {
   const label = 'Speed may wander from the match by';
+  if (tolerance === undefined) {
+    return wordsAnswer(label, 'no match to hold', {
+      note: 'No exposure of whole flashes fits into this camera frame and meets the limit.',
+    });
+  }
+  const { exposureSeconds, filmFps, slowest, fastest } = tolerance;
   const limitWords = formatQuantity(limit, 'percent', 3);
-  if (tolerance === undefined || speedRange === undefined) {
+  if (filmFps === undefined || slowest === undefined || fastest === undefined) {
     return wordsAnswer(label, 'any amount', {
       note: `Near this match the ripple never reaches ${limitWords}.`,
     });
   }
-  const printed = quantityAnswer(label, tolerance, 'fps', 3);
-  const range = `${formatNumber(speedRange.slowest, 4)} to ${formatNumber(speedRange.fastest, 4)} frames/s`;
-  const rpm = formatQuantity(speedToleranceRpm(tolerance, 1), 'rpm', 3);
-  const matched = cure === undefined ? '' : ` at ${formatExposure(cure.exposureSeconds)}`;
+  const printed = quantityAnswer(label, filmFps, 'fps', 3);
+  const range = `${formatNumber(slowest, 4)} to ${formatNumber(fastest, 4)} frames/s`;
+  const rpm = formatQuantity(speedToleranceRpm(filmFps, 1), 'rpm', 3);
   return {
     ...printed,
     text: `±${printed.text}`,
-    note: `From ${range}${matched} the ripple stays within ${limitWords}; ±${rpm} on a shaft that turns once for each film frame.`,
+    note: `From ${range} at ${formatExposure(exposureSeconds)} the ripple stays within ${limitWords}; ±${rpm} on a shaft that turns once for each film frame.`,
   };
 }
 
-export function matchAnswer({ cure }: Match, settings: Settings): Answer {
-  const { filmFps, flashesPerFrame, cameraFps, rippleLimitPercent } = settings;
+/** One flash, whatever the camera: the exposure time that goes with the projector. */
+export function matchAnswer({ flashRate, shutter }: Match, settings: Settings): Answer {
+  const { filmFps, cameraFps } = settings;
   const label = 'Matching exposure time';
-  if (cure === undefined) {
-    return wordsAnswer(label, 'none fits', {
+  const seconds = 1 / flashRate;
+  if (!fitsCameraFrame(seconds, cameraFps)) {
+    return exposureAnswer(label, seconds, {
       level: 'stop',
-      note: `One flash lasts ${formatExposure(1 / (filmFps * flashesPerFrame))}, longer than a camera frame at ${rateWords(cameraFps)}. Lower the camera rate.`,
+      note: `One flash. It does not fit into a camera frame at ${rateWords(cameraFps)}; it takes a camera rate of ${rateWords(flashRate)} or less.`,
     });
   }
-  const all = matchingExposures(filmFps, flashesPerFrame, cameraFps);
-  const others = all.filter((seconds) => seconds !== cure.exposureSeconds).slice(0, 4);
-  const list = others.map((seconds) => formatExposure(seconds)).join(', ');
-  const also =
-    others.length === 0 ? 'The only one that fits into the camera frame.' : `Also ${list}.`;
-  const count = cure.flashes === 1 ? 'One flash' : `${cure.flashes} flashes`;
-  return exposureAnswer(label, cure.exposureSeconds, {
-    note: `${count}; ripple 0 %, and below ${formatQuantity(rippleLimitPercent, 'percent', 3)} while the speed holds. ${also}`,
+  const ripple = shutterRipplePercent(shutter, filmFps, seconds);
+  return exposureAnswer(label, seconds, {
+    note:
+      ripple < 0.005
+        ? 'One flash; ripple 0 % while the speed holds.'
+        : `One flash; these blades leave a ripple of ${formatQuantity(ripple, 'percent', 3)}.`,
   });
 }
 
-function betterRateNote({ hasDarkFrames, betterRate }: Match): string {
-  if (hasDarkFrames)
-    return 'Some exposures fall wholly into the dark; lengthen the exposure first.';
-  return betterRate === undefined
-    ? 'No usual camera rate promises them with this exposure and readout time.'
-    : `The smallest usual rate that does: ${rateWords(betterRate.valueOf())}.`;
+/** Matches of one flash and more, each with the camera rates between which it works as a whole. */
+export function matchTable(found: Match, settings: Settings): ResultTable {
+  const { filmFps, flashesPerFrame, readoutSeconds, rippleLimitPercent } = settings;
+  const { shutter, flashRate, closed, longestDark } = found;
+  const count = Math.min(4, Math.max(2, flashesPerFrame));
+  return {
+    caption: 'Exposures of whole flashes at this film rate, and the camera rates they ask for',
+    columns: ['Flashes', 'Exposure time', 'Ripple', 'Whole frames from', 'Fits up to'],
+    rows: Array.from({ length: count }, (_, index) => {
+      const seconds = (index + 1) / flashRate;
+      const ripple = shutterRipplePercent(shutter, filmFps, seconds);
+      const least = smallestCameraFps(filmFps, closed, seconds, readoutSeconds, longestDark);
+      const isPossible = least !== undefined && least * seconds <= 1 + 1e-9;
+      const works = isPossible && ripple <= rippleLimitPercent;
+      return {
+        cells: [
+          String(index + 1),
+          formatExposure(seconds),
+          formatQuantity(ripple, 'percent', 3),
+          least === undefined ? 'no camera rate' : rateWords(least),
+          rateWords(1 / seconds),
+        ],
+        level: works ? 'note' : 'stop',
+      };
+    }),
+  };
 }
 
 /** Words for a ratio so simple that two machines on the mains may hold it for a while. */
@@ -124,10 +154,10 @@ export function wholeFrameAnswers(
   cameraFps: number,
   ratio: FrameRatio,
 ): Record<string, Answer> {
-  const { smallest, hasDarkFrames, areWholeFramesSure } = found;
+  const { smallest, hasDarkRows, areWholeFramesSure } = found;
   const rateLabel = 'Smallest sure camera rate';
-  const noRate = hasDarkFrames
-    ? 'At this exposure time some camera frames stay dark at any rate.'
+  const noRate = hasDarkRows
+    ? 'At this exposure time some rows can stay dark at any rate.'
     : 'Exposure and readout together outlast a film frame and the dark after it.';
   return {
     wholeFrames: areWholeFramesSure
@@ -135,15 +165,21 @@ export function wholeFrameAnswers(
           level: 'good',
           note: 'Some camera frames may still blend two film frames; leave those out.',
         })
-      : wordsAnswer('Whole frames', `not sure at ${rateWords(cameraFps)}`, {
-          level: 'care',
-          note: `${betterRateNote(found)}${found.hasDarkFrames ? '' : ratioNote(ratio)}`,
-        }),
+      : wordsAnswer(
+          'Whole frames',
+          hasDarkRows ? DARK_ROWS : `not sure at ${rateWords(cameraFps)}`,
+          {
+            level: 'care',
+            note: hasDarkRows
+              ? 'The exposure fits into a dark gap of the shutter; lengthen it first.'
+              : `This exposure time asks for the rate below.${ratioNote(ratio)}`,
+          },
+        ),
     smallestCameraFps:
-      smallest === undefined || hasDarkFrames
+      smallest === undefined
         ? wordsAnswer(rateLabel, 'none', { note: noRate })
         : quantityAnswer(rateLabel, smallest, 'fps', 4, {
-            note: 'For a projector and a camera that run free of each other.',
+            note: 'For this exposure time, and a projector and a camera that run free of each other.',
           }),
   };
 }

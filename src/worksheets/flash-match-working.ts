@@ -2,7 +2,7 @@ import { nearestMultiple } from '../core/beat.ts';
 import { formatExposure, formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { match, type Settings } from './flash-match-findings.ts';
 import type { Outcome, WorkingStep } from './types.ts';
-import { windowStep } from './window-step.ts';
+import { smallestRateStep, windowStep } from './window-step.ts';
 
 const ms = (seconds: number): string => formatNumber(seconds * 1000, 4);
 
@@ -11,8 +11,10 @@ export function flashMatchWorking(
   settings: Settings,
   { answers }: Outcome,
 ): readonly WorkingStep[] {
-  const { filmFps, flashesPerFrame, cameraFps, exposureSeconds, readoutSeconds } = settings;
-  const { ripple, beat, flashRate, closed, openFraction, window, bands } = match(settings);
+  const { filmFps, flashesPerFrame, cameraFps, exposureSeconds } = settings;
+  const found = match(settings);
+  const { ripple, beat, flashRate, closed, longestDark, openFraction, window, bands } = found;
+  const { readoutSeconds } = found;
   const textOf = (key: string): string => answers[key]?.text ?? '';
   const limit = formatNumber(settings.rippleLimitPercent, 3);
   const multiple = nearestMultiple(flashRate, cameraFps);
@@ -35,22 +37,32 @@ export function flashMatchWorking(
       sum: `${formatNumber(flashRate, 5)} − ${multiple} × ${formatNumber(cameraFps, 5)} = ${formatQuantity(beat, 'Hz', 3)}`,
     },
     {
-      words: 'A whole number of flashes is the matching exposure time.',
-      sum: `T = k ÷ F, nearest: ${textOf('matchingExposureSeconds')}`,
+      words: 'One flash is the matching exposure time.',
+      sum: `T = 1 ÷ F = 1 ÷ ${formatNumber(flashRate, 5)}: ${textOf('matchingExposureSeconds')}`,
     },
-    {
-      words: 'Open fraction times ripple limit times film rate is the speed tolerance.',
-      sum: `${formatNumber(openFraction, 3)} × ${limit} % × ${formatNumber(filmFps, 5)}: ${textOf('speedToleranceFps')}`,
-    },
+    found.isEqual && found.shutter.wipeFraction === 0
+      ? {
+          words: 'Open fraction d times ripple limit q times film rate f is the speed tolerance.',
+          sum: `${formatNumber(openFraction, 3)} × ${limit} % × ${formatNumber(filmFps, 5)}: ${textOf('speedToleranceFps')}`,
+        }
+      : {
+          words:
+            'The film rate is moved off in small steps until the ripple passes the limit; that is the speed tolerance.',
+          sum: textOf('speedToleranceFps'),
+        },
     {
       words: 'Flash rate times readout time gives the bands down the picture.',
       sum: `${formatNumber(flashRate, 5)} × ${ms(readoutSeconds)} ms = ${formatNumber(bands, 3)}`,
     },
-    windowStep(settings, closed, window),
-    {
-      words:
-        'The camera must start at least once in each window, so one divided by it is the rate.',
-      sum: `1 ÷ ${ms(window)} ms: ${textOf('smallestCameraFps')}`,
-    },
+    windowStep({ filmFps, exposureSeconds, readoutSeconds }, closed, window, longestDark),
+    ...(settings.readoutSeconds === undefined && window !== undefined
+      ? [
+          {
+            words:
+              'A readout that was not measured counts as one camera frame of whatever rate, so two camera frames must fit into P + c − T.',
+            sum: `2 ÷ (${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)}) ms: ${textOf('smallestCameraFps')}`,
+          },
+        ]
+      : smallestRateStep(window, textOf('smallestCameraFps'))),
   ];
 }

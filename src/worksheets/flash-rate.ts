@@ -55,7 +55,7 @@ export const worksheet = defineWorksheet({
       minimum: 0.25,
       maximum: 6,
       default: '1',
-      accepted: '1, 3 or 1/2',
+      accepted: '1 or 2',
       help: 'Turn the machine by hand until the claw has moved once, and count the turns of the shutter.',
     },
   },

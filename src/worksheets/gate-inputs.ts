@@ -1,5 +1,5 @@
 // Inputs that several worksheets of the gate share, so that a quantity reads the same everywhere.
-import type { CountInput, QuantityInput } from './types.ts';
+import type { CountInput, OptionalQuantityInput, QuantityInput } from './types.ts';
 
 export const filmFpsInput = {
   kind: 'quantity',
@@ -36,6 +36,28 @@ export const openPercentInput = {
   bench: 'projector.openFraction',
 } as const satisfies QuantityInput;
 
+export const pulldownBladeDegreesInput = {
+  kind: 'optional-quantity',
+  label: 'Pulldown blade',
+  unit: 'deg',
+  minimum: 1,
+  maximum: 340,
+  default: '',
+  accepted: '72 or 72°',
+  help: 'Angle of the blade that hides the move, of 360° for one film frame. It is often the widest. If the shutter turns more than once for a frame, divide the angle on the disc by the turns. Empty: all blades alike.',
+} as const satisfies OptionalQuantityInput;
+
+export const edgeWipeDegreesInput = {
+  kind: 'optional-quantity',
+  label: 'Edge wipe',
+  unit: 'deg',
+  minimum: 0,
+  maximum: 90,
+  default: '',
+  accepted: '8 or 8°',
+  help: 'Angle, of the same 360°, in which the edge of a blade crosses the gate. Empty: it cuts at once.',
+} as const satisfies OptionalQuantityInput;
+
 export const cameraFpsInput = {
   kind: 'quantity',
   label: 'Camera rate',
@@ -61,18 +83,19 @@ export const exposureSecondsInput = {
   bench: 'camera.exposureSeconds',
 } as const satisfies QuantityInput;
 
+/** Empty means not measured: a whole camera frame is then assumed, the worst there can be. */
 export const readoutSecondsInput = {
-  kind: 'quantity',
+  kind: 'optional-quantity',
   label: 'Readout time',
   unit: 's',
   entryUnit: 'ms',
   minimum: 0,
   maximum: 1,
-  default: '0',
-  accepted: '0, 16 or 16 ms',
-  help: 'Time from the first row to the last. 0 for a global shutter; often 5 to 30 ms for a rolling one.',
+  default: '',
+  accepted: '16, 16 ms or 0',
+  help: 'Time from the first row to the last, measured in the mode you record in. Empty means not measured: a whole camera frame is assumed, the worst case. 0 only for a proven global shutter; a picture without bands does not prove one.',
   bench: 'camera.readoutSeconds',
-} as const satisfies QuantityInput;
+} as const satisfies OptionalQuantityInput;
 
 export const rippleLimitPercentInput = {
   kind: 'quantity',
@@ -80,7 +103,7 @@ export const rippleLimitPercentInput = {
   unit: 'percent',
   minimum: 0.1,
   maximum: 20,
-  default: '2',
-  accepted: '2 or 0.5 %',
-  help: 'The ripple that you still accept. 2 % is hard to see in a moving picture.',
+  default: '1',
+  accepted: '1 or 0.5 %',
+  help: 'The ripple that you still accept, brightest to darkest. 2 % is what people with normal sight just notice at about 8 pulses a second, and sooner on a large bright sky; 1 % keeps below that.',
 } as const satisfies QuantityInput;

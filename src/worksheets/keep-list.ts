@@ -1,87 +1,67 @@
-import { driftFilmFrames, rateTolerancePercent } from '../core/keep-drift.ts';
-import {
-  keepListCsv,
-  LAST_CAMERA_FRAME,
-  MOST_FILM_FRAMES,
-  type KeepList,
-} from '../core/keep-list.ts';
+import { isSureFilmFrame } from '../core/keep-drift.ts';
+import { LAST_CAMERA_FRAME, MOST_FILM_FRAMES } from '../core/keep-list.ts';
+import { keepReelCsv } from '../core/keep-ties.ts';
 import { keepCommand } from '../core/picture-commands.ts';
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { durationAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
 import {
   cameraFpsInput,
+  edgeWipeDegreesInput,
   exposureSecondsInput,
   filmFpsInput,
   flashesPerFrameInput,
   openPercentInput,
+  pulldownBladeDegreesInput,
   readoutSecondsInput,
 } from './gate-inputs.ts';
-import { findKeepList, type KeepEntries, type KeepFindings } from './keep-list-findings.ts';
+import { findKeepList, type KeepFindings } from './keep-list-findings.ts';
 import { startOfList } from './keep-list-picture.ts';
+import {
+  keepVerdict,
+  spacingWords,
+  sureAroundTies,
+  sureTable,
+  wanderWords,
+} from './keep-list-words.ts';
+import { readoutAssumed } from './readout-words.ts';
 import { codeRangeInput, PICTURE_TURNS, pictureTurnInput } from './recording-inputs.ts';
-import { defineWorksheet, type Outcome, type ResultFile } from './types.ts';
-
-function verdictFor(found: KeepFindings, { filmFrames }: KeepEntries): Outcome['verdict'] {
-  if (found.rule === undefined) {
-    return {
-      level: 'stop',
-      sentence:
-        'The camera is slower than the film, so some film frames have no camera frame of their own: raise the camera rate or slow the film.',
-    };
-  }
-  if (found.wholeRoomFrames < -1e-9) {
-    return {
-      level: 'stop',
-      sentence:
-        'At these settings even a perfect list meets blended frames: raise the camera rate or shorten exposure or readout.',
-    };
-  }
-  if (found.roomFrames < -1e-9) {
-    return {
-      level: 'care',
-      sentence: `Every film frame gets its own camera frame, but whole ones are sure only if the start is right to ${formatNumber(found.wholeRoomFrames, 2)} camera frames: check the picked film, and move the start by a tenth or two if a frame is blended.`,
-    };
-  }
-  if (found.isTied) {
-    return {
-      level: 'care',
-      sentence: `All ${formatNumber(filmFrames)} film frames have their camera frame, tied at both ends; this holds if the film ran at one speed in between.`,
-    };
-  }
-  if (found.sureFrames >= filmFrames) {
-    return {
-      level: 'good',
-      sentence: `Every one of the ${formatNumber(filmFrames)} film frames has a whole camera frame of its own.`,
-    };
-  }
-  return {
-    level: 'care',
-    sentence: `The list is sure for the first ${formatNumber(found.sureFrames)} of ${formatNumber(filmFrames)} film frames only: tie it to the last film frame too, or make a new list for each stretch.`,
-  };
-}
-
-function spacingWords({ ratio }: KeepFindings): string {
-  const fewest = ratio.floor().valueOf();
-  const most = ratio.ceil().valueOf();
-  if (fewest === most) return fewest === 1 ? 'each one' : `one of every ${fewest}`;
-  return `${fewest} or ${most} apart`;
-}
+import { BLADES_MODEL } from './shutter-inputs.ts';
+import { defineWorksheet, type ResultFile } from './types.ts';
 
 /** The keep list as a file. Its text is only made when it is taken away: a long reel has many lines. */
 class KeepListFile implements ResultFile {
   readonly fileName = 'keep-list.csv';
   readonly mediaType = 'text/csv';
-  readonly #list: KeepList;
-  readonly #cameraFps: number;
+  readonly #found: KeepFindings;
 
-  constructor(list: KeepList, cameraFps: number) {
-    this.#list = list;
-    this.#cameraFps = cameraFps;
+  constructor(found: KeepFindings) {
+    this.#found = found;
   }
 
   get text(): string {
-    return keepListCsv(this.#list, this.#cameraFps);
+    const { reel, bench, trust } = this.#found;
+    return keepReelCsv(reel, bench.cameraFps, (filmFrame) => isSureFilmFrame(trust, filmFrame));
   }
+}
+
+/** Ties in between at most; beyond that the command grows too long for a terminal. */
+const MOST_TIES = 40;
+
+function cautionsFor(found: KeepFindings, filmFps: number): readonly string[] {
+  const { ratio, bench, isTied, wanderSource } = found;
+  const isFarOff = isTied && Math.abs(bench.cameraFps / ratio / filmFps - 1) > 0.05;
+  return [
+    ...(isFarOff
+      ? [
+          'The film rate from the two ends and the one you typed differ by more than 5 %: check the frame numbers and the count.',
+        ]
+      : []),
+    ...(wanderSource === 'disproved'
+      ? [
+          'The ties contradict the wander that you declare: the film ran at different speeds between them. Check the frame numbers; if they are right, the machine wanders by more than you declare, and nobody knows by how much.',
+        ]
+      : []),
+  ];
 }
 
 export const worksheet = defineWorksheet({
@@ -125,7 +105,7 @@ export const worksheet = defineWorksheet({
       maximum: LAST_CAMERA_FRAME,
       default: '126',
       accepted: '126, 126 1/2 or 126.3',
-      help: 'Step through the recording, counting from 0. The middle one of the camera frames that show the first film frame clean; 126 1/2 when 126 and 127 are clean. Tenths are for moving the start by trial.',
+      help: 'Step through the recording, counting from 0. The middle one of the camera frames that show the first film frame clean; 126 1/2 when 126 and 127 are clean. Tenths are for moving the start by trial; they leave the list unsure.',
     },
     lastCameraFrame: {
       kind: 'optional-quantity',
@@ -137,6 +117,30 @@ export const worksheet = defineWorksheet({
       accepted: '10123 or 10123 1/2',
       help: 'The same for the last film frame, if you know its number. Ties the list at both ends. Leave it empty to trust the rates.',
     },
+    tieFilmFrames: {
+      kind: 'list',
+      label: 'Film frames tied in between',
+      unit: 'frames',
+      minimum: 2,
+      maximum: MOST_FILM_FRAMES,
+      longest: MOST_TIES,
+      mayBeEmpty: true,
+      default: '',
+      accepted: '1201; 2401',
+      help: 'More film frames that you found in the recording, for instance the first one after a splice. Their numbers, the first film frame of the reel being 1, in order and separated by semicolons.',
+    },
+    tieCameraFrames: {
+      kind: 'list',
+      label: 'Their camera frames',
+      unit: 'frames',
+      minimum: 0,
+      maximum: LAST_CAMERA_FRAME,
+      longest: MOST_TIES,
+      mayBeEmpty: true,
+      default: '',
+      accepted: '3463; 6801 1/2',
+      help: 'The middle of the clean camera frames of each, counted from 0, in the same order.',
+    },
     rateErrorPercent: {
       kind: 'quantity',
       label: 'The film rate may be out by',
@@ -145,35 +149,117 @@ export const worksheet = defineWorksheet({
       maximum: 10,
       default: '0.1',
       accepted: '0.1 %',
-      help: 'Either way; what your measurement leaves unsure, and what the projector drifts. 0 only where one clock drives projector and camera.',
+      help: 'Either way: what your measurement leaves unsure. Counts where no tie follows. 0 only where one clock drives projector and camera.',
+    },
+    wanderPercent: {
+      kind: 'optional-quantity',
+      label: 'The speed wanders by',
+      unit: 'percent',
+      minimum: 0,
+      maximum: 10,
+      default: '',
+      accepted: '0.1 %',
+      help: 'How far the film rate strays from its steady value while the reel runs, either way, as measured with film in the gate. Empty means not measured: ±1 % is assumed. A motor that follows the mains strays by 0.1 to 0.4 %, others by more. 0 only where one clock drives both machines.',
     },
     exposureSeconds: { ...exposureSecondsInput, default: '1/54' },
     readoutSeconds: readoutSecondsInput,
     flashesPerFrame: flashesPerFrameInput,
     openPercent: openPercentInput,
+    pulldownBladeDegrees: pulldownBladeDegreesInput,
+    edgeWipeDegrees: edgeWipeDegreesInput,
     turn: pictureTurnInput,
     codeRange: codeRangeInput,
   },
-  model:
-    'Projector and camera each run at one constant rate; the first film frame lies in the middle of the camera frames you name. Then the nearest camera frame is picked for each film frame, in exact fractions. Real projectors wander, so the list is sure only as long as the drift stays within the room that whole frames leave. How well the start is known follows from the number of clean camera frames; a start in other tenths counts as found by trial. Equal blades with hard edges are assumed. In the file camera frames and film frames are both counted from 0; the table counts film frames from 1.',
+  model: `The first film frame lies in the middle of the camera frames you name, and so does every other tie; between two ties the nearest camera frame is picked for each film frame, in exact fractions. A film frame is called sure when its camera frame is whole for every speed that stays within the wander, slow or fast, and for every place of the ties that fits what you saw: a tie is the middle of the camera frames that look clean, and a ghost of up to a tenth of the light in the top or bottom row may be overlooked. A tie in other tenths was found by trial and bounds nothing. ${BLADES_MODEL} In the file camera frames and film frames are both counted from 0; here film frames are counted from 1.`,
   compute(entries, exact) {
     const found = findKeepList(entries, exact.filmFps, exact.cameraFps);
-    const { filmFrames, rateErrorPercent, cameraFps, nativeFps } = entries;
-    const { list, rule, firstKept, lastKept, ratio } = found;
+    const { filmFrames, filmFps, cameraFps, nativeFps } = entries;
+    const { rules, firstKept, lastKept, ratio, trust, bench } = found;
     // Exposures over several film frames hold no whole frame anywhere; there is nothing to list.
-    const isShort = (entries.exposureSeconds + entries.readoutSeconds) * entries.filmFps < 3;
+    const isShort = (entries.exposureSeconds + bench.readoutSeconds) * filmFps < 3;
     const start = isShort ? startOfList(entries, found) : undefined;
-    const tolerance = rateTolerancePercent(found.roomFrames, ratio.valueOf(), filmFrames);
-    const drift = found.isTied ? 0 : driftFilmFrames(filmFrames, rateErrorPercent);
+    const verdict = keepVerdict(found, entries);
+    const cautions = cautionsFor(found, filmFps);
     return {
-      verdict: verdictFor(found, entries),
+      verdict: {
+        level: verdict.level,
+        sentence: `${verdict.sentence}${readoutAssumed(entries.readoutSeconds, cameraFps)}`,
+      },
       answers: {
-        cameraFramesPerFilmFrame: quantityAnswer(
-          'Camera frames per film frame',
-          ratio.valueOf(),
+        sureFilmFrames: quantityAnswer(
+          'Film frames that are sure',
+          trust.sureFilmFrames,
           'one',
-          6,
+          9,
+          {
+            level: trust.sureFilmFrames === filmFrames ? 'good' : 'care',
+            note: `Of ${formatNumber(filmFrames)}; the others may be blended, doubled or missing.`,
+          },
         ),
+        wanderPercent: quantityAnswer('Wander counted with', found.wanderPercent, 'percent', 2, {
+          note: `${wanderWords(found)}.`,
+        }),
+        sureAroundTies: quantityAnswer(
+          'Sure on either side of a tie',
+          sureAroundTies(found),
+          'one',
+          9,
+          {
+            note: 'Film frames; the tie with the fewest.',
+          },
+        ),
+        wanderBornePercent:
+          found.bornePercent === undefined
+            ? wordsAnswer('Wander that the whole list bears', 'none', {
+                note: 'Not even a film that holds its speed is sure all through.',
+              })
+            : quantityAnswer('Wander that the whole list bears', found.bornePercent, 'percent', 2, {
+                note: 'Up to it every film frame of this list is sure.',
+              }),
+        tiesNeeded:
+          found.tiesNeeded === undefined || found.hasDarkRows
+            ? wordsAnswer('Ties that make the whole list sure', 'no number is enough')
+            : quantityAnswer('Ties that make the whole list sure', found.tiesNeeded, 'one', 9, {
+                note: 'Spread evenly, the first and the last film frame included.',
+              }),
+        provenWanderPercent:
+          found.reel.ties.length < 3
+            ? wordsAnswer('Wander that the ties prove', 'not known', {
+                note: 'It takes a third tie, best in the middle.',
+              })
+            : quantityAnswer(
+                'Wander that the ties prove',
+                found.provenWanderPercent,
+                'percent',
+                2,
+                {
+                  note: 'The true wander is at least this.',
+                },
+              ),
+        tieErrorFrames: quantityAnswer(
+          'A tie may be off by',
+          Math.max(...trust.tieErrorFrames),
+          'frames',
+          2,
+          { note: 'Camera frames either way; follows from the count of clean ones.' },
+        ),
+        roomCameraFrames: quantityAnswer(
+          'Room in the window',
+          Math.max(0, trust.halfWindowFrames),
+          'frames',
+          2,
+          {
+            note: 'Camera frames that the kept one may lie from the middle of its film frame, rounding and all errors together.',
+          },
+        ),
+        driftFilmFrames: quantityAnswer(
+          'The list may be out by',
+          trust.worstErrorFrames / ratio,
+          'one',
+          3,
+          { note: 'Film frames either way, where it is worst.' },
+        ),
+        cameraFramesPerFilmFrame: quantityAnswer('Camera frames per film frame', ratio, 'one', 6),
         spacing: wordsAnswer('Kept frames are', spacingWords(found)),
         lastKept: quantityAnswer('Camera frame kept for the last film frame', lastKept, 'one', 9),
         droppedFrames: quantityAnswer(
@@ -183,86 +269,68 @@ export const worksheet = defineWorksheet({
           9,
         ),
         nativeSeconds: durationAnswer('Running time at the native rate', filmFrames / nativeFps),
-        startErrorFrames: quantityAnswer(
-          'The start may be off by',
-          found.startErrorFrames,
-          'frames',
-          2,
-          { note: 'Camera frames either way; follows from the count of clean ones.' },
-        ),
-        roomCameraFrames: quantityAnswer(
-          'Room left for drift',
-          Math.max(0, found.roomFrames),
-          'frames',
-          2,
-          { note: 'Camera frames that a film frame may lie away from where the list puts it.' },
-        ),
-        driftFilmFrames: quantityAnswer('Drift at the last film frame', drift, 'one', 3, {
-          note: found.isTied
-            ? 'None: the list is tied at both ends.'
-            : 'In film frames, either way: so many are missing or doubled at the end.',
-        }),
-        sureFilmFrames: quantityAnswer('Film frames that are sure', found.sureFrames, 'one', 9),
-        rateTolerancePercent: quantityAnswer(
-          'Error of the film rate that the whole list bears',
-          tolerance,
-          'percent',
-          2,
-        ),
         ...(found.isTied
-          ? { listFps: quantityAnswer('Film rate between the ends', found.listFps, 'fps', 6) }
+          ? { listFps: quantityAnswer('Film rate between the ends', cameraFps / ratio, 'fps', 6) }
           : {}),
       },
-      ...(found.isTied && Math.abs(found.listFps / entries.filmFps - 1) > 0.05
-        ? {
-            cautions: [
-              'The film rate from the two ends and the one you typed differ by more than 5 %: check the frame numbers and the count.',
-            ],
-          }
-        : {}),
-      ...(rule === undefined
+      ...(cautions.length === 0 ? {} : { cautions }),
+      ...(rules === undefined
         ? {}
         : {
             commands: [
               {
                 label: 'Pick the kept frames, turn them and stamp them at the native rate',
-                text: keepCommand(rule, exact.nativeFps, {
+                text: keepCommand(rules, exact.nativeFps, {
                   turn: PICTURE_TURNS[entries.turn],
                   codeRange: entries.codeRange,
                 }),
               },
             ],
           }),
-      ...(start === undefined ? {} : { tables: [start.table], pictures: [start.picture] }),
-      files: [new KeepListFile(list, cameraFps)],
+      tables: [sureTable(found), ...(start === undefined ? [] : [start.table])],
+      ...(start === undefined ? {} : { pictures: [start.picture] }),
+      files: [new KeepListFile(found)],
     };
   },
   working(entries, { answers }, exact) {
-    const { ratio, list } = findKeepList(entries, exact.filmFps, exact.cameraFps);
-    const { firstCameraFrame, lastCameraFrame, filmFrames } = entries;
-    const first = formatNumber(firstCameraFrame, 9);
-    const last = filmFrames - 1;
-    const middle = ratio.mul(last).valueOf() + firstCameraFrame;
+    const { ratio, reel, trust, isTied, wanderPercent } = findKeepList(
+      entries,
+      exact.filmFps,
+      exact.cameraFps,
+    );
+    const { firstCameraFrame, lastCameraFrame, filmFrames, cameraFps, filmFps } = entries;
+    const textOf = (key: string): string => answers[key]?.text ?? '';
+    const shown = (value: number, digits = 4): string => formatNumber(value, digits);
     return [
-      lastCameraFrame === undefined
+      isTied && lastCameraFrame !== undefined
         ? {
-            words: 'Camera rate divided by film rate gives the camera frames per film frame.',
-            sum: `${formatQuantity(entries.cameraFps, 'fps', 6)} ÷ ${formatQuantity(entries.filmFps, 'fps', 6)} = ${list.top}/${list.bottom} = ${formatNumber(ratio.valueOf(), 6)}`,
-          }
-        : {
             words:
               'Camera frames from end to end, divided by the steps between film frames, give the camera frames per film frame.',
-            sum: `(${formatNumber(lastCameraFrame, 9)} − ${first}) ÷ (${filmFrames} − 1) = ${formatNumber(ratio.valueOf(), 6)}`,
+            sum: `(${shown(lastCameraFrame, 9)} − ${shown(firstCameraFrame, 9)}) ÷ (${filmFrames} − 1) = ${shown(ratio, 6)}`,
+          }
+        : {
+            words: 'Camera rate divided by film rate gives the camera frames per film frame.',
+            sum: `${formatQuantity(cameraFps, 'fps', 6)} ÷ ${formatQuantity(filmFps, 'fps', 6)} = ${shown(cameraFps / filmFps, 6)}`,
           },
       {
         words:
-          'Each film frame lies so many camera frames after the one before; the nearest camera frame is kept. For the last film frame:',
-        sum: `${first} + ${last} × ${list.top}/${list.bottom} = ${formatNumber(middle, 9)}, kept: ${answers['lastKept']?.text ?? ''}`,
+          'Each film frame lies so many camera frames after the one before; between ties the share of the way counts. The nearest camera frame is kept, for the last film frame:',
+        sum: `${reel.ties.length} ${reel.ties.length === 1 ? 'tie' : 'ties'}; kept: ${textOf('lastKept')}`,
       },
       {
         words:
-          'The drift is the number of film frames times the error of the film rate; the list is sure while the drift, in camera frames, stays within the room.',
-        sum: `drift ${answers['driftFilmFrames']?.text ?? ''} film frames; room ${answers['roomCameraFrames']?.text ?? ''} of the camera`,
+          'The room is half the window P + c − T − R in camera frames, at the fastest that the film may run with this wander.',
+        sum: `room ${textOf('roomCameraFrames')}`,
+      },
+      {
+        words:
+          'Midway between two ties G film frames apart a wander w moves a film frame by up to w × G ÷ 2; the farther from a tie, the more, and without a second tie without end.',
+        sum: `w = ${formatQuantity(wanderPercent, 'percent', 2)}: out by up to ${shown(trust.worstErrorFrames, 3)} camera frames, ties included`,
+      },
+      {
+        words:
+          'A film frame is sure while that error and its rounding to a whole camera frame fit into the room.',
+        sum: `${textOf('sureFilmFrames')} of ${formatNumber(filmFrames)} film frames`,
       },
     ];
   },

@@ -4,6 +4,7 @@ import { lampAloneRipple, lampRipple, makeLamp } from '../core/lamp-flicker.ts';
 import { formatExposure, formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import { equalBladeRipplePercent } from '../core/ripple.ts';
 import { exposureAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
+import { flashCaution } from './flash-caution.ts';
 import { requireWithinCameraFrame } from './camera-frame-limits.ts';
 import {
   cameraFpsInput,
@@ -11,19 +12,23 @@ import {
   filmFpsInput,
   flashesPerFrameInput,
   openPercentInput,
+  rippleLimitPercentInput,
 } from './gate-inputs.ts';
+import {
+  LAMP_KINDS,
+  lampDepthPercentInput,
+  lampHzInput,
+  lampOnPercentInput,
+} from './lamp-inputs.ts';
 import { defineWorksheet, type Answer, type Outcome } from './types.ts';
 
-/** Ripple that is hard to see in a moving picture, %; common practice. */
-const RIPPLE_LIMIT_PERCENT = 2;
-
-function verdictOf(together: number, shutterAlone: number): Outcome['verdict'] {
+function verdictOf(together: number, shutterAlone: number, limit: number): Outcome['verdict'] {
   const percent = (value: number): string => formatQuantity(value, 'percent', 3);
   const added = together - shutterAlone;
-  if (together <= RIPPLE_LIMIT_PERCENT) {
+  if (together <= limit) {
     return {
       level: 'good',
-      sentence: `Shutter and lamp together leave a ripple of ${percent(together)}, which is hard to see.`,
+      sentence: `Shutter and lamp together leave a ripple of ${percent(together)}, within your limit.`,
     };
   }
   if (added < 0.5) {
@@ -67,46 +72,17 @@ export const worksheet = defineWorksheet({
     lampKind: {
       kind: 'choice',
       label: 'Lamp',
-      options: {
-        smooth: 'glows up and down (filament on the mains)',
-        switched: 'is switched on and off (dimmed LED)',
-      },
+      options: LAMP_KINDS,
       default: 'smooth',
       help: 'A filament on direct current and an LED on a smooth driver do not flicker.',
     },
-    lampHz: {
-      kind: 'quantity',
-      label: 'Lamp flicker rate',
-      unit: 'Hz',
-      minimum: 10,
-      maximum: 50_000,
-      default: '100',
-      accepted: '100, 120 or 1 kHz',
-      help: 'Twice the mains rate for a filament: 100 or 120 Hz. For a dimmed LED the rate of its switching.',
-    },
-    depthPercent: {
-      kind: 'quantity',
-      label: 'Depth of the flicker',
-      unit: 'percent',
-      minimum: 0,
-      maximum: 100,
-      default: '10',
-      accepted: '10 or 100 %',
-      help: '(Brightest − darkest) ÷ (brightest + darkest). About 5 to 15 % for a filament on the mains (from memory, unverified); 100 % for an LED that is switched off and on.',
-    },
-    onPercent: {
-      kind: 'quantity',
-      label: 'Bright part of the time',
-      unit: 'percent',
-      minimum: 1,
-      maximum: 99,
-      default: '50',
-      accepted: '50 or 30 %',
-      help: 'For a switched lamp only.',
-    },
+    lampHz: lampHzInput,
+    depthPercent: lampDepthPercentInput,
+    onPercent: lampOnPercentInput,
+    rippleLimitPercent: rippleLimitPercentInput,
   },
   model:
-    'Equal hard-edged blades times a lamp that flickers at a rate of its own. The ripple is the exact range over every phase of shutter and lamp; lamp and camera at rates in step stay in part of it until one drifts. The depth of real lamps must be measured; figures here are from memory.',
+    'Equal hard-edged blades times a lamp that flickers at a rate of its own. The ripple is the exact range over every phase of shutter and lamp; lamp and camera at rates in step stay in part of it until one drifts. The depth of real lamps must be measured; figures here are from memory. The mains drifts by a few parts in a thousand, so a lamp in step with the camera does not stay there.',
   compute(settings) {
     const { filmFps, flashesPerFrame, openPercent, cameraFps, exposureSeconds } = settings;
     requireWithinCameraFrame(cameraFps, exposureSeconds);
@@ -120,11 +96,13 @@ export const worksheet = defineWorksheet({
     const lampBeat = Math.abs(beatHz(lampHz, cameraFps));
     const difference = Math.abs(flashRate - lampHz);
     const differenceBeat = difference < 1e-9 ? 0 : Math.abs(beatHz(difference, cameraFps));
+    const cautions = flashCaution(ripple.percent, beatHz(flashRate, cameraFps));
     return {
-      verdict: verdictOf(ripple.percent, shutterAlone),
+      ...(cautions.length > 0 ? { cautions } : {}),
+      verdict: verdictOf(ripple.percent, shutterAlone, settings.rippleLimitPercent),
       answers: {
         ripplePercent: quantityAnswer('Ripple of shutter and lamp', ripple.percent, 'percent', 3, {
-          level: ripple.percent <= RIPPLE_LIMIT_PERCENT ? 'good' : 'stop',
+          level: ripple.percent <= settings.rippleLimitPercent ? 'good' : 'stop',
           note: 'Peak to peak, over every phase that can come.',
         }),
         rippleStops:
@@ -183,6 +161,8 @@ export const worksheet = defineWorksheet({
   sources: [
     'cie-tn-006-2016',
     'mains-flicker-forum',
+    'mains-frequency',
+    'wcag-2-3-1',
     'arithmetic',
     'common-practice',
     'from-memory',

@@ -1,28 +1,7 @@
-import Fraction from 'fraction.js';
-import { neededCameraFps, type FinderBench } from '../core/match-finder.ts';
+import { canStayDark, neededCameraFps, type FinderBench } from '../core/match-finder.ts';
 import type { FailedMatch, Match } from '../core/match-ranking.ts';
-import {
-  formatExposure,
-  formatNumber,
-  formatQuantity,
-  formatRate,
-} from '../core/quantity/format.ts';
-
-/** A rate as a reader knows it: 16 2/3 and 30000/1001 rather than their decimals. */
-export function rateWords(fps: number, withUnit = false): string {
-  for (const denominator of [1, 3, 1001]) {
-    const top = Math.round(fps * denominator);
-    if (Math.abs(top / denominator / fps - 1) < 1e-9) {
-      return formatRate(new Fraction(top, denominator), withUnit);
-    }
-  }
-  return withUnit ? formatQuantity(fps, 'fps', 5) : formatNumber(fps, 5);
-}
-
-/** The three settings in one breath. */
-export function settingWords({ filmFps, cameraFps, exposureSeconds }: Match): string {
-  return `film ${rateWords(filmFps)}, camera ${rateWords(cameraFps)}, exposure ${formatExposure(exposureSeconds)}`;
-}
+import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
+import { DARK_ROWS } from './dark-rows-words.ts';
 
 function percent(value: number): string {
   return formatQuantity(value, 'percent', 2);
@@ -47,11 +26,18 @@ export function faultWords(miss: FailedMatch, bench: FinderBench): string {
   switch (miss.fault) {
     case 'exposure-too-long':
       return `the exposure is ${formatNumber(miss.excess, 3)} times as long as a camera frame`;
-    case 'ripple':
-      return bench.speedErrorPercent > 0
-        ? `ripple up to ${percent(miss.worstRipplePercent)} with the speed ${percent(bench.speedErrorPercent)} off, ${percent(miss.ripplePercent)} without; the limit is ${percent(bench.rippleLimitPercent)}`
-        : `ripple ${percent(miss.ripplePercent)}; the limit is ${percent(bench.rippleLimitPercent)}`;
+    case 'readout-too-long':
+      return `the readout is ${formatNumber(miss.excess, 3)} times as long as a camera frame`;
+    case 'ripple': {
+      const ripple =
+        bench.speedErrorPercent > 0
+          ? `ripple up to ${percent(miss.worstRipplePercent)} with the speed ${percent(bench.speedErrorPercent)} off, ${percent(miss.ripplePercent)} without; the limit is ${percent(bench.rippleLimitPercent)}`
+          : `ripple ${percent(miss.ripplePercent)}; the limit is ${percent(bench.rippleLimitPercent)}`;
+      const isDark = canStayDark(miss.filmFps, miss.exposureSeconds, bench);
+      return isDark ? `${ripple}; ${DARK_ROWS}` : ripple;
+    }
     case 'blended': {
+      if (canStayDark(miss.filmFps, miss.exposureSeconds, bench)) return DARK_ROWS;
       const needed = neededCameraFps(miss.filmFps, miss.exposureSeconds, bench);
       return Number.isFinite(needed)
         ? `whole frames need ${formatNumber(needed, 3)} camera frames/s`

@@ -39,13 +39,14 @@ export interface WholeFramesData {
   readonly name: 'whole-frames';
   readonly alternative: string;
   /**
-   * Consecutive camera frames: main film frame, its share of the light (0…1), and the film frame
-   * that gives the rest (left out when there is none).
+   * Consecutive camera frames: main film frame, its share of the light (0…1), the film frame that
+   * gives the rest, and the share of rows without any light (both left out when there are none).
    */
   readonly cameraFrames: readonly {
     readonly filmFrame: number;
     readonly purity: number;
     readonly otherFilmFrame?: number | undefined;
+    readonly darkRows?: number | undefined;
   }[];
 }
 

@@ -13,9 +13,10 @@ import { defineWorksheet, type Outcome } from './types.ts';
 /** Candidates printed in the table; a wide window at a slow camera holds many more. */
 const LONGEST_TABLE = 20;
 
-function howToTell({ side }: BeatCandidate): string {
+function howToTell({ side }: BeatCandidate, isTurnedOver: boolean): string {
   if (side === 0) return 'the beat starts, whichever way you nudge';
-  return side > 0 ? 'the beat rises; bands climb' : 'the beat falls; bands sink';
+  const bands = side > 0 !== isTurnedOver ? 'climb' : 'sink';
+  return side > 0 ? `the beat rises; bands ${bands}` : `the beat falls; bands ${bands}`;
 }
 
 function verdictFor(
@@ -124,7 +125,17 @@ export const worksheet = defineWorksheet({
         'bands-down': 'bands sink in the picture',
       },
       default: 'unknown',
-      help: 'The nudge test: speed the projector up by a trace and watch the beat. The bands tell the same where the camera reads its rows from top to bottom and nothing has flipped the picture.',
+      help: 'The nudge test: speed the projector up by a trace and watch the beat. The bands tell the same in a camera that reads its rows from top to bottom.',
+    },
+    pictureWay: {
+      kind: 'choice',
+      label: 'The picture on the screen is',
+      options: {
+        'as-read': 'as the camera stood upright and recorded it',
+        turned: 'turned over: camera on its head, or the file flipped top to bottom',
+      },
+      default: 'as-read',
+      help: 'Turning the picture over turns the way of the bands. Turned twice is not turned. Left and right do not matter. Look at the raw recording if you are not sure.',
     },
   },
   model:
@@ -145,6 +156,7 @@ export const worksheet = defineWorksheet({
       inputs.slowestFps,
       inputs.fastestFps,
       inputs.observation,
+      inputs.pictureWay === 'turned',
     );
     const errorFps = errorHz / flashesPerFrame;
     const spacing = candidateSpacingFps(cameraFps, flashesPerFrame);
@@ -178,7 +190,7 @@ export const worksheet = defineWorksheet({
               formatQuantity(one.filmFps, 'fps', 5),
               formatQuantity(one.flashRateHz, 'Hz', 5),
               `${one.multiple} × ${formatNumber(cameraFps, 5)} ${one.side < 0 ? '−' : '+'} ${formatNumber(beatHz, 4)}`,
-              howToTell(one),
+              howToTell(one, inputs.pictureWay === 'turned'),
             ],
           })),
         },

@@ -82,7 +82,7 @@ export const worksheet = defineWorksheet({
     },
   },
   model:
-    'Move and blade are arcs of one film-frame cycle; light falls on the part of the move that the blade leaves open. Directions are for an upright picture. Edges are hard; a wipe makes the ends of the smear fainter. The motion of the claw is assumed, so the length of the smear is a guide, not a measurement.',
+    'Move and blade are arcs of one film-frame cycle; light falls on the part of the move that the blade leaves open. Directions are for a picture with its heads up; a raw recording straight into the gate has them down, and there up and down change places. Edges are hard; a wipe makes the ends of the smear fainter. The motion of the claw is assumed, so the length of the smear is a guide, not a measurement.',
   compute({ filmFps, pulldownDegrees, bladeDegrees, bladeLagDegrees, openPercent, motion }) {
     const ghost = travelGhost(
       pulldownDegrees,
@@ -119,12 +119,18 @@ export const worksheet = defineWorksheet({
           ghost.smearUpShare * 100,
           'percent',
           2,
+          {
+            note: 'In a raw recording straight into the gate, heads down, these streaks point down.',
+          },
         ),
         smearDownPercent: quantityAnswer(
           'Smear downwards, of the frame height',
           ghost.smearDownShare * 100,
           'percent',
           2,
+          {
+            note: 'In a raw recording straight into the gate, heads down, these streaks point up.',
+          },
         ),
         movingLightPercent: quantityAnswer(
           'Light that falls on moving film',

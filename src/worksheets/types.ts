@@ -96,6 +96,8 @@ export interface ListInput extends InputBase {
   readonly minimum: number;
   readonly maximum: number;
   readonly longest: number;
+  /** An empty field is an empty list. */
+  readonly mayBeEmpty?: true;
   readonly accepted: string;
 }
 
@@ -182,7 +184,14 @@ export interface Outcome {
   readonly pictures?: readonly PictureData[];
 }
 
-/** A live calculator as data. The single object behind calculator, example, card, table and test. */
+/** What a worksheet made of a set of values. */
+export interface WorksheetRun {
+  readonly outcome: Outcome;
+  /** The steps with the reader's numbers; worked out when asked for. */
+  working(): readonly WorkingStep[];
+}
+
+/** A live calculator. The single object behind calculator, example, card, table and test. */
 export interface Worksheet<Specs extends InputSpecs = InputSpecs> {
   /** Kebab-case noun; also the file name, the example file name and `?w=`. */
   readonly id: string;
@@ -194,21 +203,45 @@ export interface Worksheet<Specs extends InputSpecs = InputSpecs> {
   readonly inputs: Specs;
   /** What is assumed and where it stops holding, for a reader who doubts the answer. */
   readonly model: string;
-  compute(inputs: ValuesOf<Specs>, exact: ExactOf<Specs>): Outcome;
-  working(inputs: ValuesOf<Specs>, outcome: Outcome, exact: ExactOf<Specs>): readonly WorkingStep[];
   /** Standing cautions, printed with every result. */
   readonly cautions: readonly string[];
   /** Ids in content/sources.yaml. */
   readonly sources: readonly string[];
+  /** Label of every answer, in the order in which they are printed. */
+  readonly answerLabels: Readonly<Record<string, string>>;
+  /**
+   * Works with values that were read by these inputs, by input key.
+   *
+   * @throws {OutOfRangeError} naming an input, for values that no entry range excludes
+   */
+  run(
+    values: Readonly<Record<string, unknown>>,
+    exact: Readonly<Record<string, unknown>>,
+  ): WorksheetRun;
 }
 
-/** Fixes the input types of a worksheet while keeping its keys literal. */
+/** A worksheet that still states outcome and working apart; being rewritten. */
+interface OldDefinition<Specs extends InputSpecs> extends Omit<
+  Worksheet,
+  'inputs' | 'answerLabels' | 'run'
+> {
+  readonly inputs: Specs;
+  compute(inputs: ValuesOf<Specs>, exact: ExactOf<Specs>): Outcome;
+  working(inputs: ValuesOf<Specs>, outcome: Outcome, exact: ExactOf<Specs>): readonly WorkingStep[];
+}
+
+/** Makes a worksheet of the old form. */
 export function defineWorksheet<const Specs extends InputSpecs>(
-  worksheet: Worksheet<Specs>,
+  definition: OldDefinition<Specs>,
 ): Worksheet<Specs> {
-  return worksheet;
+  const { compute, working, ...rest } = definition;
+  return {
+    ...rest,
+    answerLabels: {},
+    run(values, exact) {
+      const [read, rational] = [values as ValuesOf<Specs>, exact as ExactOf<Specs>];
+      const outcome = compute(read, rational);
+      return { outcome, working: () => working(read, outcome, rational) };
+    },
+  };
 }
-
-/** A worksheet whose input types are no longer known, as a registry holds it. */
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- compute is contravariant in its inputs
-export type AnyWorksheet = Worksheet<any>;

@@ -6,10 +6,8 @@ import { formatExposure, formatNumber, formatQuantity } from '../core/quantity/f
 import { exposureRipple } from '../core/ripple.ts';
 import { shutterOpenFraction } from '../core/shutter.ts';
 import { shutterFromArcs, slowPulsations } from '../core/unequal-blades.ts';
+import { requireWithinCameraFrame } from './camera-frame-limits.ts';
 import type { Outcome, ResultTable } from './types.ts';
-
-/** Ripple that is hard to see in a moving picture, %; common practice. */
-export const RIPPLE_LIMIT_PERCENT = 2;
 
 /** The inputs of the worksheet. */
 export interface Settings {
@@ -17,24 +15,34 @@ export interface Settings {
   readonly bladeDegrees: readonly number[];
   readonly openDegrees: readonly number[];
   readonly turnsPerFrame: number;
+  readonly edgeWipeDegrees: number | undefined;
   readonly cameraFps: number;
+  /** Undefined for an exposure of one flash. */
+  readonly exposureSeconds: number | undefined;
+  readonly rippleLimitPercent: number;
 }
 
 export function blades(settings: Settings) {
   const { filmFps, bladeDegrees, openDegrees, turnsPerFrame, cameraFps } = settings;
-  const shutter = shutterFromArcs(bladeDegrees, openDegrees, turnsPerFrame);
+  const wipe = settings.edgeWipeDegrees;
+  const shutter = shutterFromArcs(bladeDegrees, openDegrees, turnsPerFrame, wipe);
   const light = makeGateLight(filmFps, shutter);
   const flashes = shutter.sectors.length;
   const flashSeconds = 1 / (filmFps * flashes);
   const turnHz = filmFps * turnsPerFrame;
+  const exposureSeconds = settings.exposureSeconds ?? flashSeconds;
+  // One flash may be longer than a camera frame, and then says so; a typed time may not.
+  if (settings.exposureSeconds !== undefined) requireWithinCameraFrame(cameraFps, exposureSeconds);
   return {
+    exposureSeconds,
+    isOneFlash: Math.abs(exposureSeconds / flashSeconds - 1) < 1e-9,
     light,
     flashes,
     flashSeconds,
     turnHz,
     openFraction: shutterOpenFraction(shutter),
-    ripple: exposureRipple(light, flashSeconds),
-    pulsations: slowPulsations(light, filmFps, turnsPerFrame, flashes, cameraFps, flashSeconds),
+    ripple: exposureRipple(light, exposureSeconds),
+    pulsations: slowPulsations(light, filmFps, turnsPerFrame, flashes, cameraFps, exposureSeconds),
     shownHz: Math.abs(beatHz(turnHz, cameraFps)),
     doesTurnFit: fitsCameraFrame(1 / turnHz, cameraFps),
     sumDegrees: [...bladeDegrees, ...openDegrees].reduce((sum, degrees) => sum + degrees, 0),
@@ -43,29 +51,43 @@ export function blades(settings: Settings) {
 
 export type Blades = ReturnType<typeof blades>;
 
-export function verdictOf(found: Blades, cameraFps: number): Outcome['verdict'] {
-  const { ripple, flashSeconds, turnHz, shownHz, doesTurnFit } = found;
-  const flash = formatExposure(flashSeconds);
+/** “one flash, 1/54 s” or the time that was typed. */
+function exposureWords({ exposureSeconds, isOneFlash }: Blades): string {
+  const time = formatExposure(exposureSeconds);
+  return isOneFlash ? `one flash, ${time}` : time;
+}
+
+export function verdictOf(
+  found: Blades,
+  { cameraFps, rippleLimitPercent }: Settings,
+): Outcome['verdict'] {
+  const { ripple, turnHz, shownHz, doesTurnFit, isOneFlash } = found;
   if (ripple.percent < 0.05) {
     return {
       level: 'good',
-      sentence: `These blades act as equal ones: one flash, ${flash}, leaves no ripple.`,
+      sentence: isOneFlash
+        ? `These blades act as equal ones: ${exposureWords(found)}, leaves no ripple.`
+        : `At ${exposureWords(found)} these blades leave no ripple.`,
     };
   }
   const turn = formatExposure(1 / turnHz);
   const pulse = shownHz === 0 ? 'standing still' : `${formatNumber(shownHz, 3)} times a second`;
+  const percent = formatQuantity(ripple.percent, 'percent', 3);
   const cure = doesTurnFit
     ? `${turn}, one turn of the shutter, ends it`
     : `only ${turn}, one turn of the shutter, would end it, and that does not fit into a camera frame at ${formatNumber(cameraFps, 4)} frames/s`;
+  const level = ripple.percent <= rippleLimitPercent ? 'care' : 'stop';
   return {
-    level: ripple.percent <= RIPPLE_LIMIT_PERCENT ? 'care' : 'stop',
-    sentence: `The blades are unequal: at one flash, ${flash}, a ripple of ${formatQuantity(ripple.percent, 'percent', 3)} remains, ${pulse}; ${cure}.`,
+    level,
+    sentence: isOneFlash
+      ? `The blades are unequal: at ${exposureWords(found)}, a ripple of ${percent} remains, ${pulse}; ${cure}.`
+      : `At ${exposureWords(found)} these blades leave a ripple of ${percent}; ${cure}.`,
   };
 }
 
-export function pulsationTable({ pulsations, flashSeconds }: Blades): ResultTable {
+export function pulsationTable({ pulsations, exposureSeconds }: Blades): ResultTable {
   return {
-    caption: `What an exposure of ${formatExposure(flashSeconds)} leaves, part by part`,
+    caption: `What an exposure of ${formatExposure(exposureSeconds)} leaves, part by part`,
     columns: ['In the gate', 'In the recording', 'Ripple of this part'],
     rows: pulsations.map(({ lightHz, shownHz, ripplePercent }) => ({
       cells: [

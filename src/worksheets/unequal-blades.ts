@@ -2,17 +2,18 @@ import { fitsCameraFrame } from '../core/exposure.ts';
 import { formatExposure, formatNumber } from '../core/quantity/format.ts';
 import { exposureRipple } from '../core/ripple.ts';
 import { exposureAnswer, quantityAnswer, wordsAnswer } from './answers.ts';
-import { cameraFpsInput, filmFpsInput } from './gate-inputs.ts';
+import { flashCaution } from './flash-caution.ts';
+import {
+  cameraFpsInput,
+  edgeWipeDegreesInput,
+  exposureSecondsInput,
+  filmFpsInput,
+  rippleLimitPercentInput,
+} from './gate-inputs.ts';
 import { gateLightPicture } from './gate-pictures.ts';
 import { shutterDiscPicture } from './shutter-disc-picture.ts';
 import { defineWorksheet } from './types.ts';
-import {
-  blades,
-  matchTable,
-  pulsationTable,
-  RIPPLE_LIMIT_PERCENT,
-  verdictOf,
-} from './unequal-blades-findings.ts';
+import { blades, matchTable, pulsationTable, verdictOf } from './unequal-blades-findings.ts';
 
 export const worksheet = defineWorksheet({
   id: 'unequal-blades',
@@ -53,17 +54,35 @@ export const worksheet = defineWorksheet({
       help: 'Turn the machine by hand until the claw has moved once, and count the turns of the shutter.',
       bench: 'projector.turnsPerFrame',
     },
+    edgeWipeDegrees: {
+      ...edgeWipeDegreesInput,
+      help: 'Arc in which the edge of a blade crosses the gate, measured like the blades. Empty: it cuts at once.',
+    },
     cameraFps: cameraFpsInput,
+    exposureSeconds: {
+      ...exposureSecondsInput,
+      kind: 'optional-quantity',
+      default: '',
+      help: 'As set on the camera. Empty: one flash, the match for blades alike.',
+    },
+    rippleLimitPercent: rippleLimitPercentInput,
   },
   model:
-    'Hard edges, a steady lamp. Equal blades light the gate only at multiples of the flash rate, which an exposure of one flash takes out. Unequal blades also leave light at multiples of the shutter turns; only an exposure of whole turns takes that out. The ripple is exact; the parts in the table are each exact alone.',
+    'Hard edges unless a wipe is entered, a steady lamp. Equal blades light the gate only at multiples of the flash rate, which an exposure of one flash takes out. Unequal blades also leave light at multiples of the shutter turns; only an exposure of whole turns takes that out. The ripple is exact; the parts in the table are each exact alone.',
   compute(settings) {
-    const { cameraFps, filmFps } = settings;
+    const { cameraFps } = settings;
     const found = blades(settings);
     const { ripple, flashSeconds, turnHz, flashes, openFraction, sumDegrees } = found;
-    const isWayOff = Math.abs(sumDegrees - 360) > 15;
+    const cautions = [
+      ...(Math.abs(sumDegrees - 360) > 15
+        ? [
+            `Your angles add up to ${formatNumber(sumDegrees, 4)}, not 360: if they are degrees, measure again.`,
+          ]
+        : []),
+      ...flashCaution(ripple.percent, found.shownHz),
+    ];
     return {
-      verdict: verdictOf(found, cameraFps),
+      verdict: verdictOf(found, settings),
       answers: {
         flashesPerFrame: quantityAnswer('Flashes per frame', flashes, 'one'),
         openPercent: quantityAnswer('Open fraction', openFraction * 100, 'percent', 3),
@@ -72,14 +91,22 @@ export const worksheet = defineWorksheet({
             ? 'The exposure time for equal blades.'
             : 'It does not fit into a camera frame at this rate.',
         }),
-        ripplePercent: quantityAnswer('Ripple at one flash', ripple.percent, 'percent', 3, {
-          level:
-            ripple.percent < 0.05
-              ? 'good'
-              : ripple.percent <= RIPPLE_LIMIT_PERCENT
-                ? 'care'
-                : 'stop',
-        }),
+        ripplePercent: quantityAnswer(
+          found.isOneFlash
+            ? 'Ripple at one flash'
+            : `Ripple at ${formatExposure(found.exposureSeconds)}`,
+          ripple.percent,
+          'percent',
+          3,
+          {
+            level:
+              ripple.percent < 0.05
+                ? 'good'
+                : ripple.percent <= settings.rippleLimitPercent
+                  ? 'care'
+                  : 'stop',
+          },
+        ),
         rippleStops:
           ripple.stops === undefined
             ? wordsAnswer('Ripple in stops', 'no limit')
@@ -104,17 +131,16 @@ export const worksheet = defineWorksheet({
         matchTable(found, cameraFps),
         ...(found.pulsations.length > 0 ? [pulsationTable(found)] : []),
       ],
-      ...(isWayOff
-        ? {
-            cautions: [
-              `Your angles add up to ${formatNumber(sumDegrees, 4)}, not 360: if they are degrees, measure again.`,
-            ],
-          }
-        : {}),
+      ...(cautions.length > 0 ? { cautions } : {}),
       pictures: [
         shutterDiscPicture(settings.bladeDegrees, settings.openDegrees),
         // Twice as many camera frames as elsewhere: few of them catch the wide blade whole.
-        gateLightPicture(found.light, Math.min(cameraFps, filmFps * flashes), flashSeconds, 8),
+        gateLightPicture(
+          found.light,
+          Math.min(cameraFps, 1 / found.exposureSeconds),
+          found.exposureSeconds,
+          8,
+        ),
       ],
     };
   },
@@ -137,7 +163,7 @@ export const worksheet = defineWorksheet({
       },
       {
         words:
-          'The lit time inside one flash depends on where it starts. Most less least, divided by the mean, is the ripple.',
+          'The lit time inside an exposure depends on where it starts. Most less least, divided by the mean, is the ripple.',
         sum: `(${ms(ripple.mostLight)} − ${ms(ripple.leastLight)}) ÷ ${ms(ripple.meanLight)} ms = ${textOf('ripplePercent')}`,
       },
       {
@@ -150,5 +176,5 @@ export const worksheet = defineWorksheet({
   cautions: [
     'Pull the mains plug before you measure the shutter or turn it by hand: claw and blades can trap a finger.',
   ],
-  sources: ['arithmetic', 'common-practice'],
+  sources: ['arithmetic', 'common-practice', 'bluebook-1935', 'wcag-2-3-1'],
 });

@@ -1,6 +1,7 @@
 // Sentences of the whole-frames worksheet.
 import { formatNumber } from '../core/quantity/format.ts';
 import type { PurityCycle } from '../core/purity.ts';
+import { DARK_ROWS } from './dark-rows-words.ts';
 import { durationAnswer, wordsAnswer } from './answers.ts';
 import type { Answer, Outcome, VerdictLevel } from './types.ts';
 import type { WholeFrameFindings, WholeFrameSettings } from './whole-frames-findings.ts';
@@ -66,11 +67,10 @@ export function promiseSentence(
   settings: WholeFrameSettings,
   lost: number,
 ): Verdict {
-  if (found.hasDarkFrames) {
+  if (found.hasDarkRows) {
     return {
       level: 'stop',
-      sentence:
-        'Some camera frames stay dark at this exposure time, so no film frame is sure of a whole one; lengthen the exposure first.',
+      sentence: `The exposure fits into a dark gap of the shutter, so ${DARK_ROWS}. Lengthen the exposure first.`,
     };
   }
   return settings.running === 'locked'
@@ -85,7 +85,7 @@ export function promiseAnswer(
   level: VerdictLevel,
 ): Answer {
   const label = 'Whole frames';
-  if (found.hasDarkFrames) return wordsAnswer(label, 'not sure, some are dark', { level });
+  if (found.hasDarkRows) return wordsAnswer(label, DARK_ROWS, { level });
   if (settings.running === 'free') {
     const text = found.isSure ? 'sure for every film frame' : 'not sure';
     return wordsAnswer(label, text, { level });

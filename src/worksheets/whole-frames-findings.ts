@@ -11,8 +11,8 @@ import {
 } from '../core/frame-ratio.ts';
 import { makeGateLight } from '../core/gate-light.ts';
 import { purityCycle, wholeFrameShare, type PurityCycle } from '../core/purity.ts';
-import { exposureRipple } from '../core/ripple.ts';
-import { closedSeconds, makeEqualShutter } from '../core/shutter.ts';
+import { readoutOrWorst } from '../core/readout.ts';
+import { longestDarkFraction, pulldownDarkFraction } from '../core/shutter.ts';
 import {
   longestReadoutSeconds,
   promisesWholeFrames,
@@ -20,15 +20,21 @@ import {
   wholeFrameWindowSeconds,
 } from '../core/whole-frames.ts';
 import { requireWithinCameraFrame } from './camera-frame-limits.ts';
+import { shutterOf } from './shutter-inputs.ts';
 
 /** The inputs of the worksheet. */
 export interface WholeFrameSettings {
   readonly filmFps: number;
   readonly flashesPerFrame: number;
   readonly openPercent: number;
+  /** Undefined when all blades are alike. */
+  readonly pulldownBladeDegrees: number | undefined;
+  /** Undefined for hard edges. */
+  readonly edgeWipeDegrees: number | undefined;
   readonly cameraFps: number;
   readonly exposureSeconds: number;
-  readonly readoutSeconds: number;
+  /** Undefined when not measured. */
+  readonly readoutSeconds: number | undefined;
   readonly running: 'free' | 'locked';
   readonly phasePercent: number;
   readonly speedErrorPercent: number;
@@ -42,7 +48,7 @@ export interface ExactRates {
 
 /** Film frames of the cycle that no camera frame holds whole; of a cut cycle, those inside the stretch. */
 export function lostFilmFrames({ frames, filmFramesInCycle, isCut }: PurityCycle): number {
-  const whole = frames.filter(({ isWhole }) => isWhole).map(({ filmFrame }) => filmFrame);
+  const whole = frames.filter(({ kind }) => kind === 'whole').map(({ filmFrame }) => filmFrame);
   if (!isCut) return filmFramesInCycle - new Set(whole.map((f) => f % filmFramesInCycle)).size;
   const last = frames.at(-1)?.filmFrame ?? 0;
   const seen = new Set(whole);
@@ -56,55 +62,74 @@ export function wholeFrameCycle(settings: WholeFrameSettings, exact: ExactRates)
   return purityCycle({
     filmRate: exact.filmFps,
     cameraRate: exact.cameraFps,
-    shutter: makeEqualShutter(settings.flashesPerFrame, settings.openPercent / 100),
+    shutter: shutterOf(settings),
     exposureSeconds: settings.exposureSeconds,
-    readoutSeconds: settings.readoutSeconds,
+    readoutSeconds: readoutOrWorst(settings.readoutSeconds, settings.cameraFps),
     phase: settings.phasePercent / 100,
   });
 }
 
 /** Smallest sure camera rate when one flash is exposed; undefined when no rate leaves time for it. */
-function oneFlashCameraFps(settings: WholeFrameSettings, closed: number): number | undefined {
+function oneFlashCameraFps(
+  settings: WholeFrameSettings,
+  closed: number,
+  longestDark: number,
+): number | undefined {
   const { filmFps, flashesPerFrame, readoutSeconds } = settings;
   const flashSeconds = 1 / flashRateHz(filmFps, flashesPerFrame);
-  const smallest = smallestCameraFps(filmFps, closed, flashSeconds, readoutSeconds);
+  const smallest = smallestCameraFps(filmFps, closed, flashSeconds, readoutSeconds, longestDark);
   if (smallest === undefined) return undefined;
-  const fits = fitsCameraFrame(flashSeconds, smallest) && fitsCameraFrame(readoutSeconds, smallest);
+  const fits =
+    fitsCameraFrame(flashSeconds, smallest) && fitsCameraFrame(readoutSeconds ?? 0, smallest);
   return fits ? smallest : undefined;
 }
 
 /** Window, promises and ratio; quick. */
 export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRates) {
-  const { filmFps, flashesPerFrame, cameraFps, exposureSeconds, readoutSeconds } = settings;
+  const { filmFps, cameraFps, exposureSeconds } = settings;
+  const readoutSeconds = readoutOrWorst(settings.readoutSeconds, cameraFps);
   requireWithinCameraFrame(cameraFps, exposureSeconds, readoutSeconds);
-  const openFraction = settings.openPercent / 100;
-  const shutter = makeEqualShutter(flashesPerFrame, openFraction);
-  const closed = closedSeconds(filmFps, flashesPerFrame, openFraction);
-  const window = wholeFrameWindowSeconds(filmFps, closed, exposureSeconds, readoutSeconds);
-  const smallest = smallestCameraFps(filmFps, closed, exposureSeconds, readoutSeconds);
+  const shutter = shutterOf(settings);
+  const closed = pulldownDarkFraction(shutter) / filmFps;
+  const longestDark = longestDarkFraction(shutter) / filmFps;
+  const window = wholeFrameWindowSeconds(
+    filmFps,
+    closed,
+    exposureSeconds,
+    readoutSeconds,
+    longestDark,
+  );
+  const smallest = smallestCameraFps(
+    filmFps,
+    closed,
+    exposureSeconds,
+    settings.readoutSeconds,
+    longestDark,
+  );
   const ratio = commonCycle(exact.filmFps, exact.cameraFps);
   const filmFramesInCycle = Number(ratio.filmFrames);
   const cameraFramesInCycle = Number(ratio.cameraFrames);
-  const light = makeGateLight(filmFps, shutter);
-  const hasDarkFrames = exposureRipple(light, exposureSeconds).stops === undefined;
   return {
     closed,
+    longestDark,
+    /** Measured, or a whole camera frame. */
+    readoutSeconds,
     window,
     smallest,
-    oneFlash: oneFlashCameraFps(settings, closed),
+    oneFlash: oneFlashCameraFps(settings, closed, longestDark),
     filmFramesInCycle,
     cameraFramesInCycle,
-    hasDarkFrames,
-    isSure: !hasDarkFrames && promisesWholeFrames(window, cameraFps),
-    longestReadout: longestReadoutSeconds(filmFps, closed, exposureSeconds, cameraFps),
-    longRunShare: wholeFrameShare(window, filmFps),
+    hasDarkRows: window === undefined,
+    isSure: promisesWholeFrames(window, cameraFps),
+    longestReadout: longestReadoutSeconds(filmFps, closed, exposureSeconds, cameraFps, longestDark),
+    longRunShare: wholeFrameShare(makeGateLight(filmFps, shutter), exposureSeconds, readoutSeconds),
     goodPhases: goodPhaseShare(filmFramesInCycle, cameraFps, window),
     locked: lockedPromise(filmFramesInCycle, cameraFps, window),
     sweepSeconds: phaseSweepSeconds(filmFramesInCycle, cameraFps, settings.speedErrorPercent),
     betterRate:
       smallest === undefined
         ? undefined
-        : slowestUsualRate(smallest, exposureSeconds, readoutSeconds),
+        : slowestUsualRate(smallest, exposureSeconds, settings.readoutSeconds ?? 0),
   };
 }
 

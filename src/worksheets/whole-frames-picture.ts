@@ -1,18 +1,10 @@
-import type { CameraFramePurity, PurityCycle } from '../core/purity.ts';
-import { formatQuantity } from '../core/quantity/format.ts';
+import type { PurityCycle } from '../core/purity.ts';
+import { drawnCameraFrame, kindWords, shareWords } from './camera-frame-kinds.ts';
 import type { WholeFramesData } from './picture-data.ts';
 import type { ResultTable } from './types.ts';
 
 /** Rows of the table at most; the cycle repeats, and a longer list is not read. */
 const MOST_ROWS = 60;
-
-function kindOf(frame: CameraFramePurity): string {
-  if (frame.isWhole) return 'whole';
-  return frame.otherFilmFrame === undefined ? 'dark' : `blended with ${frame.otherFilmFrame + 1}`;
-}
-
-const percent = (share: number): string =>
-  formatQuantity(Math.floor(share * 1000) / 10, 'percent', 4);
 
 /** Purity of the camera frames of one cycle, film frames counted from 1. */
 export function purityTable(cycle: PurityCycle): ResultTable {
@@ -35,12 +27,12 @@ export function purityTable(cycle: PurityCycle): ResultTable {
       cells: [
         String(index + 1),
         String(frame.filmFrame + 1),
-        percent(frame.pictureShare),
-        percent(frame.firstRowShare),
-        percent(frame.lastRowShare),
-        kindOf(frame),
+        shareWords(frame.pictureShare),
+        shareWords(frame.firstRowShare),
+        shareWords(frame.lastRowShare),
+        kindWords(frame),
       ],
-      level: frame.isWhole ? 'good' : 'care',
+      level: frame.kind === 'whole' ? 'good' : 'care',
     })),
   };
 }
@@ -48,14 +40,10 @@ export function purityTable(cycle: PurityCycle): ResultTable {
 /** The same camera frames to draw. */
 export function purityPicture(cycle: PurityCycle): WholeFramesData {
   const frames = cycle.frames.slice(0, MOST_ROWS);
-  const whole = frames.filter(({ isWhole }) => isWhole).length;
+  const whole = frames.filter(({ kind }) => kind === 'whole').length;
   return {
     name: 'whole-frames',
-    alternative: `${frames.length} camera frames in a row; ${whole} of them hold light of one film frame only.`,
-    cameraFrames: frames.map(({ filmFrame, pictureShare, otherFilmFrame }) => ({
-      filmFrame: filmFrame + 1,
-      purity: pictureShare,
-      ...(otherFilmFrame === undefined ? {} : { otherFilmFrame: otherFilmFrame + 1 }),
-    })),
+    alternative: `${frames.length} camera frames in a row; ${whole} of them hold light of one film frame in every row.`,
+    cameraFrames: frames.map(drawnCameraFrame),
   };
 }

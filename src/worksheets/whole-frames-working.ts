@@ -1,6 +1,6 @@
 import { formatNumber, formatQuantity } from '../core/quantity/format.ts';
 import type { Outcome, WorkingStep } from './types.ts';
-import { windowStep } from './window-step.ts';
+import { smallestRateStep, windowStep } from './window-step.ts';
 import {
   wholeFrameFindings,
   type ExactRates,
@@ -15,31 +15,46 @@ export function wholeFramesWorking(
   { answers }: Outcome,
   exact: ExactRates,
 ): readonly WorkingStep[] {
-  const { filmFps, flashesPerFrame, openPercent, cameraFps, exposureSeconds } = settings;
-  const { closed, window, filmFramesInCycle, cameraFramesInCycle, longRunShare } =
-    wholeFrameFindings(settings, exact);
+  const {
+    filmFps,
+    flashesPerFrame,
+    openPercent,
+    cameraFps,
+    exposureSeconds,
+    pulldownBladeDegrees,
+  } = settings;
+  const found = wholeFrameFindings(settings, exact);
+  const { closed, window, readoutSeconds, filmFramesInCycle, cameraFramesInCycle, longRunShare } =
+    found;
+  const wipe = settings.edgeWipeDegrees ?? 0;
   const textOf = (key: string): string => answers[key]?.text ?? '';
   const closedPercent = formatNumber(100 - openPercent, 4);
   return [
-    {
-      words: 'The closed time of the pulldown blade is its share of a film frame.',
-      sum: `${closedPercent} % ÷ (${flashesPerFrame} × ${formatQuantity(filmFps, 'fps', 5)}) = ${ms(closed)} ms`,
-    },
-    windowStep(settings, closed, window),
+    pulldownBladeDegrees === undefined && wipe === 0
+      ? {
+          words: 'The closed time c of the pulldown blade is its share of a film frame.',
+          sum: `c = ${closedPercent} % ÷ (${flashesPerFrame} × ${formatQuantity(filmFps, 'fps', 5)}) = ${ms(closed)} ms`,
+        }
+      : {
+          words:
+            'The closed time c is the fully dark part of the pulldown blade: its angle less the wipe.',
+          sum: `c = (${formatNumber(pulldownBladeDegrees ?? (360 - 3.6 * openPercent) / flashesPerFrame, 4)}° − ${formatNumber(wipe, 4)}°) ÷ 360° ÷ ${formatQuantity(filmFps, 'fps', 5)} = ${ms(closed)} ms`,
+        },
+    windowStep({ filmFps, exposureSeconds, readoutSeconds }, closed, window, found.longestDark),
+    ...smallestRateStep(window, textOf('smallestCameraFps')),
     {
       words:
-        'The camera must start at least once in each window, so one divided by it is the rate.',
-      sum: `1 ÷ ${ms(window)} ms: ${textOf('smallestCameraFps')}`,
+        'What the film frame and its dark leave after the exposure and one camera frame is the longest readout; it is never longer than a camera frame.',
+      sum: `P + c − T − 1 ÷ f_c = ${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)} − ${ms(1 / cameraFps)}: ${textOf('longestReadoutMilliseconds')}`,
     },
-    {
-      words:
-        'What the film frame and its dark leave after the exposure and one camera frame is the longest readout.',
-      sum: `${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)} − ${ms(1 / cameraFps)}: ${textOf('longestReadoutMilliseconds')}`,
-    },
-    {
-      words: 'Window times film rate is the share of whole camera frames in the long run.',
-      sum: `${ms(window)} ms × ${formatNumber(filmFps, 5)}: ${formatNumber(longRunShare * 100, 3)} %`,
-    },
+    ...(window === undefined
+      ? []
+      : [
+          {
+            words: 'Window times film rate is the share of whole camera frames in the long run.',
+            sum: `${ms(window)} ms × ${formatNumber(filmFps, 5)}: ${formatNumber(longRunShare * 100, 3)} %`,
+          },
+        ]),
     {
       words: 'Film rate over camera rate in smallest whole numbers is the common cycle.',
       sum: `${formatNumber(filmFps, 5)} ÷ ${formatNumber(cameraFps, 5)} = ${filmFramesInCycle} ÷ ${cameraFramesInCycle}`,

@@ -1,15 +1,20 @@
 import { smallestCameraFps } from '../core/whole-frames.ts';
 import { quantityAnswer, wordsAnswer } from './answers.ts';
+import { DARK_ROWS_SENTENCE } from './dark-rows-words.ts';
 import {
   cameraFpsInput,
+  edgeWipeDegreesInput,
   exposureSecondsInput,
   filmFpsInput,
   flashesPerFrameInput,
   openPercentInput,
+  pulldownBladeDegreesInput,
   readoutSecondsInput,
 } from './gate-inputs.ts';
 import { formatNumber } from '../core/quantity/format.ts';
+import { readoutAssumed } from './readout-words.ts';
 import { defineWorksheet } from './types.ts';
+import { BLADES_MODEL } from './shutter-inputs.ts';
 import { cycleText, promiseAnswer, promiseSentence, sweepAnswer } from './whole-frames-answers.ts';
 import { lostFilmFrames, wholeFrameCycle, wholeFrameFindings } from './whole-frames-findings.ts';
 import { purityPicture, purityTable } from './whole-frames-picture.ts';
@@ -24,9 +29,11 @@ export const worksheet = defineWorksheet({
     filmFps: filmFpsInput,
     flashesPerFrame: flashesPerFrameInput,
     openPercent: openPercentInput,
+    pulldownBladeDegrees: pulldownBladeDegreesInput,
+    edgeWipeDegrees: edgeWipeDegreesInput,
     cameraFps: cameraFpsInput,
     exposureSeconds: { ...exposureSecondsInput, default: '1/54' },
-    readoutSeconds: { ...readoutSecondsInput, default: '16' },
+    readoutSeconds: readoutSecondsInput,
     running: {
       kind: 'choice',
       label: 'Projector and camera',
@@ -58,18 +65,22 @@ export const worksheet = defineWorksheet({
       help: 'How far the ratio of film rate to camera rate may be off. A mains motor is often out by 0.1 % or more.',
     },
   },
-  model:
-    'Equal blades with hard edges; the film stands still while the gate is lit. A camera frame is whole when all its rows see light of one film frame only. Window, rates and shares are exact. The table follows one common cycle of film and camera; a cycle of more than 500 camera frames is cut there.',
+  model: `${BLADES_MODEL} The film stands still while the gate is lit. A camera frame is whole when every one of its rows gets light, and of one film frame only; a row without light is a dark row, never whole. Window, rates and shares are exact for that. The table follows one common cycle of film and camera; a cycle of more than 500 camera frames is cut there.`,
   compute(settings, exact) {
     const found = wholeFrameFindings(settings, exact);
     const { window, closed, longestReadout } = found;
     const cycle = wholeFrameCycle(settings, exact);
     const lost = lostFilmFrames(cycle);
-    const verdict = promiseSentence(found, settings, lost);
+    const promise = promiseSentence(found, settings, lost);
+    const verdict = {
+      level: promise.level,
+      sentence: `${promise.sentence}${readoutAssumed(settings.readoutSeconds, settings.cameraFps)}`,
+    };
     const { filmFps, cameraFps, exposureSeconds, readoutSeconds, running } = settings;
     const smallest = smallestCameraFps(filmFps, closed, exposureSeconds, readoutSeconds);
-    const whole = cycle.frames.filter(({ isWhole }) => isWhole).length;
-    const blended = cycle.frames.filter((frame) => frame.otherFilmFrame !== undefined).length;
+    const whole = cycle.frames.filter(({ kind }) => kind === 'whole').length;
+    const blended = cycle.frames.filter(({ kind }) => kind === 'blended').length;
+    const dark = cycle.frames.filter(({ darkRowsShare }) => darkRowsShare > 0).length;
     const stretch = cycle.isCut
       ? `of the first ${cycle.frames.length}`
       : `of ${cycle.frames.length}`;
@@ -77,14 +88,17 @@ export const worksheet = defineWorksheet({
       verdict,
       answers: {
         wholeFrames: promiseAnswer(found, settings, verdict.level),
-        windowMilliseconds: quantityAnswer('Window for the start', window * 1000, 'ms', 4, {
-          note:
-            window > 0
-              ? 'An exposure that starts inside it holds one film frame only.'
-              : 'Negative: no exposure can be whole.',
-        }),
+        windowMilliseconds:
+          window === undefined
+            ? wordsAnswer('Window for the start', 'none', { note: DARK_ROWS_SENTENCE })
+            : quantityAnswer('Window for the start', window * 1000, 'ms', 4, {
+                note:
+                  window > 0
+                    ? 'An exposure that starts inside it holds one film frame only.'
+                    : 'Negative: no exposure can be whole.',
+              }),
         smallestCameraFps:
-          smallest === undefined || found.hasDarkFrames
+          smallest === undefined
             ? wordsAnswer('Smallest sure camera rate', 'none')
             : quantityAnswer('Smallest sure camera rate', smallest, 'fps', 4, {
                 note: 'For machines that run free of each other.',
@@ -100,7 +114,9 @@ export const worksheet = defineWorksheet({
         longestReadoutMilliseconds:
           longestReadout === undefined
             ? wordsAnswer('Longest readout time', 'none', {
-                note: `At ${formatNumber(cameraFps, 4)} frames/s not even a global shutter is sure.`,
+                note: found.hasDarkRows
+                  ? DARK_ROWS_SENTENCE
+                  : `At ${formatNumber(cameraFps, 4)} frames/s not even a global shutter is sure.`,
               })
             : quantityAnswer('Longest readout time', longestReadout * 1000, 'ms', 3, {
                 note: `With it, ${formatNumber(cameraFps, 4)} frames/s is just sure.`,
@@ -110,7 +126,7 @@ export const worksheet = defineWorksheet({
           found.longRunShare * 100,
           'percent',
           3,
-          { note: 'The rest blend two film frames or are dark, and are left out.' },
+          { note: 'The rest blend two film frames or have dark rows, and are left out.' },
         ),
         commonCycle: wordsAnswer('Common cycle', cycleText(cycle)),
         wholeCameraFrames: quantityAnswer('Whole in the cycle', whole, 'one', 3, {
@@ -118,6 +134,9 @@ export const worksheet = defineWorksheet({
         }),
         blendedCameraFrames: quantityAnswer('Blended in the cycle', blended, 'one', 3, {
           note: `${stretch} camera frames.`,
+        }),
+        darkCameraFrames: quantityAnswer('With dark rows in the cycle', dark, 'one', 3, {
+          note: `${stretch} camera frames; a row without light is never whole.`,
         }),
         filmFramesWithoutWhole: quantityAnswer('Film frames without a whole one', lost, 'one', 3, {
           level: lost === 0 ? 'good' : 'care',

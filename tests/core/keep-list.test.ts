@@ -4,7 +4,6 @@ import { describe, expect, test } from 'vitest';
 import {
   cameraFrameOf,
   isKept,
-  keepListCsv,
   keepRatio,
   keepRuleOf,
   largestRounding,
@@ -195,13 +194,6 @@ describe('keep list', () => {
     const fromRates = makeKeepList(new Fraction(18), new Fraction(50), 7, 901);
     const tied = makeTiedKeepList(7, 7 + 2500, 901);
     expect(allKept(tied)).toEqual(allKept(fromRates));
-  });
-
-  test('the table has one line for each film frame, with the time in the recording', () => {
-    const list = makeKeepList(new Fraction(18), new Fraction(50), 12.5, 3);
-    expect(keepListCsv(list, 50)).toBe(
-      'film_frame,camera_frame,time\n0,13,0.260000\n1,15,0.300000\n2,18,0.360000\n',
-    );
   });
 
   test('has no rule when the camera is slower than the film', () => {

@@ -34,7 +34,7 @@ const anyBench: fc.Arbitrary<FinderBench> = fc.record({
     fc.constant('free' as const),
     fc.constant([1 / 24, 1 / 25, 1 / 48, 1 / 50, 1 / 54, 1 / 60, 1 / 75, 1 / 100, 1 / 125]),
   ),
-  readoutSeconds: fc.constantFrom(0, 0.005, 0.016),
+  readoutSeconds: fc.constantFrom(undefined, 0, 0.005, 0.016, 0.03),
   nativeFps: fc.constantFrom(16, 18, 24),
   rippleLimitPercent: fc.constantFrom(0.5, 2, 5, 30),
   speedErrorPercent: fc.constantFrom(0, 0.1, 0.5, 2),
@@ -73,7 +73,12 @@ describe('match finder', () => {
         expect(found.best.map(place)).toEqual(ranked.map(place));
         expect(found.combinations).toBe(tried.length);
         expect(found.usable).toBe(ranked.length);
-        for (const fault of ['exposure-too-long', 'ripple', 'blended'] as const) {
+        for (const fault of [
+          'exposure-too-long',
+          'readout-too-long',
+          'ripple',
+          'blended',
+        ] as const) {
           expect(found.failed[fault]).toBe(tried.filter((one) => one.fault === fault).length);
         }
         for (const [index, match] of found.best.entries()) {
@@ -120,7 +125,11 @@ describe('match finder', () => {
         const { usable } = findMatches(any, 1);
         const strict = { ...any, rippleLimitPercent: any.rippleLimitPercent / 2 };
         const unsteady = { ...any, speedErrorPercent: any.speedErrorPercent + 1 };
-        const slowReadout = { ...any, readoutSeconds: any.readoutSeconds + 0.02 };
+        // Not measured is the slowest already.
+        const slowReadout =
+          any.readoutSeconds === undefined
+            ? any
+            : { ...any, readoutSeconds: any.readoutSeconds + 0.02 };
         expect(findMatches(strict, 1).usable).toBeLessThanOrEqual(usable);
         expect(findMatches(unsteady, 1).usable).toBeLessThanOrEqual(usable);
         // Readouts so short that T + R < c are left out: there more readout helps to catch light.

@@ -8,7 +8,7 @@ import { makeEqualShutter } from '../../src/core/shutter.ts';
 import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
 import { worksheet as keepListWorksheet } from '../../src/worksheets/keep-list.ts';
 import { worksheet as repeatWorksheet } from '../../src/worksheets/repeat-pattern.ts';
-import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+import type { Worksheet } from '../../src/worksheets/types.ts';
 import { ffmpeg, ffmpegTitle, runPasted } from '../tools/ffmpeg.ts';
 import {
   drawNumber,
@@ -22,7 +22,7 @@ import {
 } from '../tools/numbered-frames.ts';
 
 /** The command that the worksheet prints for these entries. */
-function printedCommand(worksheet: AnyWorksheet, entries: Record<string, string>): string {
+function printedCommand(worksheet: Worksheet, entries: Record<string, string>): string {
   const { outcome, messages } = evaluate(worksheet, fillEntries(worksheet.inputs, entries));
   const command = outcome?.commands?.[0]?.text;
   if (command === undefined) throw new Error(`no command: ${JSON.stringify(messages)}`);
@@ -185,6 +185,20 @@ describe.skipIf(ffmpeg === undefined)(ffmpegTitle('the printed keep command'), (
     expect(tied.numbers).toEqual(counted(setting.filmFrames));
   });
 
+  test('a list through four ties, with the film rate typed wrong, picks every film frame once', () => {
+    const setting = { ...settings[3]!, name: 'several ties' };
+    const pictures = record(setting);
+    const places = [90, 201];
+    const tied = pickFrames(setting, pictures, {
+      ...entriesFor(setting, pictures),
+      filmFps: '18',
+      lastCameraFrame: String(middleOfClean(pictures, setting.filmFrames - 1)),
+      tieFilmFrames: places.map((place) => place + 1).join('; '),
+      tieCameraFrames: places.map((place) => middleOfClean(pictures, place)).join('; '),
+    });
+    expect(tied.numbers).toEqual(counted(setting.filmFrames));
+  });
+
   test('a list for a film rate that is out picks blended or wrong frames, so the test can fail', () => {
     const setting = settings[0]!;
     const pictures = record(setting);
@@ -232,9 +246,9 @@ describe('the text of the commands', () => {
     const rule = keepRuleOf(list);
     expect(rule).toBeDefined();
     if (rule === undefined) return;
-    expect(keepCommand(rule, rate('24000/1001'))).toContain('settb=1001/24000,');
-    expect(keepCommand(rule, rate('24000/1001'))).toContain('-r 24000/1001 ');
-    const odd = keepCommand(rule, rate('17.123456789123'));
+    expect(keepCommand([rule], rate('24000/1001'))).toContain('settb=1001/24000,');
+    expect(keepCommand([rule], rate('24000/1001'))).toContain('-r 24000/1001 ');
+    const odd = keepCommand([rule], rate('17.123456789123'));
     const [, top = '', bottom = ''] = /-r (\d+)\/(\d+) /u.exec(odd) ?? [];
     expect(Number(top)).toBeLessThan(2 ** 31);
     expect(Number(top) / Number(bottom)).toBeCloseTo(17.123456789123, 7);

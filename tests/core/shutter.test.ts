@@ -2,7 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { OutOfRangeError } from '../../src/core/errors.ts';
 import {
   closedSeconds,
+  hasEqualBlades,
+  longestDarkFraction,
   makeEqualShutter,
+  makeProjectorShutter,
   makeShutter,
   pulldownDarkFraction,
   shutterOpenFraction,
@@ -31,7 +34,32 @@ describe('shutter', () => {
     expect(closedSeconds(18, 3, 0.5)).toBeCloseTo(1 / 108, 12);
   });
 
+  test('a shutter told by its pulldown blade is the one measured arc by arc', () => {
+    // Blades of 54, 54 and 72° and three openings of 60°.
+    const told = makeProjectorShutter(3, 0.5, 72, 6);
+    const degrees = told.sectors.flatMap((one) => [
+      one.openFraction * 360,
+      one.closedFraction * 360,
+    ]);
+    [60, 54, 60, 54, 60, 72].forEach((arc, index) => expect(degrees[index]).toBeCloseTo(arc, 9));
+    expect(told.wipeFraction * 360).toBeCloseTo(6, 9);
+    expect(hasEqualBlades(told)).toBe(false);
+    expect(hasEqualBlades(makeProjectorShutter(3, 0.5))).toBe(true);
+    expect(longestDarkFraction(told) * 360).toBeCloseTo(66, 9);
+    // A narrow pulldown blade: the inner blades keep the gate dark for longest.
+    const narrow = makeProjectorShutter(3, 0.5, 40);
+    expect(longestDarkFraction(narrow) * 360).toBeCloseTo(70, 9);
+    expect(pulldownDarkFraction(narrow) * 360).toBeCloseTo(40, 9);
+  });
+
+  test('the only blade is all the dark there is', () => {
+    expect(makeProjectorShutter(1, 0.5, 180).sectors).toEqual(makeEqualShutter(1, 0.5).sectors);
+    expect(() => makeProjectorShutter(1, 0.5, 90)).toThrow(/^pulldownBladeDegrees:.*180°/u);
+  });
+
   test.each([
+    ['pulldownBladeDegrees', () => makeProjectorShutter(3, 0.5, 179)],
+    ['edgeWipeDegrees', () => makeProjectorShutter(3, 0.5, undefined, 61)],
     ['flashesPerFrame', () => makeEqualShutter(0, 0.5)],
     ['flashesPerFrame', () => makeEqualShutter(2.5, 0.5)],
     ['openFraction', () => makeEqualShutter(3, 1)],

@@ -8,7 +8,7 @@ import {
 } from '../../src/core/speed-tolerance.ts';
 
 describe('speed tolerance', () => {
-  test('half-open blades at 18 frames/s and a limit of 2 % allow 0.18 frames/s, 10.8 rev/min', () => {
+  test('transcription: half-open blades at 18 frames/s and a limit of 2 % allow 0.18 frames/s, 10.8 rev/min', () => {
     expect(speedToleranceFps(18, 0.5, 2)).toBeCloseTo(0.18, 12);
     expect(speedToleranceRpm(0.18, 1)).toBeCloseTo(10.8, 9);
   });

@@ -10,7 +10,7 @@ import {
 const presses = fc.double({ min: -1, max: 1, noNaN: true });
 
 describe('stopwatch', () => {
-  test('3600 frames in 3 min 20 s run at 18', () => {
+  test('transcription: 3600 frames in 3 min 20 s run at 18', () => {
     expect(stopwatchRate(3600, 200, 0, 0)).toEqual({
       filmFps: 18,
       lowestFps: 18,
@@ -38,7 +38,7 @@ describe('stopwatch', () => {
     );
   });
 
-  test('the bounds are reached when both presses err in opposite ways', () => {
+  test('transcription: the bounds are reached when both presses err in opposite ways', () => {
     const rate = stopwatchRate(360, 20, 0.2, 1);
     expect(rate.lowestFps).toBeCloseTo(359 / 20.4, 12);
     expect(rate.highestFps).toBeCloseTo(361 / 19.6, 12);
@@ -58,7 +58,7 @@ describe('stopwatch', () => {
     );
   });
 
-  test('time to run and error left are inverse to each other', () => {
+  test('transcription: time to run and error left are inverse to each other', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.01, max: 20, noNaN: true }), (percent) => {
         const seconds = timingSecondsFor(0.2, percent);

@@ -48,7 +48,7 @@ describe('tachometer', () => {
     expect(tachometerFilmFps(1000 / 60, 'perSecond', 1, 1)).toBeCloseTo(50 / 3, 12);
   });
 
-  test('reading and film rate are inverse to each other', () => {
+  test('transcription: reading and film rate are inverse to each other', () => {
     fc.assert(
       fc.property(
         gearing.filmFps,

@@ -111,18 +111,45 @@ describe('smallest camera rate that is sure of whole frames', () => {
         const exposure = 1 / (filmFps * perFrame);
         const longest = longestReadoutSeconds(filmFps, closed, exposure, 60);
         if (longest === undefined) return;
-        expect(smallestCameraFps(filmFps, closed, exposure, longest)).toBeCloseTo(60, 6);
-        expect(
-          promisesWholeFrames(
-            wholeFrameWindowSeconds(filmFps, closed, exposure, longest + 1e-4),
-            60,
-          ),
-        ).toBe(false);
+        expect(longest).toBeLessThanOrEqual(1 / 60);
+        const promised = (readout: number): boolean =>
+          promisesWholeFrames(wholeFrameWindowSeconds(filmFps, closed, exposure, readout), 60);
+        expect(promised(longest)).toBe(true);
+        // Held back by the camera frame only, or a little longer is too long.
+        if (longest < 1 / 60 - 1e-9) expect(promised(longest + 1e-6)).toBe(false);
       }),
     );
   });
 
   test('not even a global shutter helps when the camera is slower than the film', () => {
     expect(longestReadoutSeconds(25, closedSeconds(25, 2, 0.5), 1 / 50, 25)).toBeUndefined();
+  });
+
+  test('no promise for an exposure that fits into a dark gap, whatever the camera', () => {
+    // Black frames used to be promised at 24 frames/s with two blades, 1/125 s and 50 camera frames/s.
+    const closed = closedSeconds(24, 2, 0.5);
+    const window = wholeFrameWindowSeconds(24, closed, 1 / 125, 0);
+    expect(window).toBeUndefined();
+    expect(promisesWholeFrames(window, 50)).toBe(false);
+    expect(smallestCameraFps(24, closed, 1 / 125, 0)).toBeUndefined();
+    expect(longestReadoutSeconds(24, closed, 1 / 125, 50)).toBeUndefined();
+    expect(wholeFrameWindowSeconds(24, closed, closed, 0)).toBeUndefined();
+    expect(wholeFrameWindowSeconds(24, closed, 1 / 80, 0)).toBeCloseTo(1 / 24 + 1 / 96 - 1 / 80);
+  });
+
+  test('a wide inner blade takes the promise away although the pulldown blade is narrow', () => {
+    expect(wholeFrameWindowSeconds(24, 0.006, 0.008, 0, 0.01)).toBeUndefined();
+    expect(wholeFrameWindowSeconds(24, 0.006, 0.011, 0, 0.01)).toBeCloseTo(1 / 24 - 0.005);
+    expect(longestReadoutSeconds(24, 0.006, 0.008, 50, 0.01)).toBeUndefined();
+  });
+
+  test('a readout that was not measured is taken as a camera frame of the rate that is sought', () => {
+    const closed = closedSeconds(18, 3, 0.5);
+    const smallest = smallestCameraFps(18, closed, 1 / 54, undefined) ?? 0;
+    expect(smallest).toBeCloseTo(43.2, 6);
+    const promised = (cameraFps: number): boolean =>
+      promisesWholeFrames(wholeFrameWindowSeconds(18, closed, 1 / 54, 1 / cameraFps), cameraFps);
+    expect(promised(smallest)).toBe(true);
+    expect(promised(smallest * 0.999)).toBe(false);
   });
 });

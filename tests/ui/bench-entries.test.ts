@@ -12,12 +12,7 @@ import { BENCH_INPUTS } from '../../src/worksheets/bench-inputs.ts';
 import { evaluate, fillEntries, readInput } from '../../src/worksheets/evaluate.ts';
 import { requireInterval } from '../../src/core/errors.ts';
 import { worksheets } from '../../src/worksheets/registry.ts';
-import {
-  defineWorksheet,
-  type BenchField,
-  type InputSpec,
-  type InputSpecs,
-} from '../../src/worksheets/types.ts';
+import { defineWorksheet, type BenchField, type InputSpec } from '../../src/worksheets/types.ts';
 import { anyBench } from './any-bench.ts';
 
 const words = { label: 'L', help: 'H.', accepted: '1' };
@@ -235,7 +230,7 @@ describe('what the bench says to a worksheet', () => {
 
 describe('the worksheets of the book', () => {
   const fed = [...worksheets.values()].flatMap((worksheet) =>
-    Object.entries(worksheet.inputs as InputSpecs).flatMap(([key, spec]) =>
+    Object.entries(worksheet.inputs).flatMap(([key, spec]) =>
       spec.bench === undefined ? [] : [{ worksheet, key, spec, field: spec.bench }],
     ),
   );
@@ -279,7 +274,7 @@ describe('the worksheets of the book', () => {
         const overlay = benchOverlay(worksheet, {}, state);
         const { outcome } = evaluate(
           worksheet,
-          fillEntries(worksheet.inputs as InputSpecs, overlay?.entries ?? {}),
+          fillEntries(worksheet.inputs, overlay?.entries ?? {}),
         );
         return [
           ...(outcome === undefined ? [`${worksheet.id} does not open on ${file}`] : []),
@@ -295,7 +290,7 @@ describe('the worksheets of the book', () => {
   it('open with answers whatever a bench says', () => {
     fc.assert(
       fc.property(anyBench, fc.constantFrom(...worksheets.values()), (state, worksheet) => {
-        const entries = fillEntries(worksheet.inputs as InputSpecs, benchEntries(worksheet, state));
+        const entries = fillEntries(worksheet.inputs, benchEntries(worksheet, state));
         expect(evaluate(worksheet, entries).outcome).toBeDefined();
       }),
       { numRuns: 1000 },

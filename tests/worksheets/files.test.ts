@@ -4,9 +4,9 @@ import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/eva
 import { worksheet as fileSize } from '../../src/worksheets/file-size.ts';
 import { frameSizeSum } from '../../src/worksheets/frame-size-sum.ts';
 import { worksheet as mediaCount } from '../../src/worksheets/media-count.ts';
-import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+import type { Worksheet } from '../../src/worksheets/types.ts';
 
-const run = (worksheet: AnyWorksheet, entries: Record<string, string>): Evaluation =>
+const run = (worksheet: Worksheet, entries: Record<string, string>): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));
 const value = (evaluation: Evaluation, key: string): number =>
   evaluation.outcome!.answers[key]!.value!;

@@ -4,9 +4,9 @@ import { worksheet as triage } from '../../src/worksheets/condition-triage.ts';
 import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
 import { worksheet as shrinkage } from '../../src/worksheets/shrinkage.ts';
 import { worksheet as climate } from '../../src/worksheets/storage-climate.ts';
-import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+import type { Worksheet } from '../../src/worksheets/types.ts';
 
-const run = (worksheet: AnyWorksheet, entries: Record<string, string> = {}): Evaluation =>
+const run = (worksheet: Worksheet, entries: Record<string, string> = {}): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));
 const value = (evaluation: Evaluation, key: string): number =>
   evaluation.outcome?.answers[key]?.value ?? Number.NaN;

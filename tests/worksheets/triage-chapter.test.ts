@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { worksheet as triage } from '../../src/worksheets/condition-triage.ts';
 import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
-import type { InputSpecs } from '../../src/worksheets/types.ts';
 import { readChapters } from '../content/read-content.ts';
 
 // The chapter's own table decides here, by rules written in this file. Nothing of the core is used: a
@@ -55,7 +54,7 @@ function readTable(): ReadonlyMap<string, ReadonlyMap<string, Answer>> {
 }
 
 const table = readTable();
-const specs = triage.inputs as InputSpecs;
+const specs = triage.inputs;
 
 /** Reel as a person would describe it: words of the table by finding; numbers apart. */
 interface DescribedReel {

@@ -9,13 +9,7 @@ import { plainTyping } from '../../core/quantity/typed-text.ts';
 import { UNITS, type UnitName } from '../../core/quantity/units.ts';
 import { BENCH_READINGS, STAND_INS, type BenchReading } from '../../worksheets/bench-fields.ts';
 import { evaluate, fillEntries, readInput, type Entries } from '../../worksheets/evaluate.ts';
-import type {
-  AnyWorksheet,
-  BenchField,
-  ChoiceInput,
-  InputSpec,
-  InputSpecs,
-} from '../../worksheets/types.ts';
+import type { Worksheet, BenchField, ChoiceInput, InputSpec } from '../../worksheets/types.ts';
 import { current, currentTexts, type BenchState } from './bench-state.ts';
 
 /** What the reader's bench says to one worksheet. */
@@ -135,7 +129,7 @@ function without(entries: Entries, keys: readonly string[]): Entries {
 }
 
 /** The entries that the worksheet computes with, beside the book's: as many of these as it can take. */
-function accepted(worksheet: AnyWorksheet, book: Entries, offered: Entries): Entries {
+function accepted(worksheet: Worksheet, book: Entries, offered: Entries): Entries {
   let kept = offered;
   while (Object.keys(kept).length > 0) {
     const { messages, outcome } = evaluate(worksheet, { ...book, ...kept });
@@ -158,11 +152,11 @@ function accepted(worksheet: AnyWorksheet, book: Entries, offered: Entries): Ent
  * @returns undefined when the bench says nothing about any input of the worksheet
  */
 export function benchOverlay(
-  worksheet: AnyWorksheet,
+  worksheet: Worksheet,
   bookEntries: Entries,
   state: BenchState,
 ): BenchOverlay | undefined {
-  const inputs = worksheet.inputs as InputSpecs;
+  const inputs = worksheet.inputs;
   const texts = currentTexts(state);
   const offered: Record<string, string> = {};
   const unfit: string[] = [];
@@ -184,6 +178,6 @@ export function benchOverlay(
 }
 
 /** Entries of the bench in use that the worksheet accepts, over its defaults. */
-export function benchEntries(worksheet: AnyWorksheet, state: BenchState): Entries {
+export function benchEntries(worksheet: Worksheet, state: BenchState): Entries {
   return benchOverlay(worksheet, {}, state)?.entries ?? {};
 }

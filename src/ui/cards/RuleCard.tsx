@@ -1,9 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import type { RuleCard as Rule } from '../../worksheets/rule-cards.ts';
-import type { AnyWorksheet } from '../../worksheets/types.ts';
+import type { Worksheet } from '../../worksheets/types.ts';
 
 interface Props {
-  readonly worksheet: AnyWorksheet;
+  readonly worksheet: Worksheet;
   readonly rule: Rule;
   /** Address of the worksheet, for typing. */
   readonly address: string;

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { UNITS } from '../../core/quantity/units.ts';
-import type { AnyWorksheet } from '../../worksheets/types.ts';
+import type { Worksheet } from '../../worksheets/types.ts';
 import { hasOwnUnit } from '../own-unit.ts';
 import { permalink } from '../permalink.ts';
 import { sitePath } from '../site-path.ts';
@@ -17,7 +17,7 @@ import { kindWords, type KindTally } from './practice-tally.ts';
 
 interface Props {
   readonly kind: PracticeKind;
-  readonly worksheet: AnyWorksheet;
+  readonly worksheet: Worksheet;
   /** Problem shown first; the static page and the live one show the same. */
   readonly first: PracticeProblem;
   /** Prefix of element ids; unique on the page. */
