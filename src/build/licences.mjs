@@ -7,7 +7,6 @@ import { workerBuild } from './worker-build.mjs';
 // The page of licences lists what is really shipped: the modules and files that the bundler put into the
 // site, not a list that someone keeps by hand.
 
-const root = fileURLToPath(new URL('../../', import.meta.url));
 /** Where the page of licences is filled in. */
 const PLACE = '<div data-licences></div>';
 /** A file that only the server's side of the build names still reaches the reader when it is no code. */
@@ -37,7 +36,7 @@ function noteShipped(shipped, isShipped) {
           ? Object.entries(file.modules)
               .filter(([, module]) => module.renderedLength > 0)
               .map(([id]) => id)
-          : (file.originalFileNames ?? []).map((name) => join(root, name));
+          : (file.originalFileNames ?? []).map((name) => `/${name}`);
       for (const id of ids.filter(isShipped)) {
         const name = packageOf(id);
         if (name !== undefined) shipped.add(name);
@@ -61,7 +60,7 @@ async function licenceText(folder, name) {
     .join('\n\n');
 }
 
-async function entryOf(name, locked) {
+async function entryOf(name, locked, root) {
   const folder = `node_modules/${name}`;
   const { version, license } = locked[folder] ?? {};
   if (version === undefined || license === undefined) {
@@ -88,6 +87,7 @@ function section({ name, version, license, text }) {
  */
 export function licences() {
   const shipped = new Set();
+  let root = '';
   const notesBundle = {
     name: 'note-shipped',
     generateBundle(options, bundle) {
@@ -98,7 +98,8 @@ export function licences() {
   return {
     name: 'licences',
     hooks: {
-      'astro:config:setup': ({ updateConfig }) => {
+      'astro:config:setup': ({ config, updateConfig }) => {
+        root = fileURLToPath(config.root);
         updateConfig({ vite: { plugins: [notesBundle] } });
       },
       'astro:build:done': async ({ dir, logger }) => {
@@ -110,14 +111,21 @@ export function licences() {
         await build(workerBuild({ plugins: [notesWorker] }));
         const { packages } = JSON.parse(await readFile(join(root, 'package-lock.json'), 'utf8'));
         const entries = await Promise.all(
-          [...shipped].sort().map((name) => entryOf(name, packages)),
+          [...shipped].sort().map((name) => entryOf(name, packages, root)),
         );
         const page = join(fileURLToPath(dir), 'licences/index.html');
         const html = await readFile(page, 'utf8');
         if (!html.includes(PLACE)) throw new Error('the page of licences has no place for them');
+        const book = {
+          name: 'From Gate to File',
+          version: 'the book itself',
+          license: 'MIT',
+          text: await licenceText(root, 'the book'),
+        };
+        const sections = [book, ...entries].map(section).join('');
         await writeFile(
           page,
-          html.replace(PLACE, () => entries.map(section).join('')),
+          html.replace(PLACE, () => sections),
         );
         logger.info(entries.map(({ name }) => name).join(', '));
       },

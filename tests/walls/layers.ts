@@ -60,6 +60,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   // Steps of the build itself, run by astro.config.mjs; nothing of them reaches a page.
   'src/build/': [
     ...all('src/build/', 'src/offline/', 'node:crypto', 'node:fs', 'node:path', 'node:url'),
+    // node:os: faces for the preview pictures stand in a folder for a while.
+    ...all('node:os'),
     ...all('node-html-parser', 'sharp', 'subset-font', 'vite'),
   ],
   // The loader of the examples reads its files at build.

@@ -119,7 +119,8 @@ describe('all sheets about one bench', () => {
         const film = wholeFilmFrame(model, run, frame / cameraFps, 9);
         if (film !== undefined) held.add(film);
       }
-      for (let film = 2; film < 3 * filmFps; film += 1) expect(held.has(film), JSON.stringify({ bench, film })).toBe(true);
+      for (let film = 2; film < 3 * filmFps; film += 1)
+        expect(held.has(film), JSON.stringify({ bench, film })).toBe(true);
     }
     expect(Math.min(...Object.values(seen))).toBeGreaterThan(20);
   }, 60_000);
