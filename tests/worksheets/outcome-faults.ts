@@ -34,7 +34,8 @@ export function faultsOf(
   evaluation: Evaluation,
   withFiles = true,
 ): readonly string[] {
-  const { messages, message, outcome, working } = evaluation;
+  const { messages, message, outcome } = evaluation;
+  const working = evaluation.working?.();
   const refusals = [...Object.values(messages), ...(message === undefined ? [] : [message])];
   const faults: string[] = [];
   if (outcome !== undefined && refusals.length > 0) {
