@@ -1,7 +1,5 @@
+import { sitePath } from '../ui/site-path.ts';
 import { safetySentence, type EditionNews } from './edition-news.ts';
-
-/** Folder of the host that the site stands in, without its last slash; empty at the root of a host. */
-const folder = import.meta.env.BASE_URL.replace(/\/$/u, '');
 
 /** What the reader pressed: the page to show once the new edition is in charge. */
 let destination: string | undefined;
@@ -46,7 +44,7 @@ export function followReader(): boolean {
 function linkToSafety(news: EditionNews, press: (address: string) => void): HTMLElement {
   const sentence = document.createElement('strong');
   const link = document.createElement('a');
-  link.href = `${folder}${news.href}`;
+  link.href = sitePath(news.href);
   link.textContent = safetySentence(news);
   link.addEventListener('click', (event) => {
     event.preventDefault();

@@ -83,11 +83,13 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     ...all('src/worksheets/registry.ts', 'astro', 'astro:content'),
   ],
   // The copy of the site on the reader's device; knows files, not their content.
-  'src/offline/': all('src/offline/', 'serwist'),
+  'src/offline/': all('src/offline/', 'src/ui/site-path.ts', 'serwist'),
   'src/schemas/': all('src/schemas/', 'astro/zod'),
   // Steps of the build itself, run by astro.config.mjs; nothing of them reaches a page.
   'src/build/': [
     ...all('src/build/', 'src/offline/', 'node:crypto', 'node:fs', 'node:path', 'node:url'),
+    // node:os: faces for the preview pictures stand in a folder for a while.
+    ...all('node:os'),
     ...all('node-html-parser', 'sharp', 'subset-font', 'vite'),
   ],
   // The loader of the examples reads its files at build.

@@ -4,6 +4,7 @@ import { UNITS } from '../../quantity/units.ts';
 import type { Worksheet } from '../../worksheets/machine/types.ts';
 import { hasOwnUnit } from '../own-unit.ts';
 import { permalink } from '../permalink.ts';
+import { sitePath } from '../site-path.ts';
 import { WorkingSteps } from '../WorkingSteps.tsx';
 import {
   bareUnit,
@@ -117,7 +118,7 @@ export function PracticeView(props: Props): ComponentChildren {
         </p>
         <WorkingSteps working={problem.working} />
         <p>
-          <a href={permalink(`/${worksheet.chapter}/`, worksheet.id, problem.entries)}>
+          <a href={permalink(sitePath(`/${worksheet.chapter}/`), worksheet.id, problem.entries)}>
             Open the worksheet on these numbers
           </a>
         </p>
