@@ -2,9 +2,12 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { fewerChunks } from './src/build/fewer-chunks.mjs';
+import { licences } from './src/build/licences.mjs';
 import { offlineCopy } from './src/build/offline-copy.mjs';
+import { previews } from './src/build/previews.mjs';
 import { searchIndex } from './src/build/search-index.mjs';
 import { subfolder } from './src/build/subfolder.mjs';
+import { sitemap } from './src/build/sitemap.mjs';
 import { siteIcons } from './src/build/site-icons.mjs';
 import { subsetFonts } from './src/build/subset-fonts.mjs';
 
@@ -23,10 +26,13 @@ export default defineConfig({
   integrations: [
     mdx(),
     preact(),
+    licences(),
     subfolder(),
     subsetFonts(),
     searchIndex(),
     siteIcons(),
+    sitemap(),
+    previews(),
     offlineCopy(),
   ],
   // Code samples carry no inline colours: the content security policy forbids style attributes.

@@ -73,6 +73,7 @@ const steps = [
   [
     [
       { name: 'build', npm: ['run', 'build'] },
+      { name: 'folder', command: [join(projectFolder, 'tests/tools/build-in-folder.mjs')] },
       vitest('site', 'vitest.site.config.ts'),
       {
         name: 'browser',

@@ -3,17 +3,19 @@ import { readFile, readdir } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
+import { WORKER, workerBuild } from './worker-build.mjs';
 
-/** Name of the worker's file; it must stand at the root to be in charge of every page. */
-const WORKER = 'service-worker.js';
 /** Scripts and styles carry their content's hash in the name; fonts are cut to size after naming. */
 const NAMED_BY_HASH = /^assets\/.*\.[\w-]{8}\.(?:js|css)$/;
+/** What only search engines and other sites ask for. */
+const NOT_FOR_READERS = /^(?:sitemap\.xml|previews\/.*)$/;
 
 async function precachedFiles(folder, base) {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   const names = entries
-    .filter((entry) => entry.isFile() && entry.name !== WORKER)
+    .filter((entry) => entry.isFile())
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .filter((name) => name !== WORKER && !NOT_FOR_READERS.test(name))
     .sort();
   let bytes = 0;
   const files = [];
@@ -33,8 +35,29 @@ async function precachedFiles(folder, base) {
 }
 
 /**
- * Writes the service worker that keeps the whole built site on the reader's device. It must be the
- * last step of the build: the list holds every file as it is served.
+ * Writes the service worker of a built site: it lists every file as it is served.
+ *
+ * @param {string} folder  of the built site, with `/` at its end
+ * @param {string} base  folder of the host that the site stands in, with `/` at both ends
+ * @returns {Promise<{ files: number, bytes: number }>} what a reader's device keeps
+ */
+export async function writeOfflineCopy(folder, base) {
+  const { files, bytes } = await precachedFiles(folder, base);
+  await build(
+    workerBuild({
+      define: {
+        PRECACHED_FILES: JSON.stringify(files),
+        EDITIONS: await readFile(join(folder, 'editions.json'), 'utf8'),
+        SITE_BASE: JSON.stringify(base),
+      },
+      outDir: folder,
+    }),
+  );
+  return { files: files.length, bytes };
+}
+
+/**
+ * Keeps the whole built site on the reader's device. It must be the last step of the build.
  *
  * @returns {import('astro').AstroIntegration}
  */
@@ -47,29 +70,8 @@ export function offlineCopy() {
         base = config.base.endsWith('/') ? config.base : `${config.base}/`;
       },
       'astro:build:done': async ({ dir, logger }) => {
-        const folder = fileURLToPath(dir);
-        const { files, bytes } = await precachedFiles(folder, base);
-        const editions = await readFile(join(folder, 'editions.json'), 'utf8');
-        await build({
-          configFile: false,
-          publicDir: false,
-          logLevel: 'warn',
-          define: {
-            PRECACHED_FILES: JSON.stringify(files),
-            EDITIONS: editions,
-            SITE_BASE: JSON.stringify(base),
-            'process.env.NODE_ENV': '"production"',
-          },
-          build: {
-            outDir: folder,
-            emptyOutDir: false,
-            rollupOptions: {
-              input: fileURLToPath(new URL('../offline/service-worker.ts', import.meta.url)),
-              output: { entryFileNames: WORKER, format: 'iife' },
-            },
-          },
-        });
-        logger.info(`${files.length} files, ${(bytes / 1e6).toFixed(1)} MB kept after one visit`);
+        const { files, bytes } = await writeOfflineCopy(fileURLToPath(dir), base);
+        logger.info(`${files} files, ${(bytes / 1e6).toFixed(1)} MB kept after one visit`);
       },
     },
   };

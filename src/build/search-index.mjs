@@ -4,7 +4,7 @@ import { parse } from 'node-html-parser';
 
 // Parts of a chapter that are results of their own, repeat its text in the margin, or are no words.
 const NOT_CHAPTER_TEXT =
-  '.sheet, .example, [id^="table-"], .table-note, .glossary, .source-list, .margin-note, noscript, script, style, math, nav, .chapter-number';
+  '.sheet, .example, [id^="table-"], .table-note, .glossary, .source-list, .margin-note, .section-link, noscript, script, style, math, nav, .chapter-number';
 /** Letters of a section's text that are shown under its heading. */
 const SHOWN = 170;
 /** A word that so large a share of all sections uses tells none of them apart. */

@@ -7,8 +7,10 @@ import GlossaryList from './GlossaryList.astro';
 import LookupTable from './LookupTable.astro';
 import MixedPractice from './MixedPractice.astro';
 import Practice from './Practice.astro';
+import SectionHeading from './SectionHeading.astro';
 import Source from './Source.astro';
 import SourceList from './SourceList.astro';
+import SubsectionHeading from './SubsectionHeading.astro';
 import TableFrame from './TableFrame.astro';
 import Term from './Term.astro';
 import Value from './Value.astro';
@@ -33,4 +35,7 @@ export const chapterComponents = {
   table: TableFrame,
   // Commands between ``` lines scroll as well.
   pre: CodeFrame,
+  // Headings carry a link to themselves.
+  h2: SectionHeading,
+  h3: SubsectionHeading,
 };

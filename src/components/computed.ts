@@ -1,12 +1,12 @@
-import { evaluate, type Entries } from '../worksheets/evaluate.ts';
-import type { Answer, AnyWorksheet, Outcome } from '../worksheets/types.ts';
+import { evaluate, type Entries } from '../worksheets/machine/evaluate.ts';
+import type { Answer, Worksheet, Outcome } from '../worksheets/machine/types.ts';
 
 /**
  * Outcome of a worksheet at build time.
  *
  * @throws {Error} with the reader's messages when an entry is refused: a chapter must not print one
  */
-export function computedOutcome(worksheet: AnyWorksheet, entries: Entries): Outcome {
+export function computedOutcome(worksheet: Worksheet, entries: Entries): Outcome {
   const { outcome, message, messages } = evaluate(worksheet, entries);
   if (outcome === undefined) {
     const reasons = Object.entries(messages).map(([key, reason]) => `${key}: ${reason}`);
@@ -20,7 +20,7 @@ export function computedOutcome(worksheet: AnyWorksheet, entries: Entries): Outc
  *
  * @throws {Error} naming the known answers
  */
-export function computedAnswer(worksheet: AnyWorksheet, entries: Entries, key: string): Answer {
+export function computedAnswer(worksheet: Worksheet, entries: Entries, key: string): Answer {
   const { answers } = computedOutcome(worksheet, entries);
   const answer = Object.hasOwn(answers, key) ? answers[key] : undefined;
   if (answer === undefined) {

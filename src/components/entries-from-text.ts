@@ -1,5 +1,5 @@
-import { fillEntries, type Entries } from '../worksheets/evaluate.ts';
-import type { AnyWorksheet, InputSpecs } from '../worksheets/types.ts';
+import { fillEntries, type Entries } from '../worksheets/machine/evaluate.ts';
+import type { Worksheet } from '../worksheets/machine/types.ts';
 
 /**
  * Entries of a worksheet as a chapter writes them: `filmFps=18; exposureSeconds=1/50`. A list value
@@ -7,8 +7,8 @@ import type { AnyWorksheet, InputSpecs } from '../worksheets/types.ts';
  *
  * @throws {Error} naming the known keys, so that a typo in a chapter fails the build with its cure
  */
-export function entriesFromText(worksheet: AnyWorksheet, text: string): Entries {
-  const inputs = worksheet.inputs as InputSpecs;
+export function entriesFromText(worksheet: Worksheet, text: string): Entries {
+  const inputs = worksheet.inputs;
   const entries: Record<string, string> = {};
   for (const part of text.split(';')) {
     if (part.trim() === '') continue;
@@ -23,6 +23,6 @@ export function entriesFromText(worksheet: AnyWorksheet, text: string): Entries 
 }
 
 /** Every input of the worksheet with the chapter's text, or the worksheet's default, in it. */
-export function allEntriesFromText(worksheet: AnyWorksheet, text: string): Entries {
-  return fillEntries(worksheet.inputs as InputSpecs, entriesFromText(worksheet, text));
+export function allEntriesFromText(worksheet: Worksheet, text: string): Entries {
+  return fillEntries(worksheet.inputs, entriesFromText(worksheet, text));
 }

@@ -1,6 +1,6 @@
 import { getCollection } from 'astro:content';
 import { findWorksheet, worksheets } from '../worksheets/registry.ts';
-import type { AnyWorksheet, InputSpecs } from '../worksheets/types.ts';
+import type { Worksheet } from '../worksheets/machine/types.ts';
 import type { Kind } from '../ui/search/kinds.ts';
 import { bookInOrder } from './book.ts';
 import { computedOutcome } from './computed.ts';
@@ -76,12 +76,12 @@ function worksheetRecords(): readonly SearchRecord[] {
   }));
 }
 
-function inputLabels(worksheet: AnyWorksheet): string {
-  const labels = Object.values(worksheet.inputs as InputSpecs).map(({ label }) => label);
+function inputLabels(worksheet: Worksheet): string {
+  const labels = Object.values(worksheet.inputs).map(({ label }) => label);
   return labels.join(', ').toLowerCase();
 }
 
-function answerLabels(worksheet: AnyWorksheet): string {
+function answerLabels(worksheet: Worksheet): string {
   const { answers } = computedOutcome(worksheet, allEntriesFromText(worksheet, ''));
   return Object.values(answers)
     .map(({ label }) => label)

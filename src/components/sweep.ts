@@ -1,8 +1,8 @@
 import type { LookupTable } from '../schemas/table.ts';
-import { fillEntries } from '../worksheets/evaluate.ts';
-import { entryText, entryUnitSymbol } from '../worksheets/entry-text.ts';
+import { fillEntries } from '../worksheets/machine/evaluate.ts';
+import { entryText, entryUnitSymbol } from '../worksheets/machine/entry-text.ts';
 import { findWorksheet } from '../worksheets/registry.ts';
-import type { InputSpec, InputSpecs } from '../worksheets/types.ts';
+import type { InputSpec } from '../worksheets/machine/types.ts';
 import { computedOutcome } from './computed.ts';
 
 /** A swept table, ready to print. Row heads come first in each row. */
@@ -48,7 +48,7 @@ export function combinations(
  */
 export function sweep(table: LookupTable): SweptTable {
   const worksheet = findWorksheet(table.worksheet);
-  const inputs = worksheet.inputs as InputSpecs;
+  const inputs = worksheet.inputs;
   const used = [...Object.keys(table.rows), ...Object.keys(table.fixed), table.across?.input ?? ''];
   for (const key of used) {
     if (key !== '' && !Object.hasOwn(inputs, key)) {

@@ -1,3 +1,4 @@
+import { sitePath } from '../ui/site-path.ts';
 import { safetySentence, type EditionNews } from './edition-news.ts';
 
 /** What the reader pressed: the page to show once the new edition is in charge. */
@@ -43,11 +44,11 @@ export function followReader(): boolean {
 function linkToSafety(news: EditionNews, press: (address: string) => void): HTMLElement {
   const sentence = document.createElement('strong');
   const link = document.createElement('a');
-  link.href = news.href;
+  link.href = sitePath(news.href);
   link.textContent = safetySentence(news);
   link.addEventListener('click', (event) => {
     event.preventDefault();
-    press(news.href);
+    press(link.href);
   });
   sentence.append(link, '.');
   return sentence;

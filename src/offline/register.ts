@@ -1,10 +1,14 @@
+import { sitePath } from '../ui/site-path.ts';
+
 // Keeps the book on the reader's device. Not while developing, where a kept page would be stale.
 
 /** Time after loading before the book is fetched to be kept; the page at hand comes first. */
 const GRACE_MILLISECONDS = 2000;
 
 async function keepOffline(container: ServiceWorkerContainer): Promise<void> {
-  const registration = await container.register('/service-worker.js', { updateViaCache: 'none' });
+  const registration = await container.register(sitePath('/service-worker.js'), {
+    updateViaCache: 'none',
+  });
   // On a first visit there is nothing older to announce until the copy is in charge of the page.
   if (container.controller === null) {
     await new Promise((resolve) => {

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { WholeFramesData } from '../worksheets/picture-data.ts';
+import type { WholeFramesData } from '../worksheets/machine/picture-data.ts';
 import { tickText } from './axis.ts';
 import { Box, Drawing, HatchPattern, Label } from './shapes/drawing.tsx';
 import { PAGE_WIDTH, TEXT_HEIGHT, textWidth } from './shapes/page.ts';
@@ -25,7 +25,7 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
   const perRow = Math.max(1, Math.min(6, Math.floor((PAGE_WIDTH + GAP) / (widest + GAP))));
   const boxWidth = (PAGE_WIDTH - 4 + GAP) / perRow - GAP;
   const rows = Math.ceil(frames.length / perRow);
-  const captionLines = frames.every(isWhole) ? 1 : 2;
+  const captionLines = frames.every((frame) => captions(frame).length === 1) ? 1 : 2;
   const rowHeight = TEXT_HEIGHT + BOX_HEIGHT + captionLines * TEXT_HEIGHT + 18;
   const legendTop = TOP + rows * rowHeight + 4;
   const hatch = `${instance}-hatch`;
@@ -65,10 +65,6 @@ export function Picture({ picture, instance }: Props): ComponentChildren {
   );
 }
 
-function isWhole({ purity }: CameraFrame): boolean {
-  return purity > 1 - 1e-9;
-}
-
 /** Whole percent, without calling a small part nothing or a large part everything. */
 function percentText(share: number): string {
   const rounded = Math.round(share * 100);
@@ -79,8 +75,9 @@ function percentText(share: number): string {
 
 /** The two lines under a box. */
 function captions(frame: CameraFrame): readonly string[] {
-  if (isWhole(frame)) return ['whole'];
-  const { filmFrame, otherFilmFrame, purity } = frame;
+  const { filmFrame, otherFilmFrame, purity, darkRows = 0 } = frame;
+  if (otherFilmFrame === undefined && darkRows > 0) return [darkRows >= 1 ? 'dark' : 'dark rows'];
+  if (purity > 1 - 1e-9) return ['whole'];
   const other = otherFilmFrame === undefined ? 'other' : String(otherFilmFrame);
   return [
     `${filmFrame}: ${percentText(purity)}\u00a0%`,
@@ -100,6 +97,9 @@ function Frame(props: {
   const { filmFrame, otherFilmFrame } = frame;
   const boxTop = y + TEXT_HEIGHT;
   const mainWidth = width * Math.min(1, Math.max(0, frame.purity));
+  // Dark rows are left white at the foot of the box; where they lie in the picture is not drawn.
+  const darkRows = frame.darkRows ?? 0;
+  const lit = BOX_HEIGHT * (1 - darkRows);
   // The earlier film frame gives its light first, so it stands on the left.
   const otherIsEarlier = otherFilmFrame !== undefined && otherFilmFrame < filmFrame;
   const mainLeft = otherIsEarlier ? x + width - mainWidth : x;
@@ -109,25 +109,25 @@ function Frame(props: {
       <Label x={x + 2} y={y + 20} tone="soft">
         {number}
       </Label>
-      <Box class="pic-tint" x={mainLeft} y={boxTop} width={mainWidth} height={BOX_HEIGHT} />
-      {!isWhole(frame) && (
+      <Box class="pic-tint" x={mainLeft} y={boxTop} width={mainWidth} height={lit} />
+      {frame.purity <= 1 - 1e-9 && darkRows < 1 && (
         <Box
           class="pic-share"
           x={otherLeft}
           y={boxTop}
           width={width - mainWidth}
-          height={BOX_HEIGHT}
+          height={lit}
           fill={`url(#${hatch})`}
         />
       )}
       <Box class="pic-outline" x={x} y={boxTop} width={width} height={BOX_HEIGHT} />
       <text
         class="pic-text pic-text-large"
-        x={Math.round(mainLeft + mainWidth / 2)}
+        x={Math.round(frame.purity > 0 ? mainLeft + mainWidth / 2 : x + width / 2)}
         y={boxTop + BOX_HEIGHT / 2 + 12}
         text-anchor="middle"
       >
-        {filmFrame}
+        {darkRows >= 1 ? '–' : filmFrame}
       </text>
       {captions(frame).map((caption, line) => (
         <Label

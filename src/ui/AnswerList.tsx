@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { evaluate, fillEntries } from '../worksheets/evaluate.ts';
-import type { Answer, AnyWorksheet, InputSpecs, Outcome } from '../worksheets/types.ts';
+import { evaluate, fillEntries } from '../worksheets/machine/evaluate.ts';
+import type { Answer, Worksheet, Outcome } from '../worksheets/machine/types.ts';
 import type { Units } from './bench/bench-state.ts';
 import { LEVEL_SIGNS } from './VerdictLine.tsx';
 
@@ -10,7 +10,7 @@ import { LEVEL_SIGNS } from './VerdictLine.tsx';
  */
 export function AnswerList(props: {
   readonly instance: string;
-  readonly worksheet: AnyWorksheet;
+  readonly worksheet: Worksheet;
   readonly outcome: Outcome | undefined;
   readonly units: Units;
 }): ComponentChildren {
@@ -58,6 +58,6 @@ export function AnswerText(props: {
   );
 }
 
-function blankOutcome(worksheet: AnyWorksheet): Outcome | undefined {
-  return evaluate(worksheet, fillEntries(worksheet.inputs as InputSpecs, {})).outcome;
+function blankOutcome(worksheet: Worksheet): Outcome | undefined {
+  return evaluate(worksheet, fillEntries(worksheet.inputs, {})).outcome;
 }

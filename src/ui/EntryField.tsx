@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import { ownProperty } from '../core/own-property.ts';
-import { entryUnitSymbol } from '../worksheets/entry-text.ts';
-import type { InputSpec } from '../worksheets/types.ts';
+import { ownProperty } from '../quantity/own-property.ts';
+import { entryUnitSymbol } from '../worksheets/machine/entry-text.ts';
+import type { InputSpec } from '../worksheets/machine/types.ts';
 import { hasOwnUnit } from './own-unit.ts';
 
 interface Props {
@@ -28,7 +28,9 @@ export function EntryField(props: Props): ComponentChildren {
     <div class={`entry entry-${spec.kind}${isWrong ? ' entry-wrong' : ''}`}>
       <label for={id}>
         {spec.label}
-        {spec.kind === 'optional-quantity' && <span class="entry-optional"> (may be empty)</span>}
+        {(spec.kind === 'optional-quantity' || (spec.kind === 'list' && spec.mayBeEmpty)) && (
+          <span class="entry-optional"> (may be empty)</span>
+        )}
       </label>
       <div class="entry-line">
         {spec.kind === 'choice' ? (

@@ -1,8 +1,8 @@
 import type { ComponentChildren, ComponentType } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { evaluate, fillEntries, type Entries } from '../worksheets/evaluate.ts';
-import type { PictureData } from '../worksheets/picture-data.ts';
-import type { AnyWorksheet, InputSpecs } from '../worksheets/types.ts';
+import { evaluate, fillEntries, type Entries } from '../worksheets/machine/evaluate.ts';
+import type { PictureData } from '../worksheets/machine/picture-data.ts';
+import type { Worksheet } from '../worksheets/machine/types.ts';
 import { AnswerList } from './AnswerList.tsx';
 import type { BenchOverlay } from './bench/bench-entries.ts';
 import type { Units } from './bench/bench-state.ts';
@@ -21,7 +21,7 @@ export type PictureComponent = ComponentType<{
 }>;
 
 interface Props {
-  readonly worksheet: AnyWorksheet;
+  readonly worksheet: Worksheet;
   /** Prefix of element ids and the anchor of this form; unique on its page. */
   readonly instance: string;
   /** The chapter's own texts, where they differ from the worksheet's defaults. */
@@ -52,7 +52,7 @@ const NOTHING_DONE: SheetState = { changed: {} };
  */
 export function WorksheetView(props: Props): ComponentChildren {
   const { worksheet, instance, pictures, path, linked, bench, units = 'metric' } = props;
-  const inputs = worksheet.inputs as InputSpecs;
+  const inputs = worksheet.inputs;
   const [done, setDone] = useState<SheetState>(props.before ?? NOTHING_DONE);
   const [isLive, setIsLive] = useState(false);
   // The first render repeats the static one; the reader's own numbers follow before it is painted.
@@ -133,7 +133,7 @@ export function WorksheetView(props: Props): ComponentChildren {
           <ResultExtras outcome={outcome} />
         </>
       )}
-      <WorkingList worksheet={worksheet} working={evaluation.working} />
+      <WorkingList worksheet={worksheet} working={evaluation.working} isLive={isLive} />
       <Cautions standing={worksheet.cautions} now={outcome?.cautions} />
       <WorksheetActions
         worksheet={worksheet}

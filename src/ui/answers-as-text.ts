@@ -1,11 +1,11 @@
-import type { Entries } from '../worksheets/evaluate.ts';
-import { entryText } from '../worksheets/entry-text.ts';
-import type { AnyWorksheet, InputSpecs, Outcome } from '../worksheets/types.ts';
+import type { Entries } from '../worksheets/machine/evaluate.ts';
+import { entryText } from '../worksheets/machine/entry-text.ts';
+import type { Worksheet, Outcome } from '../worksheets/machine/types.ts';
 import { csvText } from './csv-text.ts';
 
 /** The sheet as plain text, for a message or a note: question, entries, verdict, answers. */
-export function answersAsText(worksheet: AnyWorksheet, entries: Entries, outcome: Outcome): string {
-  const inputs = worksheet.inputs as InputSpecs;
+export function answersAsText(worksheet: Worksheet, entries: Entries, outcome: Outcome): string {
+  const inputs = worksheet.inputs;
   return [
     worksheet.title,
     ...Object.entries(inputs).map(
@@ -18,8 +18,8 @@ export function answersAsText(worksheet: AnyWorksheet, entries: Entries, outcome
 }
 
 /** The sheet as comma-separated values: section, key, label, value, unit, text. */
-export function answersAsCsv(worksheet: AnyWorksheet, entries: Entries, outcome: Outcome): string {
-  const inputs = worksheet.inputs as InputSpecs;
+export function answersAsCsv(worksheet: Worksheet, entries: Entries, outcome: Outcome): string {
+  const inputs = worksheet.inputs;
   const rows = [
     ['section', 'key', 'label', 'value', 'unit', 'text'],
     ...Object.entries(inputs).map(([key, spec]) => [
@@ -43,7 +43,7 @@ export function answersAsCsv(worksheet: AnyWorksheet, entries: Entries, outcome:
 }
 
 /** The sheet as JSON: worksheet id, entries as typed, answers with value, unit and text. */
-export function answersAsJson(worksheet: AnyWorksheet, entries: Entries, outcome: Outcome): string {
+export function answersAsJson(worksheet: Worksheet, entries: Entries, outcome: Outcome): string {
   const { verdict, answers } = outcome;
   return `${JSON.stringify({ worksheet: worksheet.id, entries, verdict, answers }, undefined, 2)}\n`;
 }

@@ -1,6 +1,6 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
-import type { Entries } from '../worksheets/evaluate.ts';
-import type { AnyWorksheet, InputSpecs } from '../worksheets/types.ts';
+import type { Entries } from '../worksheets/machine/evaluate.ts';
+import type { Worksheet } from '../worksheets/machine/types.ts';
 import { benchOverlay } from './bench/bench-entries.ts';
 import { pageBench } from './bench/page-bench.ts';
 import { keptSheet, replaceEntry, withSheet, type SheetState } from './islands/history-entry.ts';
@@ -19,10 +19,10 @@ import { WorksheetView, type PictureComponent } from './WorksheetView.tsx';
  */
 export async function hydrateWorksheet(
   element: HTMLElement,
-  worksheet: AnyWorksheet,
+  worksheet: Worksheet,
 ): Promise<() => void> {
   const { instance = '', entries: given = '{}', pictures: names = '' } = element.dataset;
-  const inputs = worksheet.inputs as InputSpecs;
+  const inputs = worksheet.inputs;
   const entries = JSON.parse(given) as Entries;
   const linked = entriesFromQuery(location.search, instance, inputs);
   const pictures = new Map<string, PictureComponent>();

@@ -1,14 +1,14 @@
 // Time from typed entries to answers and working: what a reader waits for after a key press.
-import { evaluate } from '../../src/worksheets/evaluate.ts';
-import type { AnyWorksheet, InputSpecs } from '../../src/worksheets/types.ts';
+import { evaluate } from '../../src/worksheets/machine/evaluate.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 import { loadWorksheets } from './parts/load-worksheets.ts';
 import { randomEntries, seededChance, seedOf } from '../worksheets/random-entries.ts';
 
 const ROUNDS = 400;
 const WARM_UP = 100;
 
-function milliseconds(worksheet: AnyWorksheet): readonly number[] {
-  const specs = worksheet.inputs as InputSpecs;
+function milliseconds(worksheet: Worksheet): readonly number[] {
+  const specs = worksheet.inputs;
   const chance = seededChance(seedOf(worksheet.id));
   const entries = Array.from({ length: ROUNDS }, () => randomEntries(specs, chance));
   for (const each of entries.slice(0, WARM_UP)) evaluate(worksheet, each);

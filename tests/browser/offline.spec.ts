@@ -1,74 +1,23 @@
-import { type ChildProcess, spawn } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { expect, test as base, type Page } from '@playwright/test';
-import { projectFolder } from '../walls/source-files.ts';
+import { expect, test as base } from '@playwright/test';
+import { writeOfflineCopy } from '../../src/build/offline-copy.mjs';
 import { readPages, siteFolder } from '../site/built-site.ts';
+import { Host, visit } from './editions.ts';
 
-/** A copy of the built site that a test may change, on a server that a test may stop. */
-interface Edition {
-  readonly address: string;
-  readonly folder: string;
-  stop(): Promise<void>;
-}
-
-async function serveCopy(port: number): Promise<Edition> {
-  const folder = mkdtempSync(join(tmpdir(), 'handbook-edition-'));
-  cpSync(siteFolder, folder, { recursive: true });
-  const server: ChildProcess = spawn(
-    process.execPath,
-    [
-      '--experimental-strip-types',
-      '--no-warnings',
-      join(projectFolder, 'tests/tools/serve-dist.ts'),
-      String(port),
-      folder,
-    ],
-    { stdio: ['ignore', 'pipe', 'inherit'] },
-  );
-  await new Promise((resolve, reject) => {
-    server.stdout?.once('data', resolve);
-    server.once('exit', () => {
-      reject(new Error('the server did not start'));
-    });
-  });
-  const stopped = new Promise<void>((resolve) => {
-    server.once('exit', () => {
-      resolve();
-    });
-  });
-  return {
-    // The name localhost makes the page a secure context, as https does for readers.
-    address: `http://127.0.0.1:${port}`,
-    folder,
-    async stop() {
-      server.kill();
-      await stopped;
-      rmSync(folder, { recursive: true, force: true });
-    },
-  };
-}
-
-const test = base.extend<{ edition: Edition }>({
-  edition: async ({ baseURL }, use, { parallelIndex }) => {
-    const sitePort = Number(new URL(baseURL ?? '').port);
-    const edition = await serveCopy(sitePort + 20_000 + parallelIndex);
-    await use(edition);
-    await edition.stop();
+const test = base.extend<{ edition: Host }>({
+  // eslint-disable-next-line no-empty-pattern -- the runner reads what a fixture needs from the pattern
+  edition: async ({}, use) => {
+    const host = await Host.open(siteFolder);
+    await use(host);
+    await host.close();
   },
 });
 test.use({ serviceWorkers: 'allow' });
 
-/** Waits until the book is kept and in charge of the page: the end of a first visit. */
-async function visit(page: Page, address: string): Promise<void> {
-  await page.goto(address);
-  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-}
-
 test('after one visit every page opens with the server gone', async ({ page, edition }) => {
   await visit(page, edition.address);
-  await edition.stop();
+  edition.isDown = true;
   const pages = readPages().filter(({ address }) => address !== '/404.html');
   expect(pages.length).toBeGreaterThan(5);
   for (const { address, root } of pages) {
@@ -88,7 +37,7 @@ test('after one visit worksheets, links with numbers and search work with the se
   edition,
 }) => {
   await visit(page, edition.address);
-  await edition.stop();
+  edition.isDown = true;
 
   await page.goto(`${edition.address}/gate/shutter-blades/?w=flash-rate&filmFps=24#flash-rate`);
   const sheet = page.locator('worksheet-form[data-instance="flash-rate"]');
@@ -108,10 +57,19 @@ test('an address that the book does not have is answered from the copy too', asy
   edition,
 }) => {
   await visit(page, edition.address);
-  await edition.stop();
+  edition.isDown = true;
   await page.goto(`${edition.address}/no/such/page/`);
   await expect(page.locator('h1')).toHaveText('No such page');
 });
+
+/** Deploys a changed page as the build would: with its new revision and hash in the worker's list. */
+async function deployPage(host: Host, address: string, from: string, to: string): Promise<void> {
+  const path = join(host.folder, `${address}index.html`);
+  const html = readFileSync(path, 'utf8').replace(from, to);
+  expect(html).toContain(to);
+  writeFileSync(path, html);
+  await writeOfflineCopy(host.folder, '/');
+}
 
 test('a newer edition says so, waits for the reader, and is there after Reload', async ({
   page,
@@ -120,21 +78,12 @@ test('a newer edition says so, waits for the reader, and is there after Reload',
   await visit(page, edition.address);
   const line = page.locator('.edition');
   await expect(line).toHaveCount(0);
-
-  const contents = join(edition.folder, 'contents/index.html');
-  const worker = join(edition.folder, 'service-worker.js');
-  writeFileSync(
-    contents,
-    readFileSync(contents, 'utf8').replace('<h1>Contents', '<h1>New contents'),
-  );
-  const listed = readFileSync(worker, 'utf8');
-  const renewed = listed.replace(/(\/contents\/[`"'],revision:[`"'])\w+/u, '$1newer');
-  expect(renewed).not.toBe(listed);
-  writeFileSync(worker, renewed);
+  await deployPage(edition, '/contents/', '<h1>Contents', '<h1>New contents');
 
   await page.goto(`${edition.address}/contents/`);
   await expect(page.locator('h1')).toHaveText('Contents');
   await expect(line).toContainText('A newer edition is ready', { timeout: 20_000 });
+  await expect(line).toHaveRole('status');
   await line.getByRole('button', { name: 'Reload' }).click();
   await expect(page.locator('h1')).toHaveText('New contents');
   await expect(line).toHaveCount(0);
@@ -145,24 +94,17 @@ test('a newer edition that corrects points of safety says how many, and leads to
   edition,
 }) => {
   await visit(page, edition.address);
-  const editions = join(edition.folder, 'editions/index.html');
-  const worker = join(edition.folder, 'service-worker.js');
   const day = '2099-01-01';
-  writeFileSync(
-    editions,
-    readFileSync(editions, 'utf8').replace(
-      '<h1>Editions',
-      `<h1 id="edition-${day}">Newer editions`,
-    ),
-  );
+  await deployPage(edition, '/editions/', '<h1>Editions', `<h1 id="edition-${day}">Newer editions`);
+  const worker = join(edition.folder, 'service-worker.js');
   const listed = readFileSync(worker, 'utf8');
-  const renewed = listed
-    .replace(/(\/editions\/[`"'],revision:[`"'])\w+/u, '$1newer')
-    .replace(/\{id:[`"'](\d{4}-\d\d-\d\d)[`"'],safetyPoints:/u, (entry) => {
-      const quote = entry[4] ?? '"';
-      return `{id:${quote}${day}${quote},safetyPoints:3},${entry}`;
-    });
-  expect(renewed).toContain(`${day}`);
+  const renewed = listed.replace(
+    /\{id:([`"'])\d{4}-\d\d-\d\d[`"'],safetyPoints:/u,
+    (entry, quote) => {
+      return `{id:${String(quote)}${day}${String(quote)},safetyPoints:3},${entry}`;
+    },
+  );
+  expect(renewed).toContain(day);
   writeFileSync(worker, renewed);
 
   await page.goto(`${edition.address}/reel/condition/`);

@@ -19,10 +19,12 @@ const kinds = new Map(readSources().map(({ id, kind }) => [id, kind]));
 const LOOK_UPS: ReadonlySet<string> = new Set([
   'acidLevelEntry',
   'acidRow',
+  'exposureLimit',
   'filmStrip',
   'findSoundSystem',
   'frameStepMillimetres',
   'identifyGauge',
+  'nativeRatesFor',
   'nitrateReasons',
   'shrinkageClass',
 ]);
@@ -76,12 +78,12 @@ describe('checks against published figures', () => {
   });
 
   it('would be caught repeating a table, looking up or asking nothing', () => {
-    const repeat = "import { GAUGES } from '../../src/core/gauges.ts';";
+    const repeat = "import { GAUGES } from '../../src/core/reel/gauges.ts';";
     expect(faultsOf(repeat)).toEqual(['repeats the table GAUGES']);
-    const lookUp = "import { findSoundSystem } from '../../src/core/sound-separation.ts';";
+    const lookUp = "import { findSoundSystem } from '../../src/core/file/sound-separation.ts';";
     expect(faultsOf(lookUp)).toEqual(['only looks up by findSoundSystem']);
     expect(faultsOf("import { expect } from 'vitest';")).toEqual(['asks nothing of the core']);
-    expect(faultsOf("import { beatHz } from '../../src/core/beat.ts';")).toEqual([]);
+    expect(faultsOf("import { beatHz } from '../../src/core/gate/beat.ts';")).toEqual([]);
   });
 });
 

@@ -14,8 +14,9 @@ import {
   frameAfter,
   rowExposure,
 } from '../../src/pictures/bands/phase.ts';
+import { cornerIndexes } from '../../src/pictures/bands/corners.ts';
 import { RecordedFrame } from '../../src/pictures/bands/recorded-frame.tsx';
-import type { BandsData } from '../../src/worksheets/picture-data.ts';
+import type { BandsData } from '../../src/worksheets/machine/picture-data.ts';
 import { h } from 'preact';
 import renderToString from 'preact-render-to-string';
 import { draw, markup } from './draw.ts';
@@ -37,6 +38,34 @@ const anyBands: fc.Arbitrary<BandsData> = fc.record({
   periodsDownPicture: fc.double({ min: 0, max: 30, noNaN: true }),
   phaseStepPerFrame: fc.double({ min: -0.5, max: 0.5, noNaN: true }),
   cameraFps: fc.constantFrom(8, 24, 25, 30, 50, 60, 120),
+});
+
+describe('the corners of a drawn line', () => {
+  test('are few for a pattern of straight pieces', () => {
+    const trapezium = [0, 0, 0, 1, 2, 3, 3, 3, 2, 1, 0];
+    expect(cornerIndexes(trapezium, 1e-9)).toEqual([0, 2, 5, 7, 10]);
+  });
+
+  test('leave a line that is nowhere farther from the values than the tolerance', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: 0, max: 5, noNaN: true }), { minLength: 2, maxLength: 80 }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (values, tolerance) => {
+          const corners = cornerIndexes(values, tolerance);
+          expect([corners[0], corners.at(-1)]).toEqual([0, values.length - 1]);
+          values.forEach((value, index) => {
+            const after = corners.findIndex((corner) => corner >= index);
+            const to = corners[after] ?? 0;
+            const from = corners[Math.max(0, after - 1)] ?? 0;
+            const share = to === from ? 0 : (index - from) / (to - from);
+            const line = (values[from] ?? 0) * (1 - share) + (values[to] ?? 0) * share;
+            expect(Math.abs(line - value)).toBeLessThanOrEqual(tolerance + 1e-9);
+          });
+        },
+      ),
+    );
+  });
 });
 
 describe('the recorded frame', () => {

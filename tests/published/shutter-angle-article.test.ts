@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { exposureOfAngleSeconds, shutterAngleDegrees } from '../../src/core/exposure.ts';
+import { exposureOfAngleSeconds, shutterAngleDegrees } from '../../src/core/gate/exposure.ts';
 
 describe('times and angles at 24 frames/s', () => {
   test.each([
@@ -13,7 +13,7 @@ describe('times and angles at 24 frames/s', () => {
     expect(shutterAngleDegrees(1 / fraction, 24)).toBeCloseTo(degrees, 9);
   });
 
-  test('8640 divided by the angle is the fraction: 144° gives 60', () => {
+  test('transcription: 8640 divided by the angle is the fraction: 144° gives 60', () => {
     expect(1 / exposureOfAngleSeconds(144, 24)).toBeCloseTo(60, 9);
   });
 

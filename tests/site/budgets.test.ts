@@ -13,6 +13,8 @@ const { budgets } = z
     budgets: z.strictObject({
       /** First load of a chapter, fonts included. */
       firstLoadBytes: z.number(),
+      /** First load of a page that lists everything of one kind: the sources. */
+      listPageFirstLoadBytes: z.number(),
       /** First load of a page that is a form by itself: bench, cards, sheets to fill in, search. */
       formPageFirstLoadBytes: z.number(),
       /** Scripts of a page that is read to its end without touching a form. */
@@ -30,14 +32,22 @@ const { budgets } = z
 /** Pages of work rather than reading: a form fills them, and its script is their first load. */
 const FORM_PAGES = /^\/(?:bench|cards|job-sheet|customer-sheet|search)\//u;
 
+/** Lists that are looked up rather than read, and grow with the book. */
+const LIST_PAGES = /^\/trainee\/sources\//u;
+
 interface Allowed {
   readonly firstLoad: number;
   readonly scripts: number;
 }
 
+function firstLoadAllowed(address: string): number {
+  if (FORM_PAGES.test(address)) return budgets.formPageFirstLoadBytes;
+  return LIST_PAGES.test(address) ? budgets.listPageFirstLoadBytes : budgets.firstLoadBytes;
+}
+
 function allowedOn(address: string): Allowed {
   return {
-    firstLoad: FORM_PAGES.test(address) ? budgets.formPageFirstLoadBytes : budgets.firstLoadBytes,
+    firstLoad: firstLoadAllowed(address),
     scripts: budgets.scriptBytes,
   };
 }

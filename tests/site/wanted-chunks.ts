@@ -1,15 +1,19 @@
 import { readFiles } from '../walls/source-files.ts';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
 import { worksheetIds } from '../../src/ui/gathered/gather.ts';
 import { PLANS } from '../../src/ui/gathered/plans.ts';
-import type { AnyWorksheet, InputSpecs } from '../../src/worksheets/types.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 import type { BuiltPage } from './built-site.ts';
 
 const namesIn = (folder: string, ending: string): readonly string[] =>
   readFiles(folder, [ending]).map(({ path }) => path.split('/').at(-1)!.replace(ending, ''));
 
+const worksheetFolders = readFiles('src/worksheets', ['.ts']).flatMap(({ path }) =>
+  path.endsWith('/worksheet.ts') ? (path.split('/').at(-2) ?? []) : [],
+);
+
 /** Chunks that the script of a live worksheet picks from, one per worksheet and per picture. */
-const choices = new Set([...namesIn('src/worksheets', '.ts'), ...namesIn('src/pictures', '.tsx')]);
+const choices = new Set([...worksheetFolders, ...namesIn('src/pictures', '.tsx')]);
 
 /**
  * Weighed apart: the reading of a video clip, which the reader asks for, and the watch for newer
@@ -44,7 +48,7 @@ const only =
 /** Names of the chunks that each form of a page picks; a form wakes when the reader touches it. */
 function picksOfForms(
   { root }: BuiltPage,
-  worksheets: ReadonlyMap<string, AnyWorksheet>,
+  worksheets: ReadonlyMap<string, Worksheet>,
 ): readonly (readonly string[])[] {
   return root
     .querySelectorAll('worksheet-form[data-id]')
@@ -73,7 +77,7 @@ function practised({ root }: BuiltPage): readonly string[] {
  */
 export function wantedChunks(
   page: BuiltPage,
-  worksheets: ReadonlyMap<string, AnyWorksheet>,
+  worksheets: ReadonlyMap<string, Worksheet>,
 ): readonly Wanted[] {
   const plan = PLANS.get(page.root.querySelector('[data-plan]')?.getAttribute('data-plan') ?? '');
   // A sheet that gathers worksheets loads all of them, but draws nothing.
@@ -88,19 +92,19 @@ export function wantedChunks(
 /** The same while every form of the page is in use; undefined where there is none. */
 export function wantedByAllForms(
   page: BuiltPage,
-  worksheets: ReadonlyMap<string, AnyWorksheet>,
+  worksheets: ReadonlyMap<string, Worksheet>,
 ): Wanted | undefined {
   const picks = picksOfForms(page, worksheets);
   return picks.length === 0 ? undefined : only(page, picks.flat());
 }
 
 function shownBy(
-  worksheets: ReadonlyMap<string, AnyWorksheet>,
+  worksheets: ReadonlyMap<string, Worksheet>,
   id: string,
   given: Entries,
 ): readonly string[] {
   const worksheet = worksheets.get(id);
   if (worksheet === undefined) throw new Error(`a page shows “${id}”, which is no worksheet`);
-  const { outcome } = evaluate(worksheet, fillEntries(worksheet.inputs as InputSpecs, given));
+  const { outcome } = evaluate(worksheet, fillEntries(worksheet.inputs, given));
   return [id, ...(outcome?.pictures ?? []).map((picture) => picture.name)];
 }

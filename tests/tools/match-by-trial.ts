@@ -1,8 +1,8 @@
-import type { FinderBench } from '../../src/core/match-finder.ts';
-import { makeGateLight } from '../../src/core/gate-light.ts';
-import { exposureRipple } from '../../src/core/ripple.ts';
-import { closedSeconds, makeEqualShutter } from '../../src/core/shutter.ts';
-import { smallestCameraFps } from '../../src/core/whole-frames.ts';
+import type { FinderBench } from '../../src/core/gate/match-finder.ts';
+import { makeGateLight } from '../../src/core/gate/gate-light.ts';
+import { exposureRipple } from '../../src/core/gate/ripple.ts';
+import { closedSeconds, makeEqualShutter } from '../../src/core/gate/shutter.ts';
+import { smallestCameraFps } from '../../src/core/gate/whole-frames.ts';
 
 /** A combination judged the long way. */
 export interface TriedMatch {
@@ -10,7 +10,7 @@ export interface TriedMatch {
   readonly cameraFps: number;
   readonly exposureSeconds: number;
   readonly worstRipplePercent: number;
-  readonly fault: 'exposure-too-long' | 'ripple' | 'blended' | undefined;
+  readonly fault: 'exposure-too-long' | 'readout-too-long' | 'ripple' | 'blended' | undefined;
 }
 
 /**
@@ -47,7 +47,9 @@ function timesOnOffer(bench: FinderBench, filmFps: number, cameraFps: number): r
   const times: number[] = [];
   for (let flashes = 1; flashes <= 12; flashes += 1) {
     const time = flashes / (filmFps * bench.flashesPerFrame);
-    if (flashes === 1 || time * cameraFps <= 1 + 1e-9) times.push(time);
+    // As a camera shows it: one over four digits.
+    const marked = 1 / Number(String((1 / time).toPrecision(4)));
+    if (flashes === 1 || time * cameraFps <= 1 + 1e-6) times.push(marked);
   }
   return times;
 }
@@ -67,15 +69,23 @@ export function judgeAllByTrial(bench: FinderBench): readonly TriedMatch[] {
           known.get(exposureSeconds) ?? worstRippleByTrial(filmFps, exposureSeconds, bench);
         known.set(exposureSeconds, worstRipplePercent);
         const needed =
-          smallestCameraFps(fastest, closed, exposureSeconds, bench.readoutSeconds) ?? Infinity;
+          smallestCameraFps(
+            fastest,
+            closed,
+            exposureSeconds,
+            bench.readoutSeconds,
+            closedSeconds(filmFps * (1 - error), bench.flashesPerFrame, bench.openFraction),
+          ) ?? Infinity;
         const fault =
           exposureSeconds * cameraFps > 1 + 1e-9
             ? 'exposure-too-long'
-            : worstRipplePercent > bench.rippleLimitPercent * (1 + 1e-9)
-              ? 'ripple'
-              : needed > cameraFps * (1 + 1e-9)
-                ? 'blended'
-                : undefined;
+            : (bench.readoutSeconds ?? 0) * cameraFps > 1 + 1e-9
+              ? 'readout-too-long'
+              : worstRipplePercent > bench.rippleLimitPercent * (1 + 1e-9)
+                ? 'ripple'
+                : needed > cameraFps * (1 + 1e-9)
+                  ? 'blended'
+                  : undefined;
         tried.push({ filmFps, cameraFps, exposureSeconds, worstRipplePercent, fault });
       }
     }

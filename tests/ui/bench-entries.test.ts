@@ -6,18 +6,17 @@ import { benchSchema } from '../../src/schemas/bench.ts';
 import { benchEntries, benchOverlay, convertBenchText } from '../../src/ui/bench/bench-entries.ts';
 import { readBenchState } from '../../src/ui/bench/bench-schema.ts';
 import { EMPTY_BENCH, type BenchState, type BenchTexts } from '../../src/ui/bench/bench-state.ts';
-import { quantityAnswer } from '../../src/worksheets/answers.ts';
-import { BENCH_READINGS, STORED_FIELDS } from '../../src/worksheets/bench-fields.ts';
-import { BENCH_INPUTS } from '../../src/worksheets/bench-inputs.ts';
-import { evaluate, fillEntries, readInput } from '../../src/worksheets/evaluate.ts';
-import { requireInterval } from '../../src/core/errors.ts';
+import { quantityAnswer } from '../../src/worksheets/machine/labelled-answers.ts';
+import { BENCH_READINGS, STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
+import { BENCH_INPUTS } from '../../src/worksheets/bench/bench-inputs.ts';
+import { evaluate, fillEntries, readInput } from '../../src/worksheets/machine/evaluate.ts';
+import { requireInterval } from '../../src/quantity/errors.ts';
 import { worksheets } from '../../src/worksheets/registry.ts';
 import {
   defineWorksheet,
   type BenchField,
   type InputSpec,
-  type InputSpecs,
-} from '../../src/worksheets/types.ts';
+} from '../../src/worksheets/machine/types.ts';
 import { anyBench } from './any-bench.ts';
 
 const words = { label: 'L', help: 'H.', accepted: '1' };
@@ -235,7 +234,7 @@ describe('what the bench says to a worksheet', () => {
 
 describe('the worksheets of the book', () => {
   const fed = [...worksheets.values()].flatMap((worksheet) =>
-    Object.entries(worksheet.inputs as InputSpecs).flatMap(([key, spec]) =>
+    Object.entries(worksheet.inputs).flatMap(([key, spec]) =>
       spec.bench === undefined ? [] : [{ worksheet, key, spec, field: spec.bench }],
     ),
   );
@@ -279,7 +278,7 @@ describe('the worksheets of the book', () => {
         const overlay = benchOverlay(worksheet, {}, state);
         const { outcome } = evaluate(
           worksheet,
-          fillEntries(worksheet.inputs as InputSpecs, overlay?.entries ?? {}),
+          fillEntries(worksheet.inputs, overlay?.entries ?? {}),
         );
         return [
           ...(outcome === undefined ? [`${worksheet.id} does not open on ${file}`] : []),
@@ -295,7 +294,7 @@ describe('the worksheets of the book', () => {
   it('open with answers whatever a bench says', () => {
     fc.assert(
       fc.property(anyBench, fc.constantFrom(...worksheets.values()), (state, worksheet) => {
-        const entries = fillEntries(worksheet.inputs as InputSpecs, benchEntries(worksheet, state));
+        const entries = fillEntries(worksheet.inputs, benchEntries(worksheet, state));
         expect(evaluate(worksheet, entries).outcome).toBeDefined();
       }),
       { numRuns: 1000 },
@@ -334,5 +333,15 @@ describe('the fields of the bench', () => {
       });
       expect(refused, file).toEqual([]);
     }
+  });
+});
+
+describe('the triage of a reel', () => {
+  it('takes its gauge from the reel, and nothing from the projector', () => {
+    const triage = worksheets.get('condition-triage')!;
+    const projector = { 'projector.gauge': 'super-8' };
+    expect(benchOverlay(triage, {}, described(projector))).toBeUndefined();
+    const reels = [{ name: 'Regatta', entries: { 'reel.gauge': '16mm' } }];
+    expect(benchEntries(triage, described(projector, { reels }))).toEqual({ gauge: '16mm' });
   });
 });

@@ -9,11 +9,10 @@ import { readBenchState } from '../../src/ui/bench/bench-schema.ts';
 import { EMPTY_BENCH } from '../../src/ui/bench/bench-state.ts';
 import { answersAsCsv, answersAsText } from '../../src/ui/answers-as-text.ts';
 import { addressFault, entriesFromQuery, permalink } from '../../src/ui/permalink.ts';
-import { entryText } from '../../src/worksheets/entry-text.ts';
-import { isPrivateField, STORED_FIELDS } from '../../src/worksheets/bench-fields.ts';
-import { evaluate, fillEntries, readInput } from '../../src/worksheets/evaluate.ts';
+import { entryText } from '../../src/worksheets/machine/entry-text.ts';
+import { isPrivateField, STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
+import { evaluate, fillEntries, readInput } from '../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
-import type { InputSpecs } from '../../src/worksheets/types.ts';
 
 /** Names that every object knows, and what a careless look-up would find under them. */
 const INHERITED = [
@@ -38,7 +37,7 @@ it('has names to try, “__proto__” among them', () => {
 });
 
 describe.each([...worksheets.values()])('worksheet $id', (worksheet) => {
-  const inputs = worksheet.inputs as InputSpecs;
+  const inputs = worksheet.inputs;
 
   it('refuses such a name in each field of a link, and shows it as typed', () => {
     for (const name of INHERITED) {
@@ -172,7 +171,7 @@ describe('a bench', () => {
 
 describe('what a page says of its address', () => {
   const { inputs } = findWorksheet('flash-match');
-  const sheets = new Map([['flash-match', inputs as InputSpecs]]);
+  const sheets = new Map([['flash-match', inputs]]);
 
   it('is nothing where every key is known', () => {
     expect(addressFault('', sheets)).toBeUndefined();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { UNITS } from '../../src/core/quantity/units.ts';
+import { UNITS } from '../../src/quantity/units.ts';
 import type { Practice } from '../../src/schemas/practice.ts';
 import {
   bareUnit,
@@ -8,9 +8,8 @@ import {
   judge,
   type PracticeProblem,
 } from '../../src/ui/practice/practice-problem.ts';
-import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
+import { evaluate, fillEntries } from '../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
-import type { InputSpecs } from '../../src/worksheets/types.ts';
 import { FakeStorage } from './fake-storage.ts';
 import { makePracticeStore, PRACTICE_KEY } from '../../src/ui/practice/practice-store.ts';
 import {
@@ -71,7 +70,7 @@ describe.each(kinds)('practice on $id', (kind) => {
 
   it('names a worksheet, its inputs and a unit that exist', () => {
     expect([...worksheets.keys()]).toContain(kind.worksheet);
-    const inputs = Object.keys(findWorksheet(kind.worksheet).inputs as InputSpecs);
+    const inputs = Object.keys(findWorksheet(kind.worksheet).inputs);
     const named = [...Object.keys(kind.vary), ...Object.keys(kind.fixed)];
     expect(named.filter((key) => !inputs.includes(key))).toEqual([]);
     expect(new Set(named).size).toBe(named.length);
@@ -84,7 +83,7 @@ describe.each(kinds)('practice on $id', (kind) => {
     const worksheet = findWorksheet(kind.worksheet);
     const all = combinations(kind);
     const numeric = all.filter((drawn) => {
-      const entries = fillEntries(worksheet.inputs as InputSpecs, { ...kind.fixed, ...drawn });
+      const entries = fillEntries(worksheet.inputs, { ...kind.fixed, ...drawn });
       return evaluate(worksheet, entries).outcome?.answers[kind.answer]?.value !== undefined;
     });
     expect(all.length).toBeGreaterThan(3);

@@ -1,24 +1,25 @@
-import { basename } from 'node:path';
+import { basename, dirname } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
-import { convertUnit, UNITS } from '../../src/core/quantity/units.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import { convertUnit, UNITS } from '../../src/quantity/units.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
-import type { AnyWorksheet, InputSpec, InputSpecs } from '../../src/worksheets/types.ts';
+import type { Worksheet, InputSpec, InputSpecs } from '../../src/worksheets/machine/types.ts';
 import { readChapters, readSources } from '../content/read-content.ts';
 import { hostileTexts } from './hostile-texts.ts';
 import { faultsOf } from './outcome-faults.ts';
 
-const modules = import.meta.glob<{ readonly worksheet?: AnyWorksheet }>(
-  '../../src/worksheets/*.ts',
+const modules = import.meta.glob<{ readonly worksheet: Worksheet }>(
+  '../../src/worksheets/*/*/worksheet.ts',
   { eager: true },
 );
-const worksheetFiles = Object.entries(modules).flatMap(([path, { worksheet }]) =>
-  worksheet === undefined ? [] : [{ fileName: basename(path, '.ts'), worksheet }],
-);
+const worksheetFiles = Object.entries(modules).map(([path, { worksheet }]) => ({
+  fileName: basename(dirname(path)),
+  worksheet,
+}));
 const sourceIds = new Set(readSources().map(({ id }) => id));
 const chapterIds = new Set(readChapters().map(({ id }) => id));
 
-const specsOf = (worksheet: AnyWorksheet): InputSpecs => worksheet.inputs as InputSpecs;
+const specsOf = (worksheet: Worksheet): InputSpecs => worksheet.inputs;
 
 /** Both ends of an input's range, as a reader would type them. */
 function endsOf(spec: InputSpec): readonly string[] {
@@ -88,7 +89,7 @@ describe('the registry', () => {
   });
 });
 
-describe.each([...worksheets.values()])('worksheet $id', (worksheet: AnyWorksheet) => {
+describe.each([...worksheets.values()])('worksheet $id', (worksheet: Worksheet) => {
   const specs = specsOf(worksheet);
   const defaults = fillEntries(specs, {});
 
@@ -118,7 +119,9 @@ describe.each([...worksheets.values()])('worksheet $id', (worksheet: AnyWorkshee
   });
 
   it('gives the same outcome twice', () => {
-    expect(evaluate(worksheet, defaults)).toEqual(evaluate(worksheet, defaults));
+    const [once, twice] = [evaluate(worksheet, defaults), evaluate(worksheet, defaults)];
+    expect(once.outcome).toEqual(twice.outcome);
+    expect(once.working?.()).toEqual(twice.working?.());
   });
 
   it('computes at the corners of its ranges or names the field that does not fit', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
+import { evaluate, fillEntries } from '../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
-import type { AnyWorksheet, InputSpecs } from '../../src/worksheets/types.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 import type { Example } from '../../src/schemas/example.ts';
 import { readExamples } from '../content/read-content.ts';
 
@@ -14,8 +14,8 @@ const all = [...examples].flatMap(([worksheetId, list]) =>
 const plainSpaces = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim();
 
 /** What an example says that the worksheet does not. */
-function differences(worksheet: AnyWorksheet, example: Example): readonly string[] {
-  const specs = worksheet.inputs as InputSpecs;
+function differences(worksheet: Worksheet, example: Example): readonly string[] {
+  const specs = worksheet.inputs;
   const unknown = Object.keys(example.inputs).filter((key) => !Object.hasOwn(specs, key));
   if (unknown.length > 0) return unknown.map((key) => `there is no input “${key}”`);
   const evaluation = evaluate(worksheet, fillEntries(specs, example.inputs));

@@ -1,30 +1,142 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet as keepList } from '../../src/worksheets/keep-list.ts';
-import { worksheet as repeatPattern } from '../../src/worksheets/repeat-pattern.ts';
-import { worksheet as speedChange } from '../../src/worksheets/speed-change.ts';
-import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as keepList } from '../../src/worksheets/file/keep-list/worksheet.ts';
+import { worksheet as repeatPattern } from '../../src/worksheets/file/repeat-pattern/worksheet.ts';
+import { worksheet as speedChange } from '../../src/worksheets/file/speed-change/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 
-const run = (worksheet: AnyWorksheet, entries: Record<string, string> = {}): Evaluation =>
-  evaluate(worksheet, fillEntries(worksheet.inputs, entries));
+const run = (worksheet: Worksheet, entries: Record<string, string> = {}): Evaluation =>
+  evaluate(worksheet, fillEntries(worksheet.inputs, { readoutSeconds: '0', ...entries }));
 
 describe('worksheet keep-list', () => {
   test('tells how far a list holds that drifts', () => {
     const { outcome } = run(keepList);
     expect(outcome?.verdict.level).toBe('care');
-    expect(outcome?.verdict.sentence).toContain('first 199 of 3600');
+    expect(outcome?.verdict.sentence).toContain('of 3600 film frames are sure');
+    expect(outcome?.verdict.sentence).toContain('assumed because it is not measured');
+    expect(outcome?.answers['sureFilmFrames']?.value).toBeLessThan(100);
   });
 
   test('is content when the rate is exact and the camera fast', () => {
-    const { outcome } = run(keepList, { rateErrorPercent: '0' });
+    const { outcome } = run(keepList, { rateErrorPercent: '0', wanderPercent: '0' });
     expect(outcome?.verdict.level).toBe('good');
     expect(outcome?.answers['sureFilmFrames']?.value).toBe(3600);
   });
 
-  test('asks for a check when the start cannot be read finely enough', () => {
+  test('leads to evidence when no number of ties is enough, and still gives the command', () => {
     const { outcome } = run(keepList, { cameraFps: '25', firstCameraFrame: '63' });
-    expect(outcome?.verdict.sentence).toContain('move the start');
+    expect(outcome?.verdict.sentence).toMatch(/No number of ties is enough.*by evidence/u);
+    expect(outcome?.answers['tiesNeeded']?.text).toBe('no number is enough');
     expect(outcome?.commands).toHaveLength(1);
+  });
+
+  test('a start found by trial bounds nothing, so nothing is sure', () => {
+    const { outcome } = run(keepList, { firstCameraFrame: '126.3', wanderPercent: '0' });
+    expect(outcome?.answers['sureFilmFrames']?.value).toBeLessThan(
+      run(keepList, { firstCameraFrame: '126', wanderPercent: '0' }).outcome?.answers[
+        'sureFilmFrames'
+      ]?.value ?? 0,
+    );
+  });
+
+  test('a tie at both ends is not enough: the declared wander counts in between', () => {
+    const tied = { lastCameraFrame: '10122', rateErrorPercent: '0' };
+    const sure = (wanderPercent: string): number =>
+      run(keepList, { ...tied, wanderPercent }).outcome?.answers['sureFilmFrames']?.value ??
+      Number.NaN;
+    expect(sure('0')).toBe(3600);
+    expect(sure('0.1')).toBeLessThan(1000);
+    expect(sure('0.2')).toBeLessThan(sure('0.1'));
+    // Not measured is not none.
+    expect(sure('')).toBeLessThan(sure('0.2'));
+    const { outcome } = run(keepList, { ...tied, wanderPercent: '0.1' });
+    expect(outcome?.verdict.level).toBe('care');
+    const rows = outcome?.tables?.[0]?.rows ?? [];
+    expect(rows.map(({ cells }) => cells[2])).toEqual(['sure', 'unsure', 'sure']);
+    expect(rows[0]?.cells[1]).toBe(String((outcome?.answers['sureAroundTies']?.value ?? 0) + 1));
+    expect(rows.at(-1)?.cells[1]).toBe('3600');
+  });
+
+  test('the file says of every film frame whether it is sure, as the table does', () => {
+    const { outcome } = run(keepList, {
+      lastCameraFrame: '10122',
+      tieFilmFrames: '1201; 2401',
+      tieCameraFrames: '3458; 6790',
+      wanderPercent: '0.2',
+    });
+    const lines = outcome?.files?.[0]?.text.trim().split('\n').slice(1) ?? [];
+    expect(lines).toHaveLength(3600);
+    const sure = lines.filter((line) => line.endsWith(',sure')).length;
+    expect(sure).toBe(outcome?.answers['sureFilmFrames']?.value);
+    expect(lines.length - sure).toBe(lines.filter((line) => line.endsWith(',unsure')).length);
+    expect(lines[1200]).toMatch(/^1200,3458,/u);
+    expect(lines[2400]).toMatch(/^2400,6790,/u);
+  });
+
+  test('a third tie shows a wander that both ends hide, and it counts', () => {
+    // Half way the film is two film frames late.
+    const { outcome } = run(keepList, {
+      lastCameraFrame: '10122',
+      tieFilmFrames: '1801',
+      tieCameraFrames: '5132',
+      wanderPercent: '0.01',
+    });
+    expect(outcome?.answers['provenWanderPercent']?.value).toBeGreaterThan(0.1);
+    expect(outcome?.answers['wanderPercent']?.note).toContain('the ties disprove what you declare');
+    // A floor is no measurement: the sheet goes back to the cautious guess.
+    expect(outcome?.answers['wanderPercent']?.value).toBe(1);
+    expect(outcome?.verdict.level).toBe('care');
+    expect(outcome?.cautions?.join(' ')).toContain('The ties contradict');
+  });
+
+  test('ties that do not pair or go back are told at their fields', () => {
+    expect(Object.keys(run(keepList, { tieFilmFrames: '1201' }).messages)).toEqual([
+      'tieCameraFrames',
+    ]);
+    expect(
+      Object.keys(
+        run(keepList, { tieFilmFrames: '1201; 1000', tieCameraFrames: '3458; 6790' }).messages,
+      ),
+    ).toEqual(['tieFilmFrames']);
+  });
+
+  test('as many ties as it asks for make its own verdict good', () => {
+    const bench = {
+      cameraFps: '100',
+      exposureSeconds: '1/100',
+      openPercent: '70',
+      wanderPercent: '0.1',
+    };
+    const needed = run(keepList, bench).outcome?.answers['tiesNeeded']?.value ?? 0;
+    expect(needed).toBeGreaterThan(2);
+    expect(needed).toBeLessThan(40);
+    const at = (filmFrame: number): number => 126 + Math.round((filmFrame * 100) / 18);
+    const places = Array.from({ length: needed }, (_, tie) =>
+      Math.round((tie * 3599) / (needed - 1)),
+    );
+    const inBetween = places.slice(1, -1);
+    const { outcome } = run(keepList, {
+      ...bench,
+      lastCameraFrame: String(at(3599)),
+      tieFilmFrames: inBetween.map((place) => place + 1).join('; '),
+      tieCameraFrames: inBetween.map(at).join('; '),
+    });
+    expect(outcome?.verdict.level).toBe('good');
+  });
+
+  test('no promise and no sure film frame where rows can stay dark', () => {
+    const dark = {
+      filmFps: '24',
+      flashesPerFrame: '2',
+      exposureSeconds: '1/125',
+      rateErrorPercent: '0',
+      wanderPercent: '0',
+    };
+    const { outcome } = run(keepList, dark);
+    expect(outcome?.verdict.level).toBe('stop');
+    expect(outcome?.verdict.sentence).toContain('some rows can stay dark: no promise');
+    expect(outcome?.answers['sureFilmFrames']?.value).toBe(0);
+    expect(outcome?.files?.[0]?.text).not.toMatch(/,sure$/mu);
   });
 
   test('refuses a promise where even a perfect list fails, and a command where frames are short', () => {
@@ -37,9 +149,13 @@ describe('worksheet keep-list', () => {
   });
 
   test('the file lists every film frame with its camera frame and time', () => {
-    const { outcome } = run(keepList, { filmFrames: '4', firstCameraFrame: '10' });
+    const { outcome } = run(keepList, {
+      filmFrames: '4',
+      firstCameraFrame: '10',
+      wanderPercent: '0',
+    });
     expect(outcome?.files?.[0]?.text).toBe(
-      'film_frame,camera_frame,time\n0,10,0.200000\n1,13,0.260000\n2,16,0.320000\n3,18,0.360000\n',
+      'film_frame,camera_frame,time,whole\n0,10,0.200000,sure\n1,13,0.260000,sure\n2,16,0.320000,sure\n3,18,0.360000,sure\n',
     );
   });
 

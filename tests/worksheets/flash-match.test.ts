@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { equalBladeRipplePercent } from '../../src/core/ripple.ts';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
-import { worksheet } from '../../src/worksheets/flash-match.ts';
-import type { Outcome } from '../../src/worksheets/types.ts';
+import { equalBladeRipplePercent } from '../../src/core/gate/ripple.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet } from '../../src/worksheets/gate/flash-match/worksheet.ts';
+import type { Outcome } from '../../src/worksheets/machine/types.ts';
 
 const evaluated = (entries: Entries) => evaluate(worksheet, fillEntries(worksheet.inputs, entries));
 
@@ -24,13 +24,15 @@ describe('flash match', () => {
     expect(text(outcome, 'ripplePercent')).toBe('14.8 %');
     expect(text(outcome, 'rippleStops')).toBe('0.214 stop');
     expect(text(outcome, 'beatHz')).toBe('4 Hz');
-    expect(text(outcome, 'speedToleranceFps')).toBe('±0.18 frames/s');
-    expect(outcome.answers['speedToleranceFps']?.note).toContain('10.8');
+    // Half open and a limit of 1 %: half a percent of 18.
+    expect(text(outcome, 'speedToleranceFps')).toBe('±0.09 frames/s');
+    expect(outcome.answers['speedToleranceFps']?.note).toContain('5.4');
   });
 
   test('has exactly the answers that chapters and other worksheets rely on', () => {
     expect(Object.keys(outcomeOf({}).answers).sort()).toEqual(
       [
+        'setting',
         'ripplePercent',
         'rippleStops',
         'beatHz',
@@ -45,23 +47,44 @@ describe('flash match', () => {
   });
 
   test('is satisfied with 1/54 s and a global shutter', () => {
-    const outcome = outcomeOf({ exposureSeconds: '1/54' });
+    const outcome = outcomeOf({ exposureSeconds: '1/54', readoutSeconds: '0' });
     expect(outcome.verdict.level).toBe('good');
+    expect(outcome.verdict.sentence).not.toContain('not measured');
     expect(text(outcome, 'ripplePercent')).toBe('0 %');
     expect(text(outcome, 'smallestCameraFps')).toBe('21.6 frames/s');
+  });
+
+  test('takes a readout that was not measured as a whole camera frame, and says so', () => {
+    const outcome = outcomeOf({ exposureSeconds: '1/54' });
+    expect(outcome.verdict.level).toBe('care');
+    expect(outcome.verdict.sentence).toMatch(
+      /not measured: a whole camera frame, 40\s?ms, is assumed/u,
+    );
+    expect(text(outcome, 'wholeFrames')).toContain('not sure');
+    expect(text(outcome, 'smallestCameraFps')).toBe('43.2 frames/s');
+    expect(text(outcomeOf({ exposureSeconds: '1/54', cameraFps: '50' }), 'wholeFrames')).toContain(
+      'sure for every',
+    );
   });
 
   test('says that 25 cannot promise whole frames with 16 ms readout, and that 50 can', () => {
     const outcome = outcomeOf({ exposureSeconds: '1/54', readoutSeconds: '16' });
     expect(outcome.verdict.level).toBe('care');
-    expect(outcome.verdict.sentence).toMatch(/25.*cannot promise whole frames; 50 can/u);
+    expect(outcome.verdict.sentence).toMatch(
+      /25.*cannot promise whole frames\. Set the camera to 50 frames\/s and 1\/54/u,
+    );
     expect(outcome.answers['smallestCameraFps']?.value).toBeCloseTo(33, 1);
   });
 
   test('never names a camera rate that leaves no time for the exposure', () => {
     // 24 × 2 at 1/48 s needs 32 frames/s; at 50 frames/s 1/48 s does not fit.
-    const outcome = outcomeOf({ filmFps: '24', flashesPerFrame: '2', exposureSeconds: '1/48' });
-    expect(outcome.verdict.sentence).toContain('no usual rate can');
+    const outcome = outcomeOf({
+      filmFps: '24',
+      flashesPerFrame: '2',
+      exposureSeconds: '1/48',
+      readoutSeconds: '0',
+    });
+    expect(outcome.verdict.sentence).toContain('At this film rate no usual camera rate');
     expect(text(outcome, 'smallestCameraFps')).toBe('32 frames/s');
   });
 
@@ -84,9 +107,69 @@ describe('flash match', () => {
     expect(text(outcomeOf({ exposureSeconds: '180°' }), 'ripplePercent')).toBe('14.8 %');
   });
 
-  test('says so when no flash fits into a camera frame', () => {
-    const outcome = outcomeOf({ filmFps: '2', flashesPerFrame: '1' });
-    expect(text(outcome, 'matchingExposureSeconds')).toBe('none fits');
+  test('prints one flash where it does not fit, says so, and gives no tolerance for it', () => {
+    // 24 × 2 in a camera at 50 frames/s: one flash lasts 1/48 s, the camera frame 1/50 s.
+    const outcome = outcomeOf({
+      filmFps: '24',
+      flashesPerFrame: '2',
+      cameraFps: '50',
+      exposureSeconds: '1/60',
+    });
+    expect(text(outcome, 'matchingExposureSeconds')).toBe('1/48 s');
+    expect(outcome.answers['matchingExposureSeconds']?.note).toContain('does not fit');
+    expect(outcome.answers['matchingExposureSeconds']?.level).toBe('stop');
+    expect(text(outcome, 'speedToleranceFps')).toBe('no match to hold');
+  });
+
+  test.each([
+    ['16', '2', '1/32 s'],
+    ['16', '3', '1/48 s'],
+    ['18', '2', '1/36 s'],
+    ['18', '3', '1/54 s'],
+    ['24', '2', '1/48 s'],
+    ['24', '3', '1/72 s'],
+    ['25', '2', '1/50 s'],
+    ['25', '3', '1/75 s'],
+  ])('%s frames/s with %s flashes: the match is one flash, %s', (filmFps, flashes, expected) => {
+    const outcome = outcomeOf({ filmFps, flashesPerFrame: flashes });
+    expect(text(outcome, 'matchingExposureSeconds')).toBe(expected);
+  });
+
+  test('labels matches of two flashes and more, and says which camera rates they ask for', () => {
+    const [table] = outcomeOf({ filmFps: '24', readoutSeconds: '0' }).tables ?? [];
+    const plain = table?.rows.map(({ cells }) => cells.map((cell) => cell.replaceAll(/\s/gu, ' ')));
+    expect(plain?.[0]).toEqual(['1', '1/72 s', '0 %', '28.8 frames/s', '72 frames/s']);
+    // Two flashes need 48 frames/s and fit only up to 36: no camera does both.
+    expect(plain?.[1]).toEqual(['2', '1/36 s', '0 %', '48 frames/s', '36 frames/s']);
+    expect(table?.rows[1]?.level).toBe('stop');
+  });
+
+  test('takes a wide pulldown blade and a wipe', () => {
+    // 60 + 54 + 60 + 54 + 60 + 72 = 360: the shutter of the unequal blades, 30 % at one flash.
+    const wide = outcomeOf({
+      exposureSeconds: '1/54',
+      readoutSeconds: '0',
+      pulldownBladeDegrees: '72',
+    });
+    expect(text(wide, 'ripplePercent')).toBe('30 %');
+    expect(wide.verdict.sentence).toContain('7 times a second');
+    expect(text(wide, 'setting')).toBe('none is even');
+    // Near a match a wipe changes nothing; far from one it takes something off.
+    const soft = (exposureSeconds: string): number =>
+      outcomeOf({ exposureSeconds, edgeWipeDegrees: '20' }).answers['ripplePercent']?.value ?? 0;
+    expect(soft('1/50')).toBeCloseTo(14.81, 2);
+    expect(soft('1/100')).toBeLessThan(160);
+    // The wide blade hides more, so whole frames ask for less: 1 ÷ (55.56 + 11.11 − 18.52) ms.
+    expect(text(wide, 'smallestCameraFps')).toBe('20.77 frames/s');
+  });
+
+  test('warns of strong fast flashing, and of nothing weaker or slower', () => {
+    const warning = /seizure/u;
+    const cautions = (entries: Entries): string => (outcomeOf(entries).cautions ?? []).join(' ');
+    expect(cautions({})).toMatch(warning);
+    expect(cautions({ exposureSeconds: '1/52' })).not.toMatch(warning);
+    // 16 2/3 × 3 stands still at 25.
+    expect(cautions({ filmFps: '16 2/3', exposureSeconds: '1/60' })).not.toMatch(warning);
   });
 
   test('says so when some exposures stay dark', () => {

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { worksheet as densityRange } from '../../src/worksheets/density-range.ts';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet as lensSetup } from '../../src/worksheets/lens-setup.ts';
-import { worksheet as lightStops } from '../../src/worksheets/light-stops.ts';
-import { worksheet as sampling } from '../../src/worksheets/sampling.ts';
-import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+import { worksheet as densityRange } from '../../src/worksheets/gate/density-range/worksheet.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as lensSetup } from '../../src/worksheets/gate/lens-setup/worksheet.ts';
+import { worksheet as lightStops } from '../../src/worksheets/gate/light-stops/worksheet.ts';
+import { worksheet as sampling } from '../../src/worksheets/gate/sampling/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 
-const run = (worksheet: AnyWorksheet, entries: Record<string, string>): Evaluation =>
+const run = (worksheet: Worksheet, entries: Record<string, string>): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));
 const value = (evaluation: Evaluation, key: string): number =>
   evaluation.outcome!.answers[key]!.value!;
@@ -79,8 +79,8 @@ describe('the worksheet on the lens', () => {
     const byGauge = run(lensSetup, { gauge: 'super-8' });
     const typed = run(lensSetup, { gauge: '16mm', pictureWidthMillimetres: '5.31' });
     expect(value(typed, 'magnification')).toBe(value(byGauge, 'magnification'));
-    expect(byGauge.working![0]!.words).toContain('quoted second-hand');
-    expect(typed.working![0]!.words).toContain('as you entered it');
+    expect(byGauge.working!()[0]!.words).toContain('quoted second-hand');
+    expect(typed.working!()[0]!.words).toContain('as you entered it');
   });
 
   test('turns from good to care exactly at the largest sharp f-number', () => {

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet as beat } from '../../src/worksheets/speed-from-beat.ts';
-import { worksheet as stopwatch } from '../../src/worksheets/stopwatch.ts';
-import { worksheet as tachometer } from '../../src/worksheets/tachometer.ts';
-import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as beat } from '../../src/worksheets/gate/speed-from-beat/worksheet.ts';
+import { worksheet as stopwatch } from '../../src/worksheets/gate/stopwatch/worksheet.ts';
+import { worksheet as tachometer } from '../../src/worksheets/gate/tachometer/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 
-const run = (worksheet: AnyWorksheet, entries: Record<string, string> = {}): Evaluation =>
+const run = (worksheet: Worksheet, entries: Record<string, string> = {}): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));
 
 describe('worksheet tachometer', () => {
@@ -75,5 +75,16 @@ describe('worksheet speed-from-beat', () => {
   test('warns when the beat is smaller than the error of the count', () => {
     const slow = run(beat, { beatPulses: '1', countErrorPulses: '1' }).outcome;
     expect(slow?.cautions?.join(' ')).toContain('longer time');
+  });
+
+  test('a picture turned over turns the way of the bands', () => {
+    const sinking = { observation: 'bands-down' };
+    expect(run(beat, sinking).outcome?.answers['filmFps']?.value).toBeCloseTo(46 / 3, 9);
+    const turned = run(beat, { ...sinking, pictureWay: 'turned' }).outcome;
+    expect(turned?.answers['filmFps']?.value).toBe(18);
+    expect(turned?.tables?.[0]?.rows[0]?.cells.at(-1)).toBe('the beat rises; bands sink');
+    // The nudge does not care which way up the picture is.
+    const nudged = run(beat, { observation: 'rises', pictureWay: 'turned' }).outcome;
+    expect(nudged?.answers['filmFps']?.value).toBe(18);
   });
 });

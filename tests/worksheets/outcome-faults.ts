@@ -1,5 +1,5 @@
-import type { Evaluation } from '../../src/worksheets/evaluate.ts';
-import type { InputSpecs } from '../../src/worksheets/types.ts';
+import type { Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import type { InputSpecs } from '../../src/worksheets/machine/types.ts';
 
 const BROKEN_WORDS = ['NaN', 'Infinity', 'undefined', 'null', '[object '];
 const BROKEN_TEXT = /\bNaN\b|Infinity|\bundefined\b|\[object |\bnull\b/u;
@@ -34,7 +34,8 @@ export function faultsOf(
   evaluation: Evaluation,
   withFiles = true,
 ): readonly string[] {
-  const { messages, message, outcome, working } = evaluation;
+  const { messages, message, outcome } = evaluation;
+  const working = evaluation.working?.();
   const refusals = [...Object.values(messages), ...(message === undefined ? [] : [message])];
   const faults: string[] = [];
   if (outcome !== undefined && refusals.length > 0) {

@@ -1,13 +1,13 @@
 import Fraction from 'fraction.js';
-import type { Entries } from '../../src/worksheets/evaluate.ts';
+import type { Entries } from '../../src/worksheets/machine/evaluate.ts';
 import type {
   InputSpec,
   InputSpecs,
   ListInput,
   OptionalQuantityInput,
   QuantityInput,
-} from '../../src/worksheets/types.ts';
-import { MEANINGS, SPELLINGS } from '../core/quantity/unit-meanings.ts';
+} from '../../src/worksheets/machine/types.ts';
+import { MEANINGS, SPELLINGS } from '../quantity/unit-meanings.ts';
 
 /** A source of chance that repeats itself: the same seed gives the same run. */
 export type Chance = () => number;
@@ -228,7 +228,7 @@ function typedText(
     case 'quantity':
       return typedQuantity(spec, chance, angleFps);
     case 'optional-quantity':
-      return chance() < 0.25
+      return chance() < 0.4
         ? { text: '', meant: undefined }
         : typedQuantity(spec, chance, angleFps);
     case 'count':
@@ -238,6 +238,8 @@ function typedText(
       return { text: key, meant: key };
     }
     case 'list': {
+      // Lists that may be empty often come in pairs, which only fit together when both are.
+      if (spec.mayBeEmpty === true && chance() < 0.85) return { text: '', meant: [] };
       const length = 1 + Math.floor(chance() * Math.min(spec.longest, 8));
       const items = Array.from({ length }, () => typedQuantity(spec, chance, undefined));
       return {

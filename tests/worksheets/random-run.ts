@@ -1,5 +1,5 @@
-import { evaluate, type Entries } from '../../src/worksheets/evaluate.ts';
-import type { AnyWorksheet, InputSpecs } from '../../src/worksheets/types.ts';
+import { evaluate, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 import { faultsOf } from './outcome-faults.ts';
 import { misreadEntries } from './misread-entries.ts';
 import { knownEntries, seededChance, seedOf } from './random-entries.ts';
@@ -13,8 +13,8 @@ export interface RandomRun {
 }
 
 /** Evaluates a worksheet with many random entries; the same `round` and worksheet give the same run. */
-export function runRandomEntries(worksheet: AnyWorksheet, count: number, round = ''): RandomRun {
-  const specs = worksheet.inputs as InputSpecs;
+export function runRandomEntries(worksheet: Worksheet, count: number, round = ''): RandomRun {
+  const specs = worksheet.inputs;
   const chance = seededChance(seedOf(worksheet.id + round));
   const faults: { entries: Entries; fault: string }[] = [];
   let outcomes = 0;

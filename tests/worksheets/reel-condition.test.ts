@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { worksheet as acidLevel } from '../../src/worksheets/acid-level.ts';
-import { worksheet as triage } from '../../src/worksheets/condition-triage.ts';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet as shrinkage } from '../../src/worksheets/shrinkage.ts';
-import { worksheet as climate } from '../../src/worksheets/storage-climate.ts';
-import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+import { worksheet as acidLevel } from '../../src/worksheets/reel/acid-level/worksheet.ts';
+import { worksheet as triage } from '../../src/worksheets/reel/condition-triage/worksheet.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as shrinkage } from '../../src/worksheets/reel/shrinkage/worksheet.ts';
+import { worksheet as climate } from '../../src/worksheets/reel/storage-climate/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 
-const run = (worksheet: AnyWorksheet, entries: Record<string, string> = {}): Evaluation =>
+const run = (worksheet: Worksheet, entries: Record<string, string> = {}): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));
 const value = (evaluation: Evaluation, key: string): number =>
   evaluation.outcome?.answers[key]?.value ?? Number.NaN;
@@ -27,8 +27,13 @@ describe('worksheet shrinkage', () => {
   });
 
   test('passes a new film, warns of a slight shrinkage and stops at the limit', () => {
-    const level = (measuredMillimetres: string): string | undefined =>
-      run(shrinkage, { ...sixteen, measuredMillimetres }).outcome?.verdict.level;
+    const level = (length: string): string | undefined =>
+      run(shrinkage, {
+        ...sixteen,
+        measuredMillimetres: length,
+        middleMillimetres: length,
+        endMillimetres: length,
+      }).outcome?.verdict.level;
     expect(level('762')).toBe('good');
     expect(level('759')).toBe('care');
     expect(level('756')).toBe('stop');
@@ -40,6 +45,86 @@ describe('worksheet shrinkage', () => {
     expect(outcome?.verdict.level).toBe('stop');
     expect(outcome?.verdict.sentence).toContain('count again');
     expect(plain(outcome?.verdict.sentence)).toContain('89.99 pitches');
+  });
+
+  test('takes a film longer than new for a miscount, and says so', () => {
+    const { outcome } = run(shrinkage, { gauge: 'super-8', measuredMillimetres: '427.6' });
+    expect(outcome?.verdict.level).toBe('stop');
+    expect(outcome?.verdict.sentence).toContain('Longer than new film');
+    const hidden = { measuredMillimetres: '421', middleMillimetres: '427.6' };
+    expect(run(shrinkage, hidden).outcome?.verdict.sentence).toContain('count again');
+  });
+
+  test('calls no reel unshrunk that was measured at one place', () => {
+    const exact = { ...sixteen, measuredMillimetres: '762' };
+    const one = run(shrinkage, exact).outcome;
+    expect(one?.verdict.level).toBe('care');
+    expect(one?.verdict.sentence).toContain('measure the middle and the end');
+    const two = run(shrinkage, { ...exact, middleMillimetres: '762' }).outcome;
+    expect(two?.verdict.sentence).toContain('measure the end');
+    const leader = run(shrinkage, { ...exact, method: 'leader', leaderPitches: '100' }).outcome;
+    expect(leader?.verdict.level).not.toBe('good');
+  });
+
+  test('lets the shortest of three places decide, wherever it is', () => {
+    const lengths = ['762', '761', '755'];
+    for (const [head, middle, end] of [
+      [0, 1, 2],
+      [1, 2, 0],
+      [2, 0, 1],
+    ]) {
+      const evaluation = run(shrinkage, {
+        ...sixteen,
+        measuredMillimetres: lengths[head ?? 0] ?? '',
+        middleMillimetres: lengths[middle ?? 0] ?? '',
+        endMillimetres: lengths[end ?? 0] ?? '',
+      });
+      expect(value(evaluation, 'shrinkagePercent')).toBeCloseTo((100 * 7) / 762, 6);
+      expect(value(evaluation, 'spreadPercent')).toBeCloseTo((100 * 7) / 762, 6);
+      expect(evaluation.outcome?.verdict.level).toBe('stop');
+    }
+  });
+
+  test('names the place whose length cannot be', () => {
+    const { messages } = run(shrinkage, { ...sixteen, measuredMillimetres: '21' });
+    expect(Object.keys(messages)).toEqual(['measuredMillimetres']);
+    const end = run(shrinkage, { ...sixteen, measuredMillimetres: '762', endMillimetres: '21' });
+    expect(Object.keys(end.messages)).toEqual(['endMillimetres']);
+  });
+
+  test('hands the triage an upper bound that the triage reads the same way', () => {
+    const rest = {
+      base: 'acetate',
+      gauge: '16mm',
+      year: '1974',
+      acidLevel: 'level-0',
+      smell: 'none',
+      deposit: 'none',
+      mould: 'none',
+      warp: 'flat',
+      brittleness: 'supple',
+      perforations: 'none',
+      splices: 'sound',
+      stripe: 'none',
+    };
+    let checked = 0;
+    for (let length = 680; length <= 775; length += 0.5) {
+      const places = String(length);
+      const sheet = run(shrinkage, {
+        ...sixteen,
+        measuredMillimetres: places,
+        middleMillimetres: places,
+        endMillimetres: places,
+      });
+      const shrinkagePercent = String(value(sheet, 'mostPercent'));
+      const { outcome } = run(triage, { ...rest, shrinkagePercent });
+      // One sheet may not let through what the other one stops.
+      expect(`${places}: ${outcome?.verdict.level}`).toBe(
+        `${places}: ${sheet.outcome?.verdict.level}`,
+      );
+      checked += 1;
+    }
+    expect(checked).toBeGreaterThan(150);
   });
 
   test('shows both counting traps', () => {
@@ -64,49 +149,146 @@ describe('worksheet shrinkage', () => {
 });
 
 describe('worksheet condition-triage', () => {
-  const sound = { base: 'acetate', year: '1974', shrinkagePercent: '0.1', acidLevel: '0' };
+  const sound = {
+    base: 'acetate',
+    gauge: 'super-8',
+    year: '1974',
+    shrinkagePercent: '0.1',
+    acidLevel: 'level-0',
+    smell: 'none',
+    deposit: 'none',
+    mould: 'none',
+    warp: 'flat',
+    brittleness: 'supple',
+    perforations: 'none',
+    splices: 'sound',
+    stripe: 'none',
+  };
+  const everything = 'everything was looked at';
 
-  test('lets a sound reel run', () => {
+  test('opens with nothing looked at, and every choice says so', () => {
+    for (const [key, spec] of Object.entries(triage.inputs)) {
+      if (spec.kind === 'choice') {
+        expect(Object.values(spec.options)[0], key).toMatch(/^not /u);
+        expect(Object.keys(spec.options)[0], key).toBe(spec.default);
+      } else {
+        expect(spec.default, key).toBe('');
+      }
+    }
+    const { outcome } = run(triage);
+    expect(outcome?.verdict.level).toBe('stop');
+    expect(outcome?.answers['verdict']?.text).toBe('not yet: do this first');
+    expect(outcome?.answers['nitrate']?.text).toContain('not ruled out');
+    expect(outcome?.cautions?.join(' ')).toContain('treat the can as nitrate');
+    const steps = outcome?.tables?.[0];
+    expect(steps?.caption).toContain('in this order');
+    expect(steps?.rows.map(({ cells }) => cells[0])).toEqual(
+      Array.from({ length: 12 }, (_, index) => String(index + 1)),
+    );
+    expect(steps?.rows[0]?.cells[1]).toMatch(/^Name the gauge\. /u);
+  });
+
+  test('lists the acid levels in their order', () => {
+    expect(Object.values(triage.inputs.acidLevel.options)).toEqual([
+      'not tested',
+      'level 0',
+      'between 0 and 1',
+      'level 1',
+      'level 1.5',
+      'level 2',
+      'level 3',
+    ]);
+  });
+
+  test('lets a sound reel run, and says that everything was looked at only when it was', () => {
     const { outcome } = run(triage, sound);
     expect(outcome?.verdict.level).toBe('good');
+    expect(outcome?.verdict.sentence).toContain(everything);
     expect(outcome?.tables).toBeUndefined();
+    const noStripe = run(triage, { ...sound, stripe: 'not-noted' }).outcome;
+    expect(noStripe?.verdict.level).toBe('good');
+    expect(noStripe?.verdict.sentence).not.toContain(everything);
+    expect(noStripe?.verdict.sentence).toContain('clean it dry only');
+    const polyester = {
+      ...sound,
+      base: 'polyester',
+      acidLevel: 'not-tested',
+      shrinkagePercent: '',
+    };
+    const { outcome: short } = run(triage, polyester);
+    expect(short?.verdict.level).toBe('good');
+    expect(short?.verdict.sentence).not.toContain(everything);
+    expect(short?.verdict.sentence).toContain('which polyester does not need');
+    for (const [key, spec] of Object.entries(triage.inputs)) {
+      if (key === 'year') continue;
+      const { outcome: less } = run(triage, { ...sound, [key]: spec.default });
+      expect(less?.verdict.sentence, key).not.toContain(everything);
+    }
   });
 
   test('gives every reason with its sources', () => {
     const { outcome } = run(triage, { ...sound, mould: 'active', perforations: 'few' });
-    const rows = outcome?.tables?.[0]?.rows ?? [];
+    const rows = outcome?.tables?.find(({ caption }) => caption.startsWith('Reasons'))?.rows ?? [];
     expect(rows).toHaveLength(2);
     expect(rows[0]?.cells[2]).toBe('national-archives-mould');
     expect(outcome?.answers['verdict']?.text).toContain('refer to a specialist');
     expect(outcome?.cautions?.join(' ')).toContain('FFP2');
   });
 
-  test('lets suspected nitrate win over everything', () => {
-    const { outcome } = run(triage, { ...sound, base: 'nitrate-suspected' });
+  test('lets suspected nitrate win over everything, with no step that opens the can', () => {
+    const { outcome } = run(triage, { ...sound, base: 'nitrate-suspected', mould: 'not-noted' });
     expect(outcome?.verdict.sentence).toContain('nitrate');
     expect(outcome?.cautions?.join(' ')).toContain('Never project');
+    expect(outcome?.tables?.some(({ columns }) => columns[0] === 'Step')).toBe(false);
   });
 
-  test('is careful when nothing was said', () => {
-    const { outcome } = run(triage);
-    expect(outcome?.verdict.level).toBe('care');
-    const { outcome: nothing } = run(triage, {
-      base: 'unknown',
-      gauge: 'other',
-      smell: 'not-noted',
-      mould: 'not-noted',
-    });
-    expect(nothing?.verdict.level).toBe('stop');
+  test('calls nitrate unlikely only when gauge, base, smell and powder were looked at', () => {
+    const nitrate = (changes: Record<string, string>): string | undefined =>
+      run(triage, { ...sound, ...changes }).outcome?.answers['nitrate']?.text;
+    expect(nitrate({})).toBe('nothing speaks for it');
+    for (const key of ['gauge', 'base', 'smell', 'deposit']) {
+      expect(nitrate({ [key]: 'not-noted' }), key).toContain('not ruled out');
+    }
+  });
+
+  test('says that slowly needs cool light, and that a stripe is cleaned dry', () => {
+    const text = (changes: Record<string, string>): string =>
+      run(triage, { ...sound, ...changes }).outcome?.cautions?.join(' ') ?? '';
+    expect(text({ warp: 'slight' })).toContain('cool light');
+    expect(text({ warp: 'slight' })).toContain('heat flap');
+    expect(text({})).not.toContain('heat flap');
+    expect(text({ stripe: 'striped' })).toContain('dry only');
+    expect(text({ stripe: 'striped' })).toContain('sours sooner');
+    expect(text({ stripe: 'striped', base: 'polyester' })).not.toContain('sours sooner');
+    expect(text({})).not.toContain('dry only');
+  });
+
+  test('calls a shrinkage that cannot be a misreading and asks to measure again', () => {
+    for (const shrinkagePercent of ['-1.2', '10', '40']) {
+      const { outcome } = run(triage, { ...sound, shrinkagePercent });
+      expect(outcome?.answers['verdict']?.text).toBe('not yet: do this first');
+      expect(outcome?.answers['nextStep']?.text).toBe('Measure the shrinkage again');
+      expect(outcome?.answers['firstReason']?.text).toContain('misreading');
+    }
   });
 
   test('cites at its foot every source that a reason can name', () => {
-    const cited = new Set(triage.sources);
+    const cited = new Set<string>(triage.sources);
     for (const [key, spec] of Object.entries(triage.inputs)) {
-      if (spec.kind !== 'choice') continue;
-      for (const option of Object.keys(spec.options)) {
-        const { outcome } = run(triage, { gauge: '35mm', shrinkagePercent: '0.9', [key]: option });
-        for (const { cells } of outcome?.tables?.[0]?.rows ?? []) {
-          for (const id of (cells[2] ?? '').split(', ')) expect([...cited]).toContain(id);
+      const options =
+        spec.kind === 'choice' ? Object.keys(spec.options) : ['', '0.9', '-2', '1900'];
+      for (const option of options) {
+        for (const base of ['acetate', 'polyester']) {
+          for (const gauge of ['35mm', 'super-8', '16mm']) {
+            const given = { base, gauge, shrinkagePercent: '0.9', year: '1920', [key]: option };
+            const { outcome } = run(triage, given);
+            for (const { columns, rows } of outcome?.tables ?? []) {
+              if (columns[2] !== 'Sources') continue;
+              for (const { cells } of rows) {
+                for (const id of (cells[2] ?? '').split(', ')) expect([...cited]).toContain(id);
+              }
+            }
+          }
         }
       }
     }
@@ -114,10 +296,84 @@ describe('worksheet condition-triage', () => {
 });
 
 describe('worksheet acid-level', () => {
+  test('lists its shades in the order of the chart, “not tested” first', () => {
+    expect(Object.values(acidLevel.inputs.shade.options)).toEqual([
+      'not tested',
+      'level 0',
+      'between 0 and 1',
+      'level 1',
+      'between 1 and 1.5',
+      'level 1.5',
+      'between 1.5 and 2',
+      'level 2',
+      'between 2 and 3',
+      'level 3',
+    ]);
+  });
+
+  test('opens as not tested, which is not good', () => {
+    const { outcome } = run(acidLevel);
+    expect(outcome?.verdict.level).toBe('stop');
+    expect(outcome?.answers['mayRun']?.text).toBe('not before it is tested');
+  });
+
   test('counts a shade in between as the higher level', () => {
-    expect(value(run(acidLevel, { shade: '1.75' }), 'acidLevel')).toBe(2);
-    expect(value(run(acidLevel, { shade: '0.5' }), 'acidLevel')).toBe(1);
-    expect(run(acidLevel, { shade: '1.75' }).outcome?.verdict.sentence).toMatch(/^Take it as/u);
+    expect(value(run(acidLevel, { shade: 'between-1.5-and-2' }), 'acidLevel')).toBe(2);
+    expect(value(run(acidLevel, { shade: 'between-0-and-1' }), 'acidLevel')).toBe(1);
+    expect(run(acidLevel, { shade: 'between-1.5-and-2' }).outcome?.verdict.sentence).toMatch(
+      /^Take it as/u,
+    );
+  });
+
+  test.each([
+    ['level-0', 'good'],
+    ['between-0-and-1', 'care'],
+    ['level-1', 'care'],
+    ['level-1.5', 'care'],
+    ['between-1.5-and-2', 'stop'],
+    ['level-2', 'stop'],
+    ['level-3', 'stop'],
+  ])('calls %s %s', (shade, level) => {
+    expect(run(acidLevel, { shade }).outcome?.verdict.level).toBe(level);
+  });
+
+  test('agrees with the triage about every level that both know', () => {
+    const rest = { base: 'acetate', gauge: '16mm', shrinkagePercent: '0.1' };
+    const looked = {
+      smell: 'none',
+      deposit: 'none',
+      mould: 'none',
+      warp: 'flat',
+      brittleness: 'supple',
+      perforations: 'none',
+      splices: 'sound',
+      stripe: 'none',
+    };
+    for (const level of Object.keys(triage.inputs.acidLevel.options)) {
+      const judged = run(triage, { ...rest, ...looked, acidLevel: level }).outcome?.verdict.level;
+      expect(`${level} ${run(acidLevel, { shade: level }).outcome?.verdict.level}`).toBe(
+        `${level} ${judged}`,
+      );
+    }
+  });
+
+  test('says how to freeze wherever it says freeze, with sources and a specialist', () => {
+    for (const shade of Object.keys(acidLevel.inputs.shade.options)) {
+      const { outcome } = run(acidLevel, { shade });
+      const action = outcome?.answers['action']?.text ?? '';
+      const how = outcome?.tables?.find(({ caption }) => caption.startsWith('How to freeze'));
+      expect(`${shade} ${how !== undefined}`).toBe(`${shade} ${/freeze/iu.test(action)}`);
+      if (how === undefined) continue;
+      expect(action).toContain('specialist');
+      const text = how.rows.map(({ cells }) => cells.join(' ')).join(' ');
+      for (const word of ['bag', 'humidity card', 'stages', 'Thaw it closed', 'specialist']) {
+        expect(text).toContain(word);
+      }
+      const cited = new Set<string>(acidLevel.sources);
+      for (const { cells } of how.rows) {
+        for (const id of (cells[2] ?? '').split(', ')) expect([...cited]).toContain(id);
+      }
+    }
   });
 
   test('refuses a level that is not on the chart', () => {
@@ -125,8 +381,9 @@ describe('worksheet acid-level', () => {
   });
 
   test('says that level 3 is partly from memory', () => {
-    expect(run(acidLevel, { shade: '3' }).outcome?.answers['howKnown']?.text).toContain('memory');
-    expect(run(acidLevel, { shade: '3' }).outcome?.cautions?.join(' ')).toContain('gloves');
+    const { outcome } = run(acidLevel, { shade: 'level-3' });
+    expect(outcome?.answers['howKnown']?.text).toContain('memory');
+    expect(outcome?.cautions?.join(' ')).toContain('gloves');
   });
 });
 
@@ -145,7 +402,11 @@ describe('worksheet storage-climate', () => {
   });
 
   test('gives no years of life anywhere', () => {
-    const { outcome } = run(climate, { temperatureCelsius: '-5', relativeHumidityPercent: '30' });
+    const { outcome } = run(climate, {
+      stripe: 'none',
+      temperatureCelsius: '-5',
+      relativeHumidityPercent: '30',
+    });
     expect(outcome?.verdict.level).toBe('good');
     expect(JSON.stringify(outcome)).not.toMatch(/\d+ years/u);
   });
@@ -157,5 +418,21 @@ describe('worksheet storage-climate', () => {
       relativeHumidityPercent: '25',
     });
     expect(outcome?.verdict.sentence).toContain('from memory');
+  });
+
+  test('calls its answer for acetate the optimistic reading, more so with a stripe', () => {
+    const cold = { temperatureCelsius: '-5', relativeHumidityPercent: '30' };
+    const { outcome: plainFilm } = run(climate, { ...cold, stripe: 'none' });
+    expect(plainFilm?.verdict.sentence).toContain('optimistic');
+    expect(plainFilm?.answers['trust']?.text).toContain('optimistic');
+    for (const stripe of ['striped', 'not-noted']) {
+      const { outcome } = run(climate, { ...cold, stripe });
+      expect(outcome?.verdict.level).toBe('care');
+      expect(outcome?.answers['trust']?.text).toContain('sours sooner');
+    }
+    const { outcome: polyester } = run(climate, { ...cold, film: 'polyester-colour' });
+    expect(polyester?.verdict.level).toBe('good');
+    expect(JSON.stringify(polyester)).not.toContain('optimistic');
+    expect([...climate.sources]).toEqual(expect.arrayContaining(['ahmad-2020', 'bigourdan-2006']));
   });
 });

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet as soundOffset } from '../../src/worksheets/sound-offset.ts';
-import { worksheet as soundRetiming } from '../../src/worksheets/sound-retiming.ts';
-import type { AnyWorksheet } from '../../src/worksheets/types.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as soundOffset } from '../../src/worksheets/file/sound-offset/worksheet.ts';
+import { worksheet as soundRetiming } from '../../src/worksheets/file/sound-retiming/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 
-const run = (worksheet: AnyWorksheet, entries: Record<string, string>): Evaluation =>
+const run = (worksheet: Worksheet, entries: Record<string, string>): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));
 const value = (evaluation: Evaluation, key: string): number =>
   evaluation.outcome!.answers[key]!.value!;
@@ -32,7 +32,7 @@ describe('the worksheet on sound offset', () => {
       const { outcome, working } = run(soundOffset, { ...timeline, loopErrorFrames });
       const texts = [
         ...Object.values(outcome!.answers).flatMap(({ text, note }) => [text, note ?? '']),
-        ...working!.flatMap(({ words, sum }) => [words, sum ?? '']),
+        ...working!().flatMap(({ words, sum }) => [words, sum ?? '']),
       ].join(' ');
       expect(texts).not.toMatch(/[−-]\d|minus/u);
     }

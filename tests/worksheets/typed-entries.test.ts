@@ -1,19 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { convertBenchText } from '../../src/ui/bench/bench-entries.ts';
 import { hasOwnUnit } from '../../src/ui/own-unit.ts';
-import { BENCH_INPUTS } from '../../src/worksheets/bench-inputs.ts';
-import { entryText, entryUnitSymbol } from '../../src/worksheets/entry-text.ts';
-import { evaluate, fillEntries, readInput } from '../../src/worksheets/evaluate.ts';
+import { BENCH_INPUTS } from '../../src/worksheets/bench/bench-inputs.ts';
+import { entryText, entryUnitSymbol } from '../../src/worksheets/machine/entry-text.ts';
+import { evaluate, fillEntries, readInput } from '../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
-import type { InputSpec, InputSpecs } from '../../src/worksheets/types.ts';
+import type { InputSpec } from '../../src/worksheets/machine/types.ts';
 import { hostileTexts } from './hostile-texts.ts';
 
 const fields = [...worksheets.values()].flatMap(({ id, inputs }) =>
-  Object.entries(inputs as InputSpecs).map(([key, spec]) => ({ name: `${id} ${key}`, spec })),
+  Object.entries(inputs).map(([key, spec]) => ({ name: `${id} ${key}`, spec })),
 );
 
 const input = (id: string, key: string): InputSpec => {
-  const spec = (findWorksheet(id).inputs as InputSpecs)[key];
+  const spec = findWorksheet(id).inputs[key];
   if (spec === undefined) throw new Error(`${id} has no ${key}`);
   return spec;
 };
@@ -142,7 +142,7 @@ describe('what a field says of a text that it refuses', () => {
   const texts = [...hostileTexts, '\u200e', '\u2066x\u2069', 'x\u202e', '1⁄0', '18 \u200fparsecs'];
 
   it.each([...worksheets.values()])('$id: shows nothing that cannot be seen', (worksheet) => {
-    const specs = worksheet.inputs as InputSpecs;
+    const specs = worksheet.inputs;
     for (const key of Object.keys(specs)) {
       for (const text of texts) {
         const { messages } = evaluate(worksheet, { ...fillEntries(specs, {}), [key]: text });

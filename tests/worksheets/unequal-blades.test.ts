@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
-import type { Outcome } from '../../src/worksheets/types.ts';
-import { worksheet } from '../../src/worksheets/unequal-blades.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import type { Outcome } from '../../src/worksheets/machine/types.ts';
+import { worksheet } from '../../src/worksheets/gate/unequal-blades/worksheet.ts';
 
 const evaluated = (entries: Entries) => evaluate(worksheet, fillEntries(worksheet.inputs, entries));
 
@@ -49,5 +49,24 @@ describe('unequal blades', () => {
       openDegrees:
         'Expected one opening before each blade, so 3 of them. An entry looks like 60; 60; 60.',
     });
+  });
+
+  test('judges an exposure time that was typed, not only one flash', () => {
+    const two = outcomeOf({ exposureSeconds: '1/27' });
+    expect(two.answers['ripplePercent']?.label).toContain('1/27');
+    expect(two.answers['ripplePercent']?.value).toBeLessThan(30);
+    const [table] = two.tables ?? [];
+    expect(table?.rows[1]?.cells[2]).toBe(two.answers['ripplePercent']?.text);
+    expect(Object.keys(evaluated({ exposureSeconds: '1/20' }).messages)).toEqual([
+      'exposureSeconds',
+    ]);
+  });
+
+  test('a wipe leaves the ripple of one flash as it is, and lessens that of a short exposure', () => {
+    const ripple = (entries: Entries): number =>
+      outcomeOf(entries).answers['ripplePercent']?.value ?? 0;
+    expect(ripple({ edgeWipeDegrees: '5' })).toBeCloseTo(ripple({}), 9);
+    const short = { exposureSeconds: '1/200' };
+    expect(ripple({ ...short, edgeWipeDegrees: '40' })).toBeLessThan(ripple(short));
   });
 });

@@ -1,10 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
-import type { Outcome } from '../../src/worksheets/types.ts';
-import { worksheet } from '../../src/worksheets/whole-frames.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import type { Outcome } from '../../src/worksheets/machine/types.ts';
+import { worksheet } from '../../src/worksheets/file/whole-frames/worksheet.ts';
 
 function outcomeOf(entries: Entries): Outcome {
-  const { outcome, messages } = evaluate(worksheet, fillEntries(worksheet.inputs, entries));
+  const { outcome, messages } = evaluate(
+    worksheet,
+    fillEntries(worksheet.inputs, { readoutSeconds: '16', ...entries }),
+  );
   if (outcome === undefined) throw new Error(JSON.stringify(messages));
   return outcome;
 }
@@ -18,6 +21,15 @@ describe('whole frames', () => {
     expect(outcome.verdict.level).toBe('care');
     expect(outcome.verdict.sentence).toMatch(/25.*cannot promise.*33.01 is needed.*50/u);
     expect(text(outcomeOf({ cameraFps: '50' }), 'wholeFrames')).toBe('sure for every film frame');
+  });
+
+  test('takes a readout that was not measured as a whole camera frame, and says so', () => {
+    const outcome = outcomeOf({ readoutSeconds: '' });
+    expect(outcome.verdict.sentence).toMatch(
+      /not measured: a whole camera frame, 40\s?ms, is assumed/u,
+    );
+    expect(text(outcome, 'smallestCameraFps')).toBe('43.2 frames/s');
+    expect(outcomeOf({}).verdict.sentence).not.toContain('not measured');
   });
 
   test('the readout that it calls the longest is just good enough', () => {

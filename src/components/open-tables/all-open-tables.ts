@@ -1,6 +1,5 @@
 import { getCollection } from 'astro:content';
 import { findWorksheet } from '../../worksheets/registry.ts';
-import type { InputSpecs } from '../../worksheets/types.ts';
 import { gaugeSourceTable, gaugeTable } from './gauge-tables.ts';
 import { glossaryTable, sourceTable, worksheetTable } from './list-tables.ts';
 import type { OpenTable } from './open-table.ts';
@@ -9,7 +8,7 @@ import { sweptOpenTable } from './swept-open-table.ts';
 const EXPOSURES = ['24', '25', '30', '36', '48', '50', '54', '60', '72', '75', '100', '120'];
 
 function gaugeKeys(): readonly string[] {
-  const spec = (findWorksheet('film-length').inputs as InputSpecs)['gauge'];
+  const spec = findWorksheet('film-length').inputs['gauge'];
   return spec?.kind === 'choice' ? Object.keys(spec.options) : [];
 }
 

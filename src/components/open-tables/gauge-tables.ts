@@ -1,6 +1,5 @@
-import { evaluate, fillEntries } from '../../worksheets/evaluate.ts';
+import { evaluate, fillEntries } from '../../worksheets/machine/evaluate.ts';
 import { findWorksheet } from '../../worksheets/registry.ts';
-import type { InputSpecs } from '../../worksheets/types.ts';
 import { tidyNumber, type OpenTable } from './open-table.ts';
 
 const WORKSHEET = 'gauge-dimensions';
@@ -8,7 +7,7 @@ const WORKSHEET = 'gauge-dimensions';
 /** Every gauge with what the worksheet says about it. */
 function gaugeOutcomes() {
   const worksheet = findWorksheet(WORKSHEET);
-  const inputs = worksheet.inputs as InputSpecs;
+  const inputs = worksheet.inputs;
   const spec = inputs['gauge'];
   if (spec?.kind !== 'choice') throw new Error(`${WORKSHEET} no longer asks for the gauge`);
   return Object.entries(spec.options).map(([gauge, name]) => {

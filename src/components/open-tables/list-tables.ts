@@ -1,7 +1,7 @@
 import { getCollection } from 'astro:content';
-import { entryUnitSymbol } from '../../worksheets/entry-text.ts';
+import { entryUnitSymbol } from '../../worksheets/machine/entry-text.ts';
 import { worksheets } from '../../worksheets/registry.ts';
-import type { InputSpec, InputSpecs } from '../../worksheets/types.ts';
+import type { InputSpec } from '../../worksheets/machine/types.ts';
 import { allEntriesFromText } from '../entries-from-text.ts';
 import { computedOutcome } from '../computed.ts';
 import { tidyNumber, type OpenCell, type OpenTable } from './open-table.ts';
@@ -98,7 +98,7 @@ export function worksheetTable(): OpenTable {
     ],
     rows: [...worksheets.values()].flatMap((worksheet) => {
       const head = [worksheet.id, worksheet.title, worksheet.chapter];
-      const inputs = Object.entries(worksheet.inputs as InputSpecs);
+      const inputs = Object.entries(worksheet.inputs);
       const { answers } = computedOutcome(worksheet, allEntriesFromText(worksheet, ''));
       return [
         ...inputs.map(([key, spec]) => {

@@ -1,7 +1,12 @@
-import { entryUnitSymbol } from '../../worksheets/entry-text.ts';
-import { evaluate, fillEntries, readInput, type Entries } from '../../worksheets/evaluate.ts';
+import { entryUnitSymbol } from '../../worksheets/machine/entry-text.ts';
+import {
+  evaluate,
+  fillEntries,
+  readInput,
+  type Entries,
+} from '../../worksheets/machine/evaluate.ts';
 import { findWorksheet } from '../../worksheets/registry.ts';
-import type { Answer, InputSpec, InputSpecs } from '../../worksheets/types.ts';
+import type { Answer, InputSpec } from '../../worksheets/machine/types.ts';
 import { combinations } from '../sweep.ts';
 import { tidyNumber, type OpenCell, type OpenColumn, type OpenTable } from './open-table.ts';
 
@@ -41,7 +46,7 @@ function answerCell({ value, text }: Answer): OpenCell {
  */
 export function sweptOpenTable(sweep: Sweep): OpenTable {
   const worksheet = findWorksheet(sweep.worksheet);
-  const inputs = worksheet.inputs as InputSpecs;
+  const inputs = worksheet.inputs;
   const varied = Object.keys(sweep.rows).map((key) => {
     const spec = inputs[key];
     if (spec === undefined) throw new Error(`${sweep.id}: ${worksheet.id} has no input “${key}”`);

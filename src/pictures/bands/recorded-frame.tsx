@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import type { BandsData } from '../../worksheets/picture-data.ts';
+import type { BandsData } from '../../worksheets/machine/picture-data.ts';
 import { extentOf, linearScale, roundTicks, tickText } from '../axis.ts';
 import { Box, Label, Line } from '../shapes/drawing.tsx';
 import { at, pathThrough } from '../shapes/page.ts';
 import { shownLuminance, veilOpacity, type Tone } from './flash-safety.ts';
+import { cornerIndexes } from './corners.ts';
 import { bandsFrame, exposureAtPhase } from './phase.ts';
 
 const PICTURE = { left: 2, top: 36, width: 392, height: 294 };
@@ -12,6 +13,10 @@ const BOTTOM = PICTURE.top + PICTURE.height;
 
 /** Below this many periods the picture has no visible gradient from top to bottom. */
 const FLAT_PERIODS = 1e-4;
+
+/** Deviations that no eye sees: of the veil's opacity, and of the trace in page units. */
+const VEIL_TOLERANCE = 0.002;
+const TRACE_TOLERANCE = 0.15;
 
 /** Height of the whole drawing, page units. */
 export const RECORDED_FRAME_HEIGHT = BOTTOM + 64;
@@ -54,6 +59,7 @@ function Veil(props: Props): ComponentChildren {
   const flat = isFlat(picture);
   const steps = picture.exposureByPhase.length;
   const period = flat ? height : height / picture.periodsDownPicture;
+  const veils = Array.from({ length: steps + 1 }, (_, step) => veilAt(props, step / steps));
   return (
     <g>
       <Box class="pic-recorded" x={left} y={top} width={width} height={height} />
@@ -78,12 +84,12 @@ function Veil(props: Props): ComponentChildren {
             y2={at(top + period)}
             gradientTransform={`translate(0 ${at(-phaseAtTop * period)})`}
           >
-            {Array.from({ length: steps + 1 }, (_, step) => (
+            {cornerIndexes(veils, VEIL_TOLERANCE).map((step) => (
               <stop
                 key={step}
                 class="pic-veil-stop"
                 offset={Math.round((step / steps) * 10_000) / 10_000}
-                stop-opacity={veilAt(props, step / steps)}
+                stop-opacity={veils[step] ?? 0}
               />
             ))}
           </linearGradient>
@@ -106,17 +112,21 @@ function Profile({ picture, frameNumber, instance }: Props): ComponentChildren {
   const flat = isFlat(picture);
   const perStep = flat ? 0 : PICTURE.height / periodsDownPicture / steps;
   // One period more than is seen, so that any frame is this line moved up by less than a period.
-  const count = flat ? 0 : Math.ceil((periodsDownPicture + 1) * steps);
+  const periods = flat ? 0 : Math.ceil(periodsDownPicture + 1);
+  const across = [...exposureByPhase, exposureByPhase[0] ?? 1].map((share) => x(share * 100));
+  const corners = cornerIndexes(across, TRACE_TOLERANCE).slice(0, -1);
   const flatX = x(exposureAtPhase(picture, phaseAtTop) * 100);
   const line = flat
     ? [
         { x: flatX, y: PICTURE.top },
         { x: flatX, y: BOTTOM },
       ]
-    : Array.from({ length: count + 1 }, (_, step) => ({
-        x: x((exposureByPhase[step % steps] ?? 1) * 100),
-        y: PICTURE.top + step * perStep,
-      }));
+    : Array.from({ length: periods + 1 }, (_, period) =>
+        (period === periods ? [0] : corners).map((step) => ({
+          x: across[step] ?? flatX,
+          y: PICTURE.top + (period * steps + step) * perStep,
+        })),
+      ).flat();
   return (
     <g>
       <Label x={PROFILE.left} y={22} tone="strong">

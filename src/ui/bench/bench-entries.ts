@@ -1,21 +1,29 @@
-import { listParts, parseQuantityList } from '../../core/quantity/parse-list.ts';
-import { isBareNumber, numberEntry } from '../../core/quantity/parse-number.ts';
+import { listParts, parseQuantityList } from '../../quantity/parse-list.ts';
+import { isBareNumber, numberEntry } from '../../quantity/parse-number.ts';
 import {
   parseCount,
   parseQuantity,
   type QuantityReading as Reading,
-} from '../../core/quantity/parse-quantity.ts';
-import { plainTyping } from '../../core/quantity/typed-text.ts';
-import { UNITS, type UnitName } from '../../core/quantity/units.ts';
-import { BENCH_READINGS, STAND_INS, type BenchReading } from '../../worksheets/bench-fields.ts';
-import { evaluate, fillEntries, readInput, type Entries } from '../../worksheets/evaluate.ts';
+} from '../../quantity/parse-quantity.ts';
+import { plainTyping } from '../../quantity/typed-text.ts';
+import { UNITS, type UnitName } from '../../quantity/units.ts';
+import {
+  BENCH_READINGS,
+  STAND_INS,
+  type BenchReading,
+} from '../../worksheets/machine/bench-fields.ts';
+import {
+  evaluate,
+  fillEntries,
+  readInput,
+  type Entries,
+} from '../../worksheets/machine/evaluate.ts';
 import type {
-  AnyWorksheet,
+  Worksheet,
   BenchField,
   ChoiceInput,
   InputSpec,
-  InputSpecs,
-} from '../../worksheets/types.ts';
+} from '../../worksheets/machine/types.ts';
 import { current, currentTexts, type BenchState } from './bench-state.ts';
 
 /** What the reader's bench says to one worksheet. */
@@ -135,7 +143,7 @@ function without(entries: Entries, keys: readonly string[]): Entries {
 }
 
 /** The entries that the worksheet computes with, beside the book's: as many of these as it can take. */
-function accepted(worksheet: AnyWorksheet, book: Entries, offered: Entries): Entries {
+function accepted(worksheet: Worksheet, book: Entries, offered: Entries): Entries {
   let kept = offered;
   while (Object.keys(kept).length > 0) {
     const { messages, outcome } = evaluate(worksheet, { ...book, ...kept });
@@ -158,19 +166,20 @@ function accepted(worksheet: AnyWorksheet, book: Entries, offered: Entries): Ent
  * @returns undefined when the bench says nothing about any input of the worksheet
  */
 export function benchOverlay(
-  worksheet: AnyWorksheet,
+  worksheet: Worksheet,
   bookEntries: Entries,
   state: BenchState,
 ): BenchOverlay | undefined {
-  const inputs = worksheet.inputs as InputSpecs;
+  const inputs = worksheet.inputs;
   const texts = currentTexts(state);
   const offered: Record<string, string> = {};
   const unfit: string[] = [];
   for (const [key, spec] of Object.entries(inputs)) {
     if (spec.bench === undefined) continue;
     const text = texts[spec.bench]?.trim() ?? '';
-    const converted =
-      text === '' ? standInText(spec.bench, texts, spec) : convertBenchText(spec.bench, text, spec);
+    const standIn =
+      spec.onlyOwnBenchField === true ? undefined : standInText(spec.bench, texts, spec);
+    const converted = text === '' ? standIn : convertBenchText(spec.bench, text, spec);
     if (converted !== undefined) offered[key] = converted;
     else if (text !== '') unfit.push(key);
   }
@@ -183,6 +192,6 @@ export function benchOverlay(
 }
 
 /** Entries of the bench in use that the worksheet accepts, over its defaults. */
-export function benchEntries(worksheet: AnyWorksheet, state: BenchState): Entries {
+export function benchEntries(worksheet: Worksheet, state: BenchState): Entries {
   return benchOverlay(worksheet, {}, state)?.entries ?? {};
 }

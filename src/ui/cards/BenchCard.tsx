@@ -1,17 +1,17 @@
 import type { ComponentChildren } from 'preact';
-import { entryText } from '../../worksheets/entry-text.ts';
-import { evaluate, fillEntries, type Entries } from '../../worksheets/evaluate.ts';
-import type { AnyWorksheet, InputSpecs, WorkingStep } from '../../worksheets/types.ts';
+import { entryText } from '../../worksheets/machine/entry-text.ts';
+import { evaluate, fillEntries, type Entries } from '../../worksheets/machine/evaluate.ts';
+import type { Worksheet, WorkingStep } from '../../worksheets/machine/types.ts';
 import type { Units } from '../bench/bench-state.ts';
 import { LEVEL_SIGNS } from '../VerdictLine.tsx';
 
 /** Lines of entries and answers together that a card of A6 has room for. */
-const MOST_LINES = 18;
+const MOST_LINES = 16;
 const FEWEST_ANSWERS = 4;
 const MOST_STEPS = 2;
 
 interface Props {
-  readonly worksheet: AnyWorksheet;
+  readonly worksheet: Worksheet;
   /** Texts that differ from the worksheet's defaults. */
   readonly entries: Entries;
   /** How lengths among the answers are shown. */
@@ -25,9 +25,9 @@ interface Props {
 /** A worksheet as a card for the wall: question, numbers, answers, the sum and one caution. */
 export function BenchCard(props: Props): ComponentChildren {
   const { worksheet, units = 'metric', origin, address } = props;
-  const inputs = worksheet.inputs as InputSpecs;
+  const inputs = worksheet.inputs;
   const entries = fillEntries(inputs, props.entries);
-  const { outcome, working = [] } = evaluate(worksheet, entries);
+  const { outcome, working } = evaluate(worksheet, entries);
   if (outcome === undefined) return null;
   const given = Object.entries(inputs)
     .filter(([key]) => entries[key]?.trim() !== '')
@@ -55,7 +55,7 @@ export function BenchCard(props: Props): ComponentChildren {
       </p>
       <Lines name="card-given" lines={given} />
       <Lines name="card-answers" lines={answers} />
-      <Sums steps={working} />
+      <Sums steps={working?.() ?? []} />
       {caution !== undefined && (
         <p class="card-caution">
           <strong>▲ Caution.</strong> {caution}

@@ -3,6 +3,7 @@ import { benchOverlay } from '../bench/bench-entries.ts';
 import { currentTexts } from '../bench/bench-state.ts';
 import { pageBench } from '../bench/page-bench.ts';
 import { loadWorksheet } from '../load-worksheet.ts';
+import { sitePath } from '../site-path.ts';
 import { BenchCard } from './BenchCard.tsx';
 
 async function fill(card: HTMLElement): Promise<void> {
@@ -20,7 +21,7 @@ async function fill(card: HTMLElement): Promise<void> {
       entries={overlay?.entries ?? {}}
       units={state.units}
       origin={overlay === undefined ? 'The book’s numbers' : `Your bench${name}`}
-      address={`/${worksheet.chapter}/#${worksheet.id}`}
+      address={sitePath(`/${worksheet.chapter}/#${worksheet.id}`)}
     />,
     face,
   );

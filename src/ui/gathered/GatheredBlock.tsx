@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import type { Entries } from '../../worksheets/evaluate.ts';
+import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import { AnswerText } from '../AnswerList.tsx';
 import type { Units } from '../bench/bench-state.ts';
 import { EntryField } from '../EntryField.tsx';
 import { permalink } from '../permalink.ts';
+import { sitePath } from '../site-path.ts';
 import { ResultTableView } from '../ResultExtras.tsx';
 import { VerdictLine } from '../VerdictLine.tsx';
 import { Blank } from './Blank.tsx';
@@ -128,7 +129,7 @@ export function GatheredBlock(props: Props): ComponentChildren {
         </details>
       )}
       <p class="gathered-more">
-        <a href={permalink(`/${worksheet.chapter}/`, worksheet.id, entries ?? {})}>
+        <a href={permalink(sitePath(`/${worksheet.chapter}/`), worksheet.id, entries ?? {})}>
           Worksheet: {worksheet.title}
         </a>
       </p>

@@ -1,17 +1,17 @@
-import { numberEntry } from '../../core/quantity/parse-number.ts';
-import { evaluate, type Entries, type Evaluation } from '../../worksheets/evaluate.ts';
-import type { Answer, AnyWorksheet, InputSpec, InputSpecs } from '../../worksheets/types.ts';
+import { numberEntry } from '../../quantity/parse-number.ts';
+import { evaluate, type Entries, type Evaluation } from '../../worksheets/machine/evaluate.ts';
+import type { Answer, Worksheet, InputSpec } from '../../worksheets/machine/types.ts';
 import { benchOverlay } from '../bench/bench-entries.ts';
 import type { BenchState } from '../bench/bench-state.ts';
 import type { From, Plan, PlanField, PlanStep } from './plan.ts';
 
 /** The worksheets of a plan by id. */
-export type WorksheetsById = ReadonlyMap<string, AnyWorksheet>;
+export type WorksheetsById = ReadonlyMap<string, Worksheet>;
 
 /** One step with what became of it. */
 export interface GatheredStep {
   readonly step: PlanStep;
-  readonly worksheet: AnyWorksheet;
+  readonly worksheet: Worksheet;
   /** Texts that the worksheet was run on; absent while an earlier step has no answer for it. */
   readonly entries?: Entries;
   readonly evaluation: Evaluation;
@@ -22,7 +22,7 @@ export function worksheetIds(plan: Plan): readonly string[] {
   return [...new Set(plan.steps.map(({ worksheet }) => worksheet))];
 }
 
-function find(worksheets: WorksheetsById, id: string): AnyWorksheet {
+function find(worksheets: WorksheetsById, id: string): Worksheet {
   const worksheet = worksheets.get(id);
   if (worksheet === undefined) throw new Error(`no worksheet ${id}`);
   return worksheet;
@@ -30,7 +30,7 @@ function find(worksheets: WorksheetsById, id: string): AnyWorksheet {
 
 /** The input behind a field, in the words of the sheet. */
 export function fieldSpec(field: PlanField, worksheets: WorksheetsById): InputSpec {
-  const spec = (find(worksheets, field.worksheet).inputs as InputSpecs)[field.input];
+  const spec = find(worksheets, field.worksheet).inputs[field.input];
   if (spec === undefined) throw new Error(`${field.worksheet} has no input ${field.input}`);
   return field.label === undefined ? spec : { ...spec, label: field.label };
 }
@@ -83,7 +83,7 @@ export function gather(
   const before = new Map<string, Evaluation>();
   return plan.steps.map((step) => {
     const worksheet = find(worksheets, step.worksheet);
-    const specs = worksheet.inputs as InputSpecs;
+    const specs = worksheet.inputs;
     const entries: Record<string, string> = {};
     let isWaiting = false;
     for (const [key, from] of Object.entries(step.inputs)) {

@@ -1,7 +1,7 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
 import { currentTexts } from '../bench/bench-state.ts';
 import { pageBench } from '../bench/page-bench.ts';
-import type { Entries } from '../../worksheets/evaluate.ts';
+import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import { keptSheet, replaceEntry, withSheet } from '../islands/history-entry.ts';
 import { loadWorksheet } from '../load-worksheet.ts';
 import { benchFields, worksheetIds } from './gather.ts';
@@ -30,7 +30,7 @@ export async function hydrateGathered(element: HTMLElement): Promise<() => void>
   const [loaded, warnings] = await Promise.all([
     Promise.all(worksheetIds(plan).map(loadWorksheet)),
     // Only the job sheet needs the gauges to compare.
-    plan.warnsOfGauge === true ? import('../../worksheets/bench-warnings.ts') : undefined,
+    plan.warnsOfGauge === true ? import('../../worksheets/bench/bench-warnings.ts') : undefined,
   ]);
   const worksheets = new Map(loaded.map((worksheet) => [worksheet.id, worksheet]));
   const linked = fieldsFromQuery(plan, location.search);

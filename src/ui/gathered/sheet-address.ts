@@ -1,4 +1,5 @@
-import type { Entries } from '../../worksheets/evaluate.ts';
+import type { Entries } from '../../worksheets/machine/evaluate.ts';
+import { sitePath } from '../site-path.ts';
 import type { Plan } from './plan.ts';
 
 /** Longest text taken from a link into a field; anything longer is no quantity. */
@@ -29,7 +30,7 @@ export function sheetAddress(plan: Plan, fields: Entries, chosen: ReadonlySet<st
     Object.entries(fields).filter(([id]) => Object.hasOwn(plan.fields, id) && !hidden.has(id)),
   );
   if (chosen.size > 0) parts.set(SHOWN, [...chosen].join(','));
-  return `/${plan.id}/?${parts.toString()}`;
+  return sitePath(`/${plan.id}/?${parts.toString()}`);
 }
 
 /** Texts of a link, or undefined when the address carries none. */

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { AnyWorksheet } from '../../worksheets/types.ts';
+import type { Worksheet } from '../../worksheets/machine/types.ts';
 import { loadWorksheet } from '../load-worksheet.ts';
 import { PracticeView } from './PracticeView.tsx';
 import {
@@ -16,7 +16,7 @@ import { RoundEnd } from './RoundEnd.tsx';
 interface Turn {
   readonly number: number;
   readonly kind: PracticeKind;
-  readonly worksheet: AnyWorksheet;
+  readonly worksheet: Worksheet;
   readonly problem: PracticeProblem;
 }
 

@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import { UNITS } from '../../core/quantity/units.ts';
-import type { AnyWorksheet } from '../../worksheets/types.ts';
+import { UNITS } from '../../quantity/units.ts';
+import type { Worksheet } from '../../worksheets/machine/types.ts';
 import { hasOwnUnit } from '../own-unit.ts';
 import { permalink } from '../permalink.ts';
+import { sitePath } from '../site-path.ts';
 import { WorkingSteps } from '../WorkingSteps.tsx';
 import {
   bareUnit,
@@ -16,7 +17,7 @@ import { kindWords, type KindTally } from './practice-tally.ts';
 
 interface Props {
   readonly kind: PracticeKind;
-  readonly worksheet: AnyWorksheet;
+  readonly worksheet: Worksheet;
   /** Problem shown first; the static page and the live one show the same. */
   readonly first: PracticeProblem;
   /** Prefix of element ids; unique on the page. */
@@ -117,7 +118,7 @@ export function PracticeView(props: Props): ComponentChildren {
         </p>
         <WorkingSteps working={problem.working} />
         <p>
-          <a href={permalink(`/${worksheet.chapter}/`, worksheet.id, problem.entries)}>
+          <a href={permalink(sitePath(`/${worksheet.chapter}/`), worksheet.id, problem.entries)}>
             Open the worksheet on these numbers
           </a>
         </p>

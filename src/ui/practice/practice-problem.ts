@@ -1,14 +1,8 @@
-import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
-import type { UnitName } from '../../core/quantity/units.ts';
-import { entryText } from '../../worksheets/entry-text.ts';
-import { evaluate, fillEntries, type Entries } from '../../worksheets/evaluate.ts';
-import type {
-  Answer,
-  AnyWorksheet,
-  InputSpecs,
-  Outcome,
-  WorkingStep,
-} from '../../worksheets/types.ts';
+import { parseQuantity } from '../../quantity/parse-quantity.ts';
+import type { UnitName } from '../../quantity/units.ts';
+import { entryText } from '../../worksheets/machine/entry-text.ts';
+import { evaluate, fillEntries, type Entries } from '../../worksheets/machine/evaluate.ts';
+import type { Answer, Worksheet, Outcome, WorkingStep } from '../../worksheets/machine/types.ts';
 
 /** What a problem is drawn from; the shape of an entry in content/practice.yaml. */
 export interface PracticeKind {
@@ -47,10 +41,10 @@ const MOST_DRAWS = 200;
  */
 export function drawProblem(
   kind: PracticeKind,
-  worksheet: AnyWorksheet,
+  worksheet: Worksheet,
   random: () => number,
 ): PracticeProblem {
-  const inputs = worksheet.inputs as InputSpecs;
+  const inputs = worksheet.inputs;
   for (let draw = 0; draw < MOST_DRAWS; draw += 1) {
     const drawn = Object.fromEntries(
       Object.entries(kind.vary).map(([key, texts]) => [
@@ -59,7 +53,7 @@ export function drawProblem(
       ]),
     );
     const entries = fillEntries(inputs, { ...kind.fixed, ...drawn });
-    const { outcome, working = [] } = evaluate(worksheet, entries);
+    const { outcome, working } = evaluate(worksheet, entries);
     const answer = outcome?.answers[kind.answer];
     if (outcome === undefined || answer?.value === undefined) continue;
     const told = [...Object.keys(kind.vary), ...Object.keys(kind.fixed)].flatMap((key) => {
@@ -68,7 +62,13 @@ export function drawProblem(
         ? []
         : [{ label: spec.label, text: entryText(spec, entries[key] ?? '') }];
     });
-    return { entries, told, answer: { ...answer, value: answer.value }, outcome, working };
+    return {
+      entries,
+      told,
+      answer: { ...answer, value: answer.value },
+      outcome,
+      working: working?.() ?? [],
+    };
   }
   throw new Error(`practice ${kind.id}: no combination of entries has a number for ${kind.answer}`);
 }

@@ -17,10 +17,9 @@ import {
 } from '../../../src/ui/gathered/sheet-address.ts';
 import { benchOverlay } from '../../../src/ui/bench/bench-entries.ts';
 import { EMPTY_BENCH, type BenchState } from '../../../src/ui/bench/bench-state.ts';
-import { gaugeWarning } from '../../../src/worksheets/bench-warnings.ts';
-import { evaluate, type Entries } from '../../../src/worksheets/evaluate.ts';
+import { gaugeWarning } from '../../../src/worksheets/bench/bench-warnings.ts';
+import { evaluate, type Entries } from '../../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet, worksheets } from '../../../src/worksheets/registry.ts';
-import type { InputSpecs } from '../../../src/worksheets/types.ts';
 import { hostileTexts } from '../../worksheets/hostile-texts.ts';
 
 const plans = [...PLANS.values()];
@@ -33,7 +32,7 @@ describe.each(plans)('the $id', (plan) => {
   it('names only worksheets, inputs and answers that exist', () => {
     for (const step of plan.steps) {
       const worksheet = findWorksheet(step.worksheet);
-      const inputs = worksheet.inputs as InputSpecs;
+      const inputs = worksheet.inputs;
       for (const key of Object.keys(step.inputs)) expect(Object.keys(inputs)).toContain(key);
       const { outcome } = evaluate(worksheet, {});
       for (const { key } of step.answers) expect(Object.keys(outcome!.answers)).toContain(key);

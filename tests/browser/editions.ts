@@ -1,0 +1,161 @@
+// Editions of the built site that a test deploys, bit by bit if it likes, on a server that it may cut.
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, type Page } from '@playwright/test';
+import { writeOfflineCopy } from '../../src/build/offline-copy.mjs';
+import { siteFolder } from '../site/built-site.ts';
+import { serveSite } from '../tools/site-server.ts';
+
+/** Marks of eight letters, as the hash in the name of a script has. */
+export type Mark = 'edition1' | 'edition2';
+
+/** What is uploaded together. */
+export type Part = 'worker' | 'pages' | 'scripts';
+
+/** Which part of a deploy a file belongs to. */
+function partOf(path: string): Part {
+  if (path === 'service-worker.js') return 'worker';
+  return path.startsWith('assets/') ? 'scripts' : 'pages';
+}
+
+function filesOf(folder: string): readonly string[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1));
+}
+
+/**
+ * An edition made from the built site: every page carries its mark and starts a script of its own, which
+ * marks the page too. Its worker is written by the build's own step.
+ *
+ * @returns its folder
+ */
+export async function makeEdition(mark: Mark): Promise<string> {
+  const folder = mkdtempSync(join(tmpdir(), `handbook-${mark}-`));
+  cpSync(siteFolder, folder, { recursive: true });
+  const script = `assets/own-script.${mark}.js`;
+  writeFileSync(join(folder, script), `document.documentElement.dataset.scriptOf="${mark}";`);
+  for (const path of filesOf(folder).filter((name) => name.endsWith('.html'))) {
+    const html = readFileSync(join(folder, path), 'utf8');
+    const marked = html
+      .replace('<html', `<html data-page-of="${mark}"`)
+      .replace('</head>', `<script type="module" src="/${script}"></script></head>`);
+    writeFileSync(join(folder, path), marked);
+  }
+  await writeOfflineCopy(folder, '/');
+  return folder;
+}
+
+/** A host with one edition on it. */
+export class Host {
+  readonly #folder: string;
+  readonly #server: Awaited<ReturnType<typeof serveSite>>;
+  /** Files that are still sent whole before the line is cut. */
+  #filesLeft = Infinity;
+  /** True while nothing answers. */
+  isDown = false;
+
+  private constructor(folder: string, server: Awaited<ReturnType<typeof serveSite>>) {
+    this.#folder = folder;
+    this.#server = server;
+  }
+
+  static async open(edition: string): Promise<Host> {
+    const folder = mkdtempSync(join(tmpdir(), 'handbook-host-'));
+    cpSync(edition, folder, { recursive: true });
+    // Declared before the server that asks it.
+    const holder: { host?: Host } = {};
+    const server = await serveSite({
+      folder,
+      answers: (request, response) => holder.host?.cuts(request, response) ?? false,
+    });
+    holder.host = new Host(folder, server);
+    return holder.host;
+  }
+
+  get address(): string {
+    return this.#server.origin;
+  }
+
+  get folder(): string {
+    return this.#folder;
+  }
+
+  /** Cuts the line in the middle of the file after the next so many; the worker's own file still comes. */
+  cutAfter(files: number): void {
+    this.#filesLeft = files;
+  }
+
+  mend(): void {
+    this.#filesLeft = Infinity;
+    this.isDown = false;
+  }
+
+  private cuts({ url }: IncomingMessage, response: ServerResponse): boolean {
+    if (this.isDown) {
+      response.destroy();
+      return true;
+    }
+    if (url === '/service-worker.js') return false;
+    this.#filesLeft -= 1;
+    if (this.#filesLeft >= 0) return false;
+    response.writeHead(200, { 'content-length': 5000 });
+    response.write('half a file', () => {
+      response.destroy();
+    });
+    return true;
+  }
+
+  /** Uploads part of an edition: new files over the old ones, and what the edition no longer has goes. */
+  deploy(edition: string, part: Part): void {
+    const wanted = new Set(filesOf(edition).filter((path) => partOf(path) === part));
+    for (const path of filesOf(this.#folder)) {
+      if (partOf(path) === part && !wanted.has(path)) rmSync(join(this.#folder, path));
+    }
+    for (const path of wanted) cpSync(join(edition, path), join(this.#folder, path));
+  }
+
+  async close(): Promise<void> {
+    await this.#server.stop();
+    rmSync(this.#folder, { recursive: true, force: true });
+  }
+}
+
+/** Opens a page and waits until the book is kept and in charge of it: the end of a first visit. */
+export async function visit(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+}
+
+/**
+ * Has the browser look for a newer edition and waits until it is ready, or has been given up.
+ *
+ * @returns whether one is ready
+ */
+export function lookForNewer(page: Page): Promise<boolean> {
+  return page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    if (registration === undefined) throw new Error('the book is not kept');
+    await registration.update();
+    const worker = registration.installing;
+    if (worker !== null) {
+      await new Promise<void>((resolve) => {
+        worker.addEventListener('statechange', () => {
+          resolve();
+        });
+      });
+    }
+    return registration.waiting !== null;
+  });
+}
+
+/** The pages at hand, and the scripts they run, are all of one edition. */
+export async function expectWhole(page: Page, address: string, mark: Mark): Promise<void> {
+  for (const path of ['/contents/', '/gate/matching/']) {
+    await page.goto(`${address}${path}`);
+    await expect(page.locator('html')).toHaveAttribute('data-script-of', mark);
+    await expect(page.locator('html')).toHaveAttribute('data-page-of', mark);
+  }
+}

@@ -1,0 +1,189 @@
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test as base } from '@playwright/test';
+import { expectWhole, Host, lookForNewer, makeEdition, visit, type Part } from './editions.ts';
+
+// An edition is whole or not used: whatever a host has at the moment, and wherever the line breaks, a
+// reader of the kept book has the old edition until the newer one is complete.
+
+interface Editions {
+  readonly first: string;
+  readonly second: string;
+}
+
+const test = base.extend<{ host: Host }, { editions: Editions }>({
+  editions: [
+    // eslint-disable-next-line no-empty-pattern -- the runner reads what a fixture needs from the pattern
+    async ({}, use) => {
+      const [first, second] = [await makeEdition('edition1'), await makeEdition('edition2')];
+      await use({ first, second });
+      for (const folder of [first, second]) rmSync(folder, { recursive: true, force: true });
+    },
+    { scope: 'worker' },
+  ],
+  host: async ({ editions }, use) => {
+    const host = await Host.open(editions.first);
+    await use(host);
+    await host.close();
+  },
+});
+test.use({ serviceWorkers: 'allow' });
+
+const ORDERS: readonly (readonly Part[])[] = [
+  ['worker', 'pages', 'scripts'],
+  ['worker', 'scripts', 'pages'],
+  ['pages', 'worker', 'scripts'],
+  ['scripts', 'worker', 'pages'],
+];
+
+for (const order of ORDERS) {
+  test(`uploaded as ${order.join(', ')}: the old edition until the last file is there`, async ({
+    page,
+    host,
+    editions,
+  }) => {
+    await visit(page, host.address);
+    for (const part of order.slice(0, -1)) {
+      host.deploy(editions.second, part);
+      expect(await lookForNewer(page), `after the ${part}`).toBe(false);
+      await expectWhole(page, host.address, 'edition1');
+    }
+    host.isDown = true;
+    await expectWhole(page, host.address, 'edition1');
+
+    host.mend();
+    host.deploy(editions.second, order.at(-1)!);
+    expect(await lookForNewer(page)).toBe(true);
+    await expectWhole(page, host.address, 'edition1');
+    await page.locator('.edition').getByRole('button', { name: 'Reload' }).click();
+    await expect(page.locator('html')).toHaveAttribute('data-page-of', 'edition2');
+    host.isDown = true;
+    await expectWhole(page, host.address, 'edition2');
+  });
+}
+
+test('the line cut in the middle of a download leaves the old edition, and the next visit has the newer', async ({
+  page,
+  host,
+  editions,
+}) => {
+  await visit(page, host.address);
+  for (const part of ['scripts', 'pages', 'worker'] as const) host.deploy(editions.second, part);
+  for (const files of [0, 3, 25]) {
+    host.cutAfter(files);
+    expect(await lookForNewer(page), `cut after ${files} files`).toBe(false);
+    await expectWhole(page, host.address, 'edition1');
+  }
+  host.mend();
+  expect(await lookForNewer(page)).toBe(true);
+  await page.locator('.edition').getByRole('button', { name: 'Reload' }).click();
+  host.isDown = true;
+  await expectWhole(page, host.address, 'edition2');
+});
+
+test('a first download that breaks off keeps nothing, and the next visit keeps all', async ({
+  page,
+  host,
+}) => {
+  await page.goto(host.address);
+  await page.waitForLoadState('networkidle');
+  host.cutAfter(40);
+  const isKept = await page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.register('/service-worker.js');
+    const worker = registration.installing;
+    await new Promise<void>((resolve) => {
+      worker?.addEventListener('statechange', () => {
+        resolve();
+      });
+    });
+    return registration.waiting !== null || registration.active !== null;
+  });
+  expect(isKept).toBe(false);
+  host.mend();
+  await visit(page, host.address);
+  host.isDown = true;
+  await expectWhole(page, host.address, 'edition1');
+});
+
+test('a wrong file that was kept under the name of the newer edition is fetched anew', async ({
+  page,
+  host,
+  editions,
+}) => {
+  await visit(page, host.address);
+  const worker = readFileSync(join(editions.second, 'service-worker.js'), 'utf8');
+  const revision = /\/contents\/[`"'],revision:[`"'](\w+)/u.exec(worker)?.[1] ?? '';
+  expect(revision).toHaveLength(16);
+  await page.evaluate(async (mark) => {
+    const [name = ''] = await caches.keys();
+    const cache = await caches.open(name);
+    const old = await cache.match('/contents/', { ignoreSearch: true });
+    if (old === undefined) throw new Error('the contents are not kept');
+    const kept = (await cache.keys()).find(({ url }) => new URL(url).pathname === '/contents/');
+    const url = new URL(kept?.url ?? '');
+    for (const key of url.searchParams.keys()) url.searchParams.set(key, mark);
+    await cache.put(url.href, old);
+  }, revision);
+  for (const part of ['scripts', 'pages', 'worker'] as const) host.deploy(editions.second, part);
+  expect(await lookForNewer(page)).toBe(true);
+  await page.goto(host.address);
+  await page.locator('.edition').getByRole('button', { name: 'Reload' }).click();
+  await expect(page.locator('html')).toHaveAttribute('data-page-of', 'edition2');
+  await expectWhole(page, host.address, 'edition2');
+});
+
+test('a page still open while another tab takes the newer edition wakes its form with its own script', async ({
+  page,
+  context,
+  host,
+  editions,
+}) => {
+  await visit(page, host.address);
+  await page.goto(`${host.address}/gate/shutter-blades/`);
+  await expect(page.locator('html')).toHaveAttribute('data-script-of', 'edition1');
+
+  // The newer edition has the form's script under another name; the host has dropped the old one.
+  for (const part of ['scripts', 'pages', 'worker'] as const) host.deploy(editions.second, part);
+  const path = join(host.folder, 'service-worker.js');
+  const listed = readFileSync(path, 'utf8');
+  const without = listed.replace(/\{url:[`"']\/assets\/flash-rate\.[^}]*\},?/u, '');
+  expect(without).not.toBe(listed);
+  writeFileSync(path, without);
+  const other = await context.newPage();
+  await other.goto(host.address);
+  expect(await lookForNewer(other)).toBe(true);
+  await other.locator('.edition').getByRole('button', { name: 'Reload' }).click();
+  await expect(other.locator('html')).toHaveAttribute('data-page-of', 'edition2');
+  host.isDown = true;
+
+  await expect(page.locator('.edition')).toBeVisible();
+  const sheet = page.locator('worksheet-form[data-instance="flash-rate"]');
+  await sheet.getByLabel('Film rate').fill('24');
+  await expect(sheet.locator('#flash-rate-answer-flashRateHz')).toContainText('72');
+});
+
+test('a page that the browser has lost from the copy comes from the host, whole and of one edition', async ({
+  page,
+  host,
+  editions,
+}) => {
+  await visit(page, host.address);
+  host.deploy(editions.second, 'scripts');
+  host.deploy(editions.second, 'pages');
+  await page.evaluate(async () => {
+    const [name = ''] = await caches.keys();
+    const cache = await caches.open(name);
+    if (!(await cache.delete('/contents/', { ignoreSearch: true }))) throw new Error('not kept');
+  });
+  await page.goto(`${host.address}/contents/`);
+  await expect(page.locator('html')).toHaveAttribute('data-page-of', 'edition2');
+  await expect(page.locator('html')).toHaveAttribute('data-script-of', 'edition2');
+});
+
+test('an address without its last slash opens from the copy', async ({ page, host }) => {
+  await visit(page, host.address);
+  host.isDown = true;
+  await page.goto(`${host.address}/gate/matching`);
+  await expect(page.locator('html')).toHaveAttribute('data-page-of', 'edition1');
+  await expect(page.locator('h1')).not.toHaveText('No such page');
+});
