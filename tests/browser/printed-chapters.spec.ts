@@ -32,7 +32,8 @@ for (const { address } of chapters) {
         const isHead = headings.some(isEndOf) && !ends.some(isEndOf);
         if (isHead) faults.push(`sheet ${index + 1} ends with “${last.text}”`);
         // A picture or formula at the foot has no text at its very end, hence the room.
-        if (last.down < 0.55) faults.push(`sheet ${index + 1} is filled to ${last.down.toFixed(2)}`);
+        if (last.down < 0.55)
+          faults.push(`sheet ${index + 1} is filled to ${last.down.toFixed(2)}`);
       }
     }
     expect(faults).toEqual([]);

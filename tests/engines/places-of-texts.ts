@@ -12,9 +12,7 @@ export interface PlacedText {
 const MILLIMETRES_PER_POINT = 25.4 / 72;
 
 /** The texts of a PDF with their places, sheet by sheet. */
-export async function placesOfTexts(
-  pdf: Uint8Array,
-): Promise<readonly (readonly PlacedText[])[]> {
+export async function placesOfTexts(pdf: Uint8Array): Promise<readonly (readonly PlacedText[])[]> {
   const document = await getDocumentProxy(new Uint8Array(pdf));
   const numbers = Array.from({ length: document.numPages }, (_, index) => index + 1);
   return Promise.all(

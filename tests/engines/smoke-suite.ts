@@ -92,8 +92,7 @@ export function smokeSuite(choice: EngineChoice): void {
       waitUntil(
         engine,
         `${field} says ${text}`,
-        (selector, wanted) =>
-          document.querySelector<HTMLInputElement>(selector)?.value === wanted,
+        (selector, wanted) => document.querySelector<HTMLInputElement>(selector)?.value === wanted,
         field,
         text,
       );
@@ -105,9 +104,7 @@ export function smokeSuite(choice: EngineChoice): void {
       const { fields, summed } = await engine.run((selector) => {
         const found = document.querySelector(selector);
         const link = found?.querySelector<HTMLAnchorElement>('.sheet-link')?.href ?? '';
-        const all = found?.querySelectorAll<HTMLInputElement>(
-          '.sheet-inputs :is(input, select)',
-        );
+        const all = found?.querySelectorAll<HTMLInputElement>('.sheet-inputs :is(input, select)');
         return {
           fields: [...(all ?? [])].map(({ name, value }) => `${name}=${value}`),
           summed: [...new URL(link).searchParams].map(([name, value]) => `${name}=${value}`),
@@ -190,7 +187,11 @@ export function smokeSuite(choice: EngineChoice): void {
 
     test('a field that was empty at first is not emptied on the way back', async () => {
       const cases = [
-        ['/reel/gauges/', '[data-instance="gauge-finder"] [name="perforationHeightMillimetres"]', '1.83'],
+        [
+          '/reel/gauges/',
+          '[data-instance="gauge-finder"] [name="perforationHeightMillimetres"]',
+          '1.83',
+        ],
         ['/bench/', 'bench-form [name="projector.filmFps"]', '16 2/3'],
         ['/job-sheet/', '[data-blank]', 'Reel 7'],
         ['/trainee/practice/', 'practice-sheet input', '54'],
@@ -269,7 +270,8 @@ export function smokeSuite(choice: EngineChoice): void {
         const lefts = titles.map(({ left }) => Math.round(left));
         expect(Math.min(...lefts), `sheet ${index + 1}, left`).toBe(7);
         const right = lefts.filter((left) => left >= 105);
-        if (index * 4 + 1 < count) expect(Math.min(...right), `sheet ${index + 1}, right`).toBe(112);
+        if (index * 4 + 1 < count)
+          expect(Math.min(...right), `sheet ${index + 1}, right`).toBe(112);
       }
     });
   });

@@ -75,7 +75,10 @@ async function start(): Promise<Engine> {
       return value;
     },
     async press(keys) {
-      await driver.actions().sendKeys(...keys).perform();
+      await driver
+        .actions()
+        .sendKeys(...keys)
+        .perform();
     },
     async close() {
       await driver.quit().catch(() => undefined);

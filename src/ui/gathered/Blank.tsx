@@ -1,6 +1,6 @@
 import { createContext, type ComponentChildren } from 'preact';
 import { useContext } from 'preact/hooks';
-import { ownProperty } from '../../core/own-property.ts';
+import { ownProperty } from '../../quantity/own-property.ts';
 import type { Entries } from '../../worksheets/machine/evaluate.ts';
 
 /** What is written on the blank lines of a sheet, by the name of the line. */
