@@ -1,7 +1,7 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
 import { currentTexts } from '../bench/bench-state.ts';
 import { pageBench } from '../bench/page-bench.ts';
-import { loadWorksheet } from '../load-worksheet.ts';
+import { loadWorksheet } from '../islands/load-worksheet.ts';
 import { benchFields, worksheetIds } from './gather.ts';
 import { GatheredSheet } from './GatheredSheet.tsx';
 import { PLANS } from './plans.ts';

@@ -1,6 +1,6 @@
 // The page's own small script: brings each live part to life when it is needed, so that a chapter
 // costs no more script than its reader uses. The static page already shows the book's numbers.
-import { showAddressFault } from '../show-address-fault.ts';
+import { showAddressFault } from './show-address-fault.ts';
 import { keptSheet } from './history-entry.ts';
 import { ISLANDS, type Island } from './islands.ts';
 import { markOldAnswers, sayFailed, sayLoading, saySettled, unmarkAnswers } from './old-answers.ts';
