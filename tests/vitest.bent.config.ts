@@ -26,7 +26,9 @@ const bentCore: Plugin = {
   enforce: 'pre',
   resolveId(source, importer) {
     if (importer?.includes('/tests/published/') !== true) return undefined;
-    return source.includes('/src/core/') ? MARK + resolve(dirname(importer), source) : undefined;
+    return /\/src\/(?:core|quantity)\//u.test(source)
+      ? MARK + resolve(dirname(importer), source)
+      : undefined;
   },
   load(id) {
     if (!id.startsWith(MARK)) return undefined;

@@ -1,5 +1,5 @@
-import { evaluate, type Entries } from '../worksheets/evaluate.ts';
-import type { Answer, Worksheet, Outcome } from '../worksheets/types.ts';
+import { evaluate, type Entries } from '../worksheets/machine/evaluate.ts';
+import type { Answer, Worksheet, Outcome } from '../worksheets/machine/types.ts';
 
 /**
  * Outcome of a worksheet at build time.

@@ -1,5 +1,5 @@
-import { fillEntries, type Entries } from '../worksheets/evaluate.ts';
-import type { Worksheet } from '../worksheets/types.ts';
+import { fillEntries, type Entries } from '../worksheets/machine/evaluate.ts';
+import type { Worksheet } from '../worksheets/machine/types.ts';
 
 /**
  * Entries of a worksheet as a chapter writes them: `filmFps=18; exposureSeconds=1/50`. A list value

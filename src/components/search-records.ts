@@ -1,6 +1,6 @@
 import { getCollection } from 'astro:content';
 import { findWorksheet, worksheets } from '../worksheets/registry.ts';
-import type { Worksheet } from '../worksheets/types.ts';
+import type { Worksheet } from '../worksheets/machine/types.ts';
 import type { Kind } from '../ui/search/kinds.ts';
 import { bookInOrder } from './book.ts';
 import { computedOutcome } from './computed.ts';

@@ -1,8 +1,8 @@
 import type { LookupTable } from '../schemas/table.ts';
-import { fillEntries } from '../worksheets/evaluate.ts';
-import { entryText, entryUnitSymbol } from '../worksheets/entry-text.ts';
+import { fillEntries } from '../worksheets/machine/evaluate.ts';
+import { entryText, entryUnitSymbol } from '../worksheets/machine/entry-text.ts';
 import { findWorksheet } from '../worksheets/registry.ts';
-import type { InputSpec } from '../worksheets/types.ts';
+import type { InputSpec } from '../worksheets/machine/types.ts';
 import { computedOutcome } from './computed.ts';
 
 /** A swept table, ready to print. Row heads come first in each row. */

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { BandsData } from '../worksheets/picture-data.ts';
+import type { BandsData } from '../worksheets/machine/picture-data.ts';
 import { Controls } from './bands/controls.tsx';
 import { movingTone, stillTone } from './bands/flash-safety.ts';
 import { SLOW_SPEED, usePlayer } from './bands/player.ts';

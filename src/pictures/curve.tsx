@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { CurveData } from '../worksheets/picture-data.ts';
+import type { CurveData } from '../worksheets/machine/picture-data.ts';
 import {
   extentOf,
   linearScale,

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { FilmBesideOthers, FilmGaugesData } from '../worksheets/picture-data.ts';
+import type { FilmBesideOthers, FilmGaugesData } from '../worksheets/machine/picture-data.ts';
 import { Film } from './film-strip/film.tsx';
 import { ScaleBar } from './shapes/dimension.tsx';
 import { Drawing, HatchPattern, Label } from './shapes/drawing.tsx';

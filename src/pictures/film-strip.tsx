@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { FilmStripData } from '../worksheets/picture-data.ts';
+import type { FilmStripData } from '../worksheets/machine/picture-data.ts';
 import { linearScale, roundTicks, tickText } from './axis.ts';
 import { Film } from './film-strip/film.tsx';
 import { DimensionAcross, DimensionDown, Leader, ScaleBar } from './shapes/dimension.tsx';

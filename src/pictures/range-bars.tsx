@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { RangeBarsData } from '../worksheets/picture-data.ts';
+import type { RangeBarsData } from '../worksheets/machine/picture-data.ts';
 import { extentOf, linearScale, roundTicks, tickText } from './axis.ts';
 import { BottomAxis } from './shapes/bottom-axis.tsx';
 import { Box, Drawing, HatchPattern, Label, Line } from './shapes/drawing.tsx';

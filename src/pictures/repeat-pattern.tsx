@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { RepeatPatternData } from '../worksheets/picture-data.ts';
+import type { RepeatPatternData } from '../worksheets/machine/picture-data.ts';
 import { repeatRows, type PlacedFrame, type RepeatRow } from './repeat-pattern/rows.ts';
 import { Box, Drawing, HatchPattern, Label, Line } from './shapes/drawing.tsx';
 import { at, labelsThatFit, PAGE_WIDTH, TEXT_HEIGHT, textWidth } from './shapes/page.ts';

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { ShutterDiscData } from '../worksheets/picture-data.ts';
+import type { ShutterDiscData } from '../worksheets/machine/picture-data.ts';
 import { tickText } from './axis.ts';
 import { Box, Drawing, HatchPattern, Label } from './shapes/drawing.tsx';
 import { at, PAGE_WIDTH, TEXT_HEIGHT, textWidth } from './shapes/page.ts';

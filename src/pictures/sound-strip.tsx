@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { SoundStripData } from '../worksheets/picture-data.ts';
+import type { SoundStripData } from '../worksheets/machine/picture-data.ts';
 import { linearScale } from './axis.ts';
 import { Box, Drawing, HatchPattern, Label, Line } from './shapes/drawing.tsx';
 import { at, PAGE_WIDTH, TEXT_HEIGHT, textWidth } from './shapes/page.ts';

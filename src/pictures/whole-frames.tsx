@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { WholeFramesData } from '../worksheets/picture-data.ts';
+import type { WholeFramesData } from '../worksheets/machine/picture-data.ts';
 import { tickText } from './axis.ts';
 import { Box, Drawing, HatchPattern, Label } from './shapes/drawing.tsx';
 import { PAGE_WIDTH, TEXT_HEIGHT, textWidth } from './shapes/page.ts';

@@ -11,7 +11,7 @@ export const practiceSchema = z.strictObject({
   worksheet: z.string().min(1),
   /** Key of the answer asked for; it must be a number. */
   answer: z.string().min(1),
-  /** Unit of the answer; a name in core/quantity/units.ts. */
+  /** Unit of the answer; a name in quantity/units.ts. */
   unit: z.string().min(1),
   /** Unit meant by a bare number, when it differs from `unit`: an answer in bytes is typed in GB. */
   entryUnit: z.string().optional(),

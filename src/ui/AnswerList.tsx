@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { evaluate, fillEntries } from '../worksheets/evaluate.ts';
-import type { Answer, Worksheet, Outcome } from '../worksheets/types.ts';
+import { evaluate, fillEntries } from '../worksheets/machine/evaluate.ts';
+import type { Answer, Worksheet, Outcome } from '../worksheets/machine/types.ts';
 import type { Units } from './bench/bench-state.ts';
 import { LEVEL_SIGNS } from './VerdictLine.tsx';
 

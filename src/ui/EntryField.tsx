@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import { ownProperty } from '../core/own-property.ts';
-import { entryUnitSymbol } from '../worksheets/entry-text.ts';
-import type { InputSpec } from '../worksheets/types.ts';
+import { ownProperty } from '../quantity/own-property.ts';
+import { entryUnitSymbol } from '../worksheets/machine/entry-text.ts';
+import type { InputSpec } from '../worksheets/machine/types.ts';
 import { hasOwnUnit } from './own-unit.ts';
 
 interface Props {

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Outcome, ResultTable, VerdictLevel } from '../worksheets/types.ts';
+import type { Outcome, ResultTable, VerdictLevel } from '../worksheets/machine/types.ts';
 import { CopyButton } from './CopyButton.tsx';
 import { LEVEL_SIGNS } from './VerdictLine.tsx';
 import { offerDownload } from './offer-download.ts';

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { SpokenWhenResting } from './SpokenWhenResting.tsx';
-import type { Evaluation } from '../worksheets/evaluate.ts';
-import type { VerdictLevel } from '../worksheets/types.ts';
+import type { Evaluation } from '../worksheets/machine/evaluate.ts';
+import type { VerdictLevel } from '../worksheets/machine/types.ts';
 
 /** Word and mark of each level; the mark is a shape, so that colour is never the only sign. */
 export const LEVEL_SIGNS: Readonly<Record<VerdictLevel, { mark: string; word: string }>> = {

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { WorkingStep, Worksheet } from '../worksheets/types.ts';
+import type { WorkingStep, Worksheet } from '../worksheets/machine/types.ts';
 import { WorkingSteps } from './WorkingSteps.tsx';
 
 /**

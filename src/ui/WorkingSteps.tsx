@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { WorkingStep } from '../worksheets/types.ts';
+import type { WorkingStep } from '../worksheets/machine/types.ts';
 
 /** The steps of a working: words, and under them the sum with the reader's numbers. */
 export function WorkingSteps(props: {

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import type { Entries } from '../worksheets/evaluate.ts';
-import type { Worksheet, Outcome } from '../worksheets/types.ts';
+import type { Entries } from '../worksheets/machine/evaluate.ts';
+import type { Worksheet, Outcome } from '../worksheets/machine/types.ts';
 import { answersAsCsv, answersAsJson, answersAsText } from './answers-as-text.ts';
 import { CopyButton } from './CopyButton.tsx';
 import { offerDownload } from './offer-download.ts';

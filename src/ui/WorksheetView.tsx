@@ -1,8 +1,8 @@
 import type { ComponentChildren, ComponentType } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { evaluate, fillEntries, type Entries } from '../worksheets/evaluate.ts';
-import type { PictureData } from '../worksheets/picture-data.ts';
-import type { Worksheet } from '../worksheets/types.ts';
+import { evaluate, fillEntries, type Entries } from '../worksheets/machine/evaluate.ts';
+import type { PictureData } from '../worksheets/machine/picture-data.ts';
+import type { Worksheet } from '../worksheets/machine/types.ts';
 import { AnswerList } from './AnswerList.tsx';
 import type { BenchOverlay } from './bench/bench-entries.ts';
 import type { Units } from './bench/bench-state.ts';

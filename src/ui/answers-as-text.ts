@@ -1,6 +1,6 @@
-import type { Entries } from '../worksheets/evaluate.ts';
-import { entryText } from '../worksheets/entry-text.ts';
-import type { Worksheet, Outcome } from '../worksheets/types.ts';
+import type { Entries } from '../worksheets/machine/evaluate.ts';
+import { entryText } from '../worksheets/machine/entry-text.ts';
+import type { Worksheet, Outcome } from '../worksheets/machine/types.ts';
 import { csvText } from './csv-text.ts';
 
 /** The sheet as plain text, for a message or a note: question, entries, verdict, answers. */

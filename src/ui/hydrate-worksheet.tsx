@@ -1,6 +1,6 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
-import type { Entries } from '../worksheets/evaluate.ts';
-import type { Worksheet } from '../worksheets/types.ts';
+import type { Entries } from '../worksheets/machine/evaluate.ts';
+import type { Worksheet } from '../worksheets/machine/types.ts';
 import { benchOverlay } from './bench/bench-entries.ts';
 import { pageBench } from './bench/page-bench.ts';
 import { keptSheet, withSheet, type SheetState } from './islands/history-entry.ts';

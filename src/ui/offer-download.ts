@@ -1,4 +1,4 @@
-import type { ResultFile } from '../worksheets/types.ts';
+import type { ResultFile } from '../worksheets/machine/types.ts';
 
 /** Hands a file made on this page to the reader's browser; nothing leaves the machine. */
 export function offerDownload(file: ResultFile): void {

@@ -1,6 +1,6 @@
-import { quotable } from '../core/quantity/typed-text.ts';
-import type { Entries } from '../worksheets/evaluate.ts';
-import type { InputSpecs } from '../worksheets/types.ts';
+import { quotable } from '../quantity/typed-text.ts';
+import type { Entries } from '../worksheets/machine/evaluate.ts';
+import type { InputSpecs } from '../worksheets/machine/types.ts';
 
 /**
  * Contract of the permalink, version 1: `<page>?w=<instance>&<input key>=<text as typed>…#<instance>`.

@@ -1,13 +1,15 @@
-import type { Worksheet } from './types.ts';
+import type { Worksheet } from './machine/types.ts';
 
-// Every other file in this folder that exports `worksheet` is a worksheet; a new file registers itself.
-const modules = import.meta.glob<{ readonly worksheet?: Worksheet }>('./*.ts', { eager: true });
+// A worksheet is the file of that name in its own folder, in the room of its part of the job; a new
+// folder registers itself.
+const modules = import.meta.glob<{ readonly worksheet: Worksheet }>('./*/*/worksheet.ts', {
+  eager: true,
+});
 
 /** All worksheets by id. For build and tests only: a page loads just the worksheets it shows. */
 export const worksheets: ReadonlyMap<string, Worksheet> = new Map(
   Object.values(modules)
-    .flatMap(({ worksheet }) => (worksheet === undefined ? [] : [worksheet]))
-    .map((worksheet) => [worksheet.id, worksheet] as const)
+    .map(({ worksheet }) => [worksheet.id, worksheet] as const)
     .sort(([a], [b]) => a.localeCompare(b)),
 );
 

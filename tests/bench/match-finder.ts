@@ -2,7 +2,7 @@
 // combination with the general exact ripple and sorting them all. Lists first, times after.
 import assert from 'node:assert/strict';
 import { cpus } from 'node:os';
-import { findMatches, searchMatches, type FinderBench } from '../../src/core/match-finder.ts';
+import { findMatches, searchMatches, type FinderBench } from '../../src/core/gate/match-finder.ts';
 import { judgeAllByTrial, rankByTrial } from '../tools/match-by-trial.ts';
 
 const FAST_ROUNDS = 200;

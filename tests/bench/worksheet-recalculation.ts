@@ -1,6 +1,6 @@
 // Time from typed entries to answers and working: what a reader waits for after a key press.
-import { evaluate } from '../../src/worksheets/evaluate.ts';
-import type { Worksheet } from '../../src/worksheets/types.ts';
+import { evaluate } from '../../src/worksheets/machine/evaluate.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 import { loadWorksheets } from './parts/load-worksheets.ts';
 import { randomEntries, seededChance, seedOf } from '../worksheets/random-entries.ts';
 

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
-import { CHECKSUM_COMMANDS, VERIFY_COMMANDS } from '../../src/core/file-checks.ts';
-import { FILE_NAMES } from '../../src/core/file-names.ts';
+import { CHECKSUM_COMMANDS, VERIFY_COMMANDS } from '../../src/core/file/file-checks.ts';
+import { FILE_NAMES } from '../../src/core/file/file-names.ts';
 import {
   CAMERA_CHECKSUM_COMMANDS,
   describeCommand,
@@ -9,15 +9,15 @@ import {
   evenGridCommand,
   fieldsCommand,
   FRAME_TIMES_COMMAND,
-} from '../../src/core/recording-commands.ts';
+} from '../../src/core/file/recording-commands.ts';
 import {
   MASTER_WITH_SOUND_COMMAND,
   PICTURE_CHECKSUMS_COMMAND,
   READ_MASTER_COMMAND,
   viewingCommand,
-} from '../../src/core/viewing-commands.ts';
+} from '../../src/core/file/viewing-commands.ts';
 import { worksheets } from '../../src/worksheets/registry.ts';
-import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
+import { evaluate, fillEntries } from '../../src/worksheets/machine/evaluate.ts';
 import { readChapters } from './read-content.ts';
 
 /** Commands that a chapter prints to be copied, in order. */

@@ -1,4 +1,4 @@
-import { UNITS } from '../../src/core/quantity/units.ts';
+import { UNITS } from '../../src/quantity/units.ts';
 import { componentUses, proseBlocks } from './mdx-blocks.ts';
 
 /** A number with a unit in running text that nothing vouches for. */

@@ -78,12 +78,12 @@ describe('checks against published figures', () => {
   });
 
   it('would be caught repeating a table, looking up or asking nothing', () => {
-    const repeat = "import { GAUGES } from '../../src/core/gauges.ts';";
+    const repeat = "import { GAUGES } from '../../src/core/reel/gauges.ts';";
     expect(faultsOf(repeat)).toEqual(['repeats the table GAUGES']);
-    const lookUp = "import { findSoundSystem } from '../../src/core/sound-separation.ts';";
+    const lookUp = "import { findSoundSystem } from '../../src/core/file/sound-separation.ts';";
     expect(faultsOf(lookUp)).toEqual(['only looks up by findSoundSystem']);
     expect(faultsOf("import { expect } from 'vitest';")).toEqual(['asks nothing of the core']);
-    expect(faultsOf("import { beatHz } from '../../src/core/beat.ts';")).toEqual([]);
+    expect(faultsOf("import { beatHz } from '../../src/core/gate/beat.ts';")).toEqual([]);
   });
 });
 

@@ -4,13 +4,16 @@ import { readFiles } from '../walls/source-files.ts';
 import { docstringFaults, exportedFunctions } from './docstrings.ts';
 import { runDocstringExample } from './run-docstring-example.ts';
 
-const modules = import.meta.glob<Readonly<Record<string, unknown>>>('../../src/core/**/*.ts', {
-  eager: true,
-});
+const modules = import.meta.glob<Readonly<Record<string, unknown>>>(
+  ['../../src/core/**/*.ts', '../../src/quantity/*.ts'],
+  { eager: true },
+);
 const moduleOf = (path: string): Readonly<Record<string, unknown>> =>
   modules[`../../${path}`] ?? {};
 
-const functions = readFiles('src/core', ['.ts']).flatMap(exportedFunctions);
+const functions = ['src/core', 'src/quantity']
+  .flatMap((folder) => readFiles(folder, ['.ts']))
+  .flatMap(exportedFunctions);
 const examples = functions.flatMap(({ path, name, examples: texts }) =>
   texts.map((text) => ({ path, name, text })),
 );

@@ -3,16 +3,16 @@ import Fraction from 'fraction.js';
 import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { FILE_NAMES } from '../../src/core/file-names.ts';
-import { keepRuleOf, makeKeepList, type KeepRule } from '../../src/core/keep-list.ts';
-import { keepCommand, repeatCommand } from '../../src/core/picture-commands.ts';
+import { FILE_NAMES } from '../../src/core/file/file-names.ts';
+import { keepRuleOf, makeKeepList, type KeepRule } from '../../src/core/file/keep-list.ts';
+import { keepCommand, repeatCommand } from '../../src/core/file/picture-commands.ts';
 import {
   HALF_TURN,
   LEFT_TO_RIGHT,
   RIGHT_WAY_ROUND,
   TOP_TO_BOTTOM,
-} from '../../src/core/picture-turn.ts';
-import type { CodeRange } from '../../src/core/recorded-picture.ts';
+} from '../../src/core/gate/picture-turn.ts';
+import type { CodeRange } from '../../src/core/file/recorded-picture.ts';
 import {
   CAMERA_CHECKSUM_COMMANDS,
   describeCommand,
@@ -21,15 +21,15 @@ import {
   fieldsCommand,
   FRAME_TIMES_COMMAND,
   lookCommand,
-} from '../../src/core/recording-commands.ts';
-import { offsetCommands, respeedCommands } from '../../src/core/sound-commands.ts';
+} from '../../src/core/file/recording-commands.ts';
+import { offsetCommands, respeedCommands } from '../../src/core/file/sound-commands.ts';
 import {
   cropFilter,
   MASTER_WITH_SOUND_COMMAND,
   PICTURE_CHECKSUMS_COMMAND,
   READ_MASTER_COMMAND,
   viewingCommand,
-} from '../../src/core/viewing-commands.ts';
+} from '../../src/core/file/viewing-commands.ts';
 import {
   AS_STORED,
   chainTitle,

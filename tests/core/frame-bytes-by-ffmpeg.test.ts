@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { soundBitsPerSecond } from '../../src/core/file-size.ts';
+import { soundBitsPerSecond } from '../../src/core/file/file-size.ts';
 import {
   dpxFrameBytes,
   v210FrameBytes,
   wholeByteFrameBytes,
   type BitDepth,
   type Sampling,
-} from '../../src/core/frame-bytes.ts';
+} from '../../src/core/file/frame-bytes.ts';
 import { ffmpeg, ffmpegTitle, runFfmpeg } from '../tools/ffmpeg.ts';
 
 /** One frame of a test picture as the program writes it, without a wrapper. */

@@ -1,7 +1,7 @@
 import { abs, fft, type Complex } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import { harmonicShare, lightLevel, makeGateLight } from '../../src/core/gate-light.ts';
-import { makeEqualShutter, makeShutter, type Shutter } from '../../src/core/shutter.ts';
+import { harmonicShare, lightLevel, makeGateLight } from '../../src/core/gate/gate-light.ts';
+import { makeEqualShutter, makeShutter, type Shutter } from '../../src/core/gate/shutter.ts';
 
 // The harmonics of the gate light against a general-purpose fast Fourier transform (mathjs).
 

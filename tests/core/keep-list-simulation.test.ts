@@ -7,8 +7,8 @@ import {
   tiesNeeded,
   wanderBornePercent,
   type KeepBench,
-} from '../../src/core/keep-drift.ts';
-import { cameraFrameInReel, makeKeepReel, type KeepTie } from '../../src/core/keep-ties.ts';
+} from '../../src/core/file/keep-drift.ts';
+import { cameraFrameInReel, makeKeepReel, type KeepTie } from '../../src/core/file/keep-ties.ts';
 import {
   dice,
   tieByEye,

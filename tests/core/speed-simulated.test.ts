@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { filmRatesFromBeat } from '../../src/core/speed-from-beat.ts';
-import { speedRangeFps } from '../../src/core/speed-tolerance.ts';
+import { filmRatesFromBeat } from '../../src/core/gate/speed-from-beat.ts';
+import { speedRangeFps } from '../../src/core/gate/speed-tolerance.ts';
 
 // A projector and a camera that are really run: blades that turn, light that is counted cell by cell,
 // brightness of frame after frame. Nothing of the core's light is used.

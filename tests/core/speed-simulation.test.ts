@@ -2,13 +2,13 @@
 // frame by frame, thumbs that err, light that is counted in small steps. Nothing here uses the formulas of
 // the core; the core is asked only for its answer.
 import { describe, expect, test } from 'vitest';
-import { bandDriftPerSecond } from '../../src/core/bands.ts';
-import { beatHz } from '../../src/core/beat.ts';
-import { makeProjectorShutter } from '../../src/core/shutter.ts';
-import { filmRatesFromBeat } from '../../src/core/speed-from-beat.ts';
-import { shutterSpeedRangeFps, speedRangeFps } from '../../src/core/speed-tolerance.ts';
-import { stopwatchRate } from '../../src/core/stopwatch.ts';
-import { tachometerErrorFps, tachometerFilmFps } from '../../src/core/tachometer.ts';
+import { bandDriftPerSecond } from '../../src/core/gate/bands.ts';
+import { beatHz } from '../../src/core/gate/beat.ts';
+import { makeProjectorShutter } from '../../src/core/gate/shutter.ts';
+import { filmRatesFromBeat } from '../../src/core/gate/speed-from-beat.ts';
+import { shutterSpeedRangeFps, speedRangeFps } from '../../src/core/gate/speed-tolerance.ts';
+import { stopwatchRate } from '../../src/core/gate/stopwatch.ts';
+import { tachometerErrorFps, tachometerFilmFps } from '../../src/core/gate/tachometer.ts';
 import { seededRandom } from '../tools/random-benches.ts';
 
 /** Edges of the light over one film frame, as shares of it, starting as the first opening starts. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { makeGateLight } from '../../src/core/gate-light.ts';
-import { cameraFramePurity, wholeFrameShare } from '../../src/core/purity.ts';
+import { makeGateLight } from '../../src/core/gate/gate-light.ts';
+import { cameraFramePurity, wholeFrameShare } from '../../src/core/gate/purity.ts';
 import {
   longestDarkFraction,
   makeEqualShutter,
@@ -8,12 +8,12 @@ import {
   pulldownDarkFraction,
   type Shutter,
   type ShutterSector,
-} from '../../src/core/shutter.ts';
+} from '../../src/core/gate/shutter.ts';
 import {
   promisesWholeFrames,
   smallestCameraFps,
   wholeFrameWindowSeconds,
-} from '../../src/core/whole-frames.ts';
+} from '../../src/core/gate/whole-frames.ts';
 import {
   dice,
   lookAt,

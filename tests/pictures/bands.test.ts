@@ -16,7 +16,7 @@ import {
 } from '../../src/pictures/bands/phase.ts';
 import { cornerIndexes } from '../../src/pictures/bands/corners.ts';
 import { RecordedFrame } from '../../src/pictures/bands/recorded-frame.tsx';
-import type { BandsData } from '../../src/worksheets/picture-data.ts';
+import type { BandsData } from '../../src/worksheets/machine/picture-data.ts';
 import { h } from 'preact';
 import renderToString from 'preact-render-to-string';
 import { draw, markup } from './draw.ts';

@@ -11,7 +11,7 @@ import { Picture as RepeatPattern } from '../../src/pictures/repeat-pattern.tsx'
 import { Picture as ShutterDisc } from '../../src/pictures/shutter-disc.tsx';
 import { Picture as SoundStrip } from '../../src/pictures/sound-strip.tsx';
 import { Picture as WholeFrames } from '../../src/pictures/whole-frames.tsx';
-import type { PictureData } from '../../src/worksheets/picture-data.ts';
+import type { PictureData } from '../../src/worksheets/machine/picture-data.ts';
 import { markup } from './draw.ts';
 import * as samples from './samples.ts';
 

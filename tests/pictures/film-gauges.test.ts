@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { Picture } from '../../src/pictures/film-gauges.tsx';
-import { GAUGE_IDS } from '../../src/core/gauges.ts';
-import { gaugesSideBySide } from '../../src/worksheets/gauge-strips.ts';
-import type { FilmGaugesData } from '../../src/worksheets/picture-data.ts';
+import { GAUGE_IDS } from '../../src/core/reel/gauges.ts';
+import { gaugesSideBySide } from '../../src/worksheets/reel/gauge-strips.ts';
+import type { FilmGaugesData } from '../../src/worksheets/machine/picture-data.ts';
 import { draw, numberOf, texts } from './draw.ts';
 import { pathBoxes } from './path-boxes.ts';
 import { filmGauges } from './samples.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { Picture } from '../../src/pictures/gate-light.tsx';
-import type { GateLightData } from '../../src/worksheets/picture-data.ts';
+import type { GateLightData } from '../../src/worksheets/machine/picture-data.ts';
 import { draw, numberOf, texts } from './draw.ts';
 import { gateLight } from './samples.ts';
 

@@ -9,7 +9,7 @@ import type {
   ShutterDiscData,
   SoundStripData,
   WholeFramesData,
-} from '../../src/worksheets/picture-data.ts';
+} from '../../src/worksheets/machine/picture-data.ts';
 
 /** Three film frames, one flash each, filmed twice. */
 export const gateLight: GateLightData = {

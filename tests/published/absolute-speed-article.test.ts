@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { pitchSemitones } from '../../src/core/sound-retiming.ts';
-import { speedChangePercent } from '../../src/core/speed-change.ts';
+import { pitchSemitones } from '../../src/core/file/sound-retiming.ts';
+import { speedChangePercent } from '../../src/core/file/speed-change.ts';
 
 test('a semitone is a factor of 1.05946, about 6 %', () => {
   expect(pitchSemitones(1.05946)).toBeCloseTo(1, 3);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { convertUnit } from '../../src/core/quantity/units.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
 
 // 16 mm silent raw stock, as reproduced in Offenhauser, page 106: inches and mm as printed.
 describe('American Standard Z22.5-1947', () => {

@@ -1,12 +1,12 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
-import { beatHz } from '../../src/core/beat.ts';
-import { matchingExposures } from '../../src/core/exposure.ts';
-import { flashRateHz } from '../../src/core/flash-rate.ts';
-import { findMatches } from '../../src/core/match-finder.ts';
-import { repeatPattern } from '../../src/core/repeat-pattern.ts';
-import { filmRatesFromBeat } from '../../src/core/speed-from-beat.ts';
-import { speedChangePercent } from '../../src/core/speed-change.ts';
+import { beatHz } from '../../src/core/gate/beat.ts';
+import { matchingExposures } from '../../src/core/gate/exposure.ts';
+import { flashRateHz } from '../../src/core/gate/flash-rate.ts';
+import { findMatches } from '../../src/core/gate/match-finder.ts';
+import { repeatPattern } from '../../src/core/file/repeat-pattern.ts';
+import { filmRatesFromBeat } from '../../src/core/gate/speed-from-beat.ts';
+import { speedChangePercent } from '../../src/core/file/speed-change.ts';
 
 const SIXTEEN_TWO_THIRDS = new Fraction(50, 3);
 

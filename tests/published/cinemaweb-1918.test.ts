@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { framesOnLength, runningSeconds } from '../../src/core/film-length.ts';
-import { convertUnit } from '../../src/core/quantity/units.ts';
-import { stopwatchRate } from '../../src/core/stopwatch.ts';
+import { framesOnLength, runningSeconds } from '../../src/core/reel/film-length.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
+import { stopwatchRate } from '../../src/core/gate/stopwatch.ts';
 
 // 1,000 ft of 35 mm film in 16 minutes; the annotation calls it 16 frames a second.
 test('1,000 ft in 16 minutes are 62.5 ft a minute', () => {

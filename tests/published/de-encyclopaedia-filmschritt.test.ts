@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { framesOnLength, lengthMillimetresOf, runningSeconds } from '../../src/core/film-length.ts';
-import { convertUnit } from '../../src/core/quantity/units.ts';
-import { exactStepByRule, filmSpeedMillimetresPerSecond } from '../../src/core/film-length.ts';
+import {
+  framesOnLength,
+  lengthMillimetresOf,
+  runningSeconds,
+} from '../../src/core/reel/film-length.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
+import { exactStepByRule, filmSpeedMillimetresPerSecond } from '../../src/core/reel/film-length.ts';
 
 const feetPerMinute = (filmFps: number, gauge: '35mm' | '16mm'): number =>
   convertUnit(

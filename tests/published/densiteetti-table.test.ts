@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { densityTransmittance, transmittanceDensity } from '../../src/core/density.ts';
+import { densityTransmittance, transmittanceDensity } from '../../src/core/gate/density.ts';
 
 // Density, transmittance and opacity, as printed. The page rounds to the numbers of a camera scale
 // (0.64 for 0.631, 3.20 for 3.16), so 2 % is allowed.

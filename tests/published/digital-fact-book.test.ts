@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { frameBitsPerSecond } from '../../src/core/file-size.ts';
-import { dpxFrameBytes, tightFrameBits, wholeByteFrameBytes } from '../../src/core/frame-bytes.ts';
+import { frameBitsPerSecond } from '../../src/core/file/file-size.ts';
+import {
+  dpxFrameBytes,
+  tightFrameBits,
+  wholeByteFrameBytes,
+} from '../../src/core/file/frame-bytes.ts';
 
 const MEBIBYTE = 2 ** 20;
 

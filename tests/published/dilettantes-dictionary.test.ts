@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { beatHz, nearestMultiple } from '../../src/core/beat.ts';
-import { filmSpeedMillimetresPerSecond } from '../../src/core/film-length.ts';
-import { flashRateHz } from '../../src/core/flash-rate.ts';
+import { beatHz, nearestMultiple } from '../../src/core/gate/beat.ts';
+import { filmSpeedMillimetresPerSecond } from '../../src/core/reel/film-length.ts';
+import { flashRateHz } from '../../src/core/gate/flash-rate.ts';
 
 describe('the dictionary', () => {
   test('runs 35 mm film at 90 feet a minute, 18 inches a second', () => {

@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { expect, test } from 'vitest';
-import { filmFrameAtOutput } from '../../src/core/repeat-pattern.ts';
+import { filmFrameAtOutput } from '../../src/core/file/repeat-pattern.ts';
 
 // The line printed under “Video”: the film frame, counted from 1, that each of twenty fields shows.
 const PRINTED = '11222334445566677888';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { pixelsForViewer } from '../../src/core/sampling.ts';
+import { pixelsForViewer } from '../../src/core/gate/sampling.ts';
 
 // Pixels across the screen for an eye that resolves 1/75 of a degree.
 test.each([

@@ -1,10 +1,10 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
-import { beatHz } from '../../src/core/beat.ts';
-import { flashRateHz } from '../../src/core/flash-rate.ts';
-import { commonCycle } from '../../src/core/frame-ratio.ts';
-import { equalBladeRipplePercent } from '../../src/core/ripple.ts';
-import { filmRatesFromBeat } from '../../src/core/speed-from-beat.ts';
+import { beatHz } from '../../src/core/gate/beat.ts';
+import { flashRateHz } from '../../src/core/gate/flash-rate.ts';
+import { commonCycle } from '../../src/core/gate/frame-ratio.ts';
+import { equalBladeRipplePercent } from '../../src/core/gate/ripple.ts';
+import { filmRatesFromBeat } from '../../src/core/gate/speed-from-beat.ts';
 
 describe('the film chain', () => {
   test('five blades take 24 film frames to 30 television frames without flicker', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { travelGhost } from '../../src/core/travel-ghost.ts';
+import { travelGhost } from '../../src/core/gate/travel-ghost.ts';
 
 // Page 422: with the shutter too late the light is cut off too late, and white spots move upward.
 test('a shutter that is too late draws white spots out upwards', () => {

@@ -1,6 +1,10 @@
 import { expect, test } from 'vitest';
-import { framesOnLength, lengthMillimetresOf, runningSeconds } from '../../src/core/film-length.ts';
-import { convertUnit } from '../../src/core/quantity/units.ts';
+import {
+  framesOnLength,
+  lengthMillimetresOf,
+  runningSeconds,
+} from '../../src/core/reel/film-length.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
 
 // Page 15: forty frames to a foot in 16 mm, eighty in 8 mm.
 test.each([

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { convertUnit } from '../../src/core/quantity/units.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
 
 // Temperatures of vaults and of decay, as printed in both scales.
 test.each([

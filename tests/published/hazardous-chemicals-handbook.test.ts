@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { milligramsPerCubicMetre } from '../../src/core/vapour-limits.ts';
+import { milligramsPerCubicMetre } from '../../src/core/reel/vapour-limits.ts';
 
 // Table 5.12: substance, molar mass (not in the table), ppm and mg/m³ as printed.
 test.each([

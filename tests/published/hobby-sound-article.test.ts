@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { filmSpeedMillimetresPerSecond, lengthMillimetresOf } from '../../src/core/film-length.ts';
+import {
+  filmSpeedMillimetresPerSecond,
+  lengthMillimetresOf,
+} from '../../src/core/reel/film-length.ts';
 
 describe('the hobby article on 8 mm sound', () => {
   test('puts the 18 frames of Super 8 just 3 inches ahead', () => {

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { convertUnit } from '../../src/core/quantity/units.ts';
-import { outerDiameterMillimetres, woundLengthMillimetres } from '../../src/core/reel-length.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
+import {
+  outerDiameterMillimetres,
+  woundLengthMillimetres,
+} from '../../src/core/reel/reel-length.ts';
 
 const inches = (value: number): number => convertUnit(value, 'in', 'mm');
 const feet = (value: number): number => convertUnit(value, 'ft', 'mm');

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { convertUnit } from '../../src/core/quantity/units.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
 
 // Title: 2R-4.227 (1664) or 5R-4.234 (1667), the pitch in mm and in ten-thousandths of an inch.
 test.each([

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { filmSpeedMillimetresPerSecond } from '../../src/core/film-length.ts';
-import { toneWavelengthMillimetres } from '../../src/core/sound-separation.ts';
+import { filmSpeedMillimetresPerSecond } from '../../src/core/reel/film-length.ts';
+import { toneWavelengthMillimetres } from '../../src/core/file/sound-separation.ts';
 
 const inches = (millimetres: number): number => millimetres / 25.4;
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { copySeconds } from '../../src/core/media-count.ts';
+import { copySeconds } from '../../src/core/file/media-count.ts';
 
 /** GB that are written in an hour at a rate in MB/s. */
 const gigabytesPerHour = (megabytesPerSecond: number): number =>

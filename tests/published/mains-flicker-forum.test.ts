@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { beatHz } from '../../src/core/beat.ts';
-import { lampAloneRipple, makeLamp } from '../../src/core/lamp-flicker.ts';
+import { beatHz } from '../../src/core/gate/beat.ts';
+import { lampAloneRipple, makeLamp } from '../../src/core/gate/lamp-flicker.ts';
 
 describe('a lamp on 50 Hz mains', () => {
   const lamp = makeLamp('smooth', 100, 40);

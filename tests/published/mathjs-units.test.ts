@@ -6,9 +6,9 @@ import {
   framesOnLength,
   lengthMillimetresOf,
   runningSeconds,
-} from '../../src/core/film-length.ts';
-import { woundLengthMillimetres } from '../../src/core/reel-length.ts';
-import { convertUnit, UNITS, type UnitName } from '../../src/core/quantity/units.ts';
+} from '../../src/core/reel/film-length.ts';
+import { woundLengthMillimetres } from '../../src/core/reel/reel-length.ts';
+import { convertUnit, UNITS, type UnitName } from '../../src/quantity/units.ts';
 
 // An independent library of units against ours: every unit that both know, and a few length sums.
 

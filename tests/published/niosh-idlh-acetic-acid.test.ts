@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { milligramsPerCubicMetre } from '../../src/core/vapour-limits.ts';
+import { milligramsPerCubicMetre } from '../../src/core/reel/vapour-limits.ts';
 
 /** Molecular weight of acetic acid, as printed in the guideline of OSHA and NIOSH. */
 const MOLAR_MASS_GRAMS = 60.1;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { convertUnit } from '../../src/core/quantity/units.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
 
 // Page 119: centre line 0.058 in from the edge, 0.071 in scanned, 0.060 in modulated, 0.080 in printed.
 test.each([

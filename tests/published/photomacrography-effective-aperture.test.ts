@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { effectiveFNumber, sensorDistanceMillimetres } from '../../src/core/lens.ts';
+import { effectiveFNumber, sensorDistanceMillimetres } from '../../src/core/gate/lens.ts';
 
 test('a lens at f/4.5 and magnification 0.01 works at 4.545', () => {
   expect(effectiveFNumber(4.5, 0.01)).toBeCloseTo(4.545, 3);

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
-import { outputFramesFor, repeatPattern } from '../../src/core/repeat-pattern.ts';
-import { speedChangePercent } from '../../src/core/speed-change.ts';
+import { outputFramesFor, repeatPattern } from '../../src/core/file/repeat-pattern.ts';
+import { speedChangePercent } from '../../src/core/file/speed-change.ts';
 
 const film = new Fraction(24);
 const fields = new Fraction(60);

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { framesOnLength } from '../../src/core/film-length.ts';
-import { flashRateHz } from '../../src/core/flash-rate.ts';
-import { stopwatchRate } from '../../src/core/stopwatch.ts';
+import { framesOnLength } from '../../src/core/reel/film-length.ts';
+import { flashRateHz } from '../../src/core/gate/flash-rate.ts';
+import { stopwatchRate } from '../../src/core/gate/stopwatch.ts';
 
 // Page 655.
 test('three wings at 60 feet a minute cut the light 2880 times a minute', () => {

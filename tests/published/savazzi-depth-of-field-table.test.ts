@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { depthOfFieldMillimetres, effectiveFNumber } from '../../src/core/lens.ts';
+import { depthOfFieldMillimetres, effectiveFNumber } from '../../src/core/gate/lens.ts';
 
 // Table 1 of the spreadsheet: depth of field in mm and effective f-number, as printed, by
 // magnification and nominal f-number. Its circle of confusion follows from the table: 0.019 mm.

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { exposureOfAngleSeconds, shutterAngleDegrees } from '../../src/core/exposure.ts';
+import { exposureOfAngleSeconds, shutterAngleDegrees } from '../../src/core/gate/exposure.ts';
 
 describe('times and angles at 24 frames/s', () => {
   test.each([

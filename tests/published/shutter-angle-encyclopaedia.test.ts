@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { shutterAngleDegrees } from '../../src/core/exposure.ts';
+import { shutterAngleDegrees } from '../../src/core/gate/exposure.ts';
 
 test.each([
   [180, 48],

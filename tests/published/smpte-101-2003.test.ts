@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { convertUnit } from '../../src/core/quantity/units.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
 
 // Table 1, magnetic striping of 16 mm film.
 test.each([

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { convertUnit } from '../../src/core/quantity/units.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
 
 // Table 1, 8 mm type S perforated along one edge: inches and millimetres as printed.
 const inches = (value: number): number => convertUnit(value, 'in', 'mm');

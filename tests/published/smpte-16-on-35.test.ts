@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { convertUnit } from '../../src/core/quantity/units.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
 
 // Scope: pitch of 0.2994 in or 0.3000 in (7.605 mm or 7.620 mm).
 test.each([

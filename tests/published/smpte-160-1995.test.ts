@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { convertUnit } from '../../src/core/quantity/units.ts';
-import { outerDiameterMillimetres } from '../../src/core/reel-length.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
+import { outerDiameterMillimetres } from '../../src/core/reel/reel-length.ts';
 
 // Scope: reels of 100 to 312 mm (3.94 to 12.28 in), capacities up to 360 m (1200 ft).
 test.each([

@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { framesOnLength, lengthMillimetresOf, runningSeconds } from '../../src/core/film-length.ts';
-import { convertUnit } from '../../src/core/quantity/units.ts';
+import {
+  framesOnLength,
+  lengthMillimetresOf,
+  runningSeconds,
+} from '../../src/core/reel/film-length.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
 
 // Section 2.1, 15 m (50 ft) cartridge of 8 mm type S film.
 describe('SMPTE 200', () => {

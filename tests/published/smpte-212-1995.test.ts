@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { convertUnit } from '../../src/core/quantity/units.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
 
 // Scope: reels of 75 mm (2.95 in) for 15 m (50 ft); film on polyester base 0.1 mm (0.004 in) thick.
 test.each([

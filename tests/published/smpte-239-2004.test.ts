@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { convertUnit } from '../../src/core/quantity/units.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
 
 // Scope: pitch of 0.1500 in or 0.1497 in (3.810 mm or 3.802 mm).
 test.each([

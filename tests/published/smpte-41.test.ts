@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { convertUnit } from '../../src/core/quantity/units.ts';
-import { filmSpeedMillimetresPerSecond, framesOnLength } from '../../src/core/film-length.ts';
-import { stopwatchRate } from '../../src/core/stopwatch.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
+import { filmSpeedMillimetresPerSecond, framesOnLength } from '../../src/core/reel/film-length.ts';
+import { stopwatchRate } from '../../src/core/gate/stopwatch.ts';
 
 // 16 mm film at 24 perforations a second.
 describe('SMPTE 41', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { convertUnit } from '../../src/core/quantity/units.ts';
-import { filmSpeedMillimetresPerSecond, framesOnLength } from '../../src/core/film-length.ts';
-import { stopwatchRate } from '../../src/core/stopwatch.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
+import { filmSpeedMillimetresPerSecond, framesOnLength } from '../../src/core/reel/film-length.ts';
+import { stopwatchRate } from '../../src/core/gate/stopwatch.ts';
 
 /** Of 35 mm film. */
 const PERFORATIONS_PER_FRAME = 4;

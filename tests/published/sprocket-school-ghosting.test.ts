@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { travelGhost } from '../../src/core/travel-ghost.ts';
+import { travelGhost } from '../../src/core/gate/travel-ghost.ts';
 
 test('a ghost above the image: the shutter closes late; below it: early', () => {
   const late = travelGhost(60, 60, 5, 0.5, 'soft');

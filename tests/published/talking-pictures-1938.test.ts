@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { framesOnLength, lengthMillimetresOf, runningSeconds } from '../../src/core/film-length.ts';
-import { convertUnit } from '../../src/core/quantity/units.ts';
+import {
+  framesOnLength,
+  lengthMillimetresOf,
+  runningSeconds,
+} from '../../src/core/reel/film-length.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
 
 // Page 209: a 400 ft reel of 16 mm takes 15 minutes silent and 11 minutes with sound.
 describe('How to Use Talking Pictures in Business', () => {

@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { framesOnLength, lengthMillimetresOf, runningSeconds } from '../../src/core/film-length.ts';
-import { convertUnit } from '../../src/core/quantity/units.ts';
-import { woundLengthMillimetres } from '../../src/core/reel-length.ts';
+import {
+  framesOnLength,
+  lengthMillimetresOf,
+  runningSeconds,
+} from '../../src/core/reel/film-length.ts';
+import { convertUnit } from '../../src/quantity/units.ts';
+import { woundLengthMillimetres } from '../../src/core/reel/reel-length.ts';
 
 const inches = (value: number): number => convertUnit(value, 'in', 'mm');
 const feet = (value: number): number => convertUnit(value, 'ft', 'mm');

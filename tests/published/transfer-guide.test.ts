@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readShrinkage, shrinkageByCounting } from '../../src/core/shrinkage.ts';
+import { readShrinkage, shrinkageByCounting } from '../../src/core/reel/shrinkage.ts';
 
 // One perforation shrunken at the 100th perforation is 1 % shrunken.
 test('a film one perforation short at the hundredth is one percent shrunk', () => {

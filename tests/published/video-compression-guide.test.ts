@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { filmPixelMicrometres } from '../../src/core/sampling.ts';
+import { filmPixelMicrometres } from '../../src/core/gate/sampling.ts';
 
 // Appendix on film: 115 pixels a millimetre, printed as 2,921 pixels an inch.
 test('115 pixels a millimetre are 2,921 pixels an inch', () => {

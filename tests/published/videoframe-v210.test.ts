@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { v210LineBytes, v210PackedLineBytes } from '../../src/core/frame-bytes.ts';
+import { v210LineBytes, v210PackedLineBytes } from '../../src/core/file/frame-bytes.ts';
 
 test('a line of 1,280 pixels is 214 groups, 3,424 bytes', () => {
   expect(v210PackedLineBytes(1280)).toBe(3424);

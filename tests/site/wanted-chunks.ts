@@ -1,15 +1,19 @@
 import { readFiles } from '../walls/source-files.ts';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
 import { worksheetIds } from '../../src/ui/gathered/gather.ts';
 import { PLANS } from '../../src/ui/gathered/plans.ts';
-import type { Worksheet } from '../../src/worksheets/types.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 import type { BuiltPage } from './built-site.ts';
 
 const namesIn = (folder: string, ending: string): readonly string[] =>
   readFiles(folder, [ending]).map(({ path }) => path.split('/').at(-1)!.replace(ending, ''));
 
+const worksheetFolders = readFiles('src/worksheets', ['.ts']).flatMap(({ path }) =>
+  path.endsWith('/worksheet.ts') ? (path.split('/').at(-2) ?? []) : [],
+);
+
 /** Chunks that the script of a live worksheet picks from, one per worksheet and per picture. */
-const choices = new Set([...namesIn('src/worksheets', '.ts'), ...namesIn('src/pictures', '.tsx')]);
+const choices = new Set([...worksheetFolders, ...namesIn('src/pictures', '.tsx')]);
 
 /**
  * Weighed apart: the reading of a video clip, which the reader asks for, and the watch for newer

@@ -1,8 +1,8 @@
-import type { FinderBench } from '../../src/core/match-finder.ts';
-import { makeGateLight } from '../../src/core/gate-light.ts';
-import { exposureRipple } from '../../src/core/ripple.ts';
-import { closedSeconds, makeEqualShutter } from '../../src/core/shutter.ts';
-import { smallestCameraFps } from '../../src/core/whole-frames.ts';
+import type { FinderBench } from '../../src/core/gate/match-finder.ts';
+import { makeGateLight } from '../../src/core/gate/gate-light.ts';
+import { exposureRipple } from '../../src/core/gate/ripple.ts';
+import { closedSeconds, makeEqualShutter } from '../../src/core/gate/shutter.ts';
+import { smallestCameraFps } from '../../src/core/gate/whole-frames.ts';
 
 /** A combination judged the long way. */
 export interface TriedMatch {

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { lightBetween, type GateLight } from '../../src/core/gate-light.ts';
+import { lightBetween, type GateLight } from '../../src/core/gate/gate-light.ts';
 import { ffmpeg, FFMPEG_MISSING } from './ffmpeg.ts';
 
 /** Pictures that carry their own number: grey blocks side by side, one for each binary digit. */

@@ -6,7 +6,7 @@ import {
   type NamedTexts,
   type Shelf,
 } from '../../src/ui/bench/bench-state.ts';
-import { STORED_FIELDS } from '../../src/worksheets/bench-fields.ts';
+import { STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
 
 // Arbitrary benches for the property tests. Texts are any that a reader can type, right or wrong.
 

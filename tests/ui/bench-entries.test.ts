@@ -6,13 +6,17 @@ import { benchSchema } from '../../src/schemas/bench.ts';
 import { benchEntries, benchOverlay, convertBenchText } from '../../src/ui/bench/bench-entries.ts';
 import { readBenchState } from '../../src/ui/bench/bench-schema.ts';
 import { EMPTY_BENCH, type BenchState, type BenchTexts } from '../../src/ui/bench/bench-state.ts';
-import { quantityAnswer } from '../../src/worksheets/answers.ts';
-import { BENCH_READINGS, STORED_FIELDS } from '../../src/worksheets/bench-fields.ts';
-import { BENCH_INPUTS } from '../../src/worksheets/bench-inputs.ts';
-import { evaluate, fillEntries, readInput } from '../../src/worksheets/evaluate.ts';
-import { requireInterval } from '../../src/core/errors.ts';
+import { quantityAnswer } from '../../src/worksheets/machine/labelled-answers.ts';
+import { BENCH_READINGS, STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
+import { BENCH_INPUTS } from '../../src/worksheets/bench/bench-inputs.ts';
+import { evaluate, fillEntries, readInput } from '../../src/worksheets/machine/evaluate.ts';
+import { requireInterval } from '../../src/quantity/errors.ts';
 import { worksheets } from '../../src/worksheets/registry.ts';
-import { defineWorksheet, type BenchField, type InputSpec } from '../../src/worksheets/types.ts';
+import {
+  defineWorksheet,
+  type BenchField,
+  type InputSpec,
+} from '../../src/worksheets/machine/types.ts';
 import { anyBench } from './any-bench.ts';
 
 const words = { label: 'L', help: 'H.', accepted: '1' };

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { benchJson, readBenchState, tidyName } from '../../src/ui/bench/bench-schema.ts';
 import { isOnShelf, MOST, type BenchState } from '../../src/ui/bench/bench-state.ts';
 import { readStoredText } from '../../src/ui/bench/bench-text.ts';
-import { STORED_FIELDS, type StoredField } from '../../src/worksheets/bench-fields.ts';
+import { STORED_FIELDS, type StoredField } from '../../src/worksheets/machine/bench-fields.ts';
 import { anyBench } from './any-bench.ts';
 import { contractCases } from './bench-contract-cases.ts';
 

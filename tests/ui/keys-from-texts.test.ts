@@ -9,9 +9,9 @@ import { readBenchState } from '../../src/ui/bench/bench-schema.ts';
 import { EMPTY_BENCH } from '../../src/ui/bench/bench-state.ts';
 import { answersAsCsv, answersAsText } from '../../src/ui/answers-as-text.ts';
 import { addressFault, entriesFromQuery, permalink } from '../../src/ui/permalink.ts';
-import { entryText } from '../../src/worksheets/entry-text.ts';
-import { isPrivateField, STORED_FIELDS } from '../../src/worksheets/bench-fields.ts';
-import { evaluate, fillEntries, readInput } from '../../src/worksheets/evaluate.ts';
+import { entryText } from '../../src/worksheets/machine/entry-text.ts';
+import { isPrivateField, STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
+import { evaluate, fillEntries, readInput } from '../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 
 /** Names that every object knows, and what a careless look-up would find under them. */

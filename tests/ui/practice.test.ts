@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { UNITS } from '../../src/core/quantity/units.ts';
+import { UNITS } from '../../src/quantity/units.ts';
 import type { Practice } from '../../src/schemas/practice.ts';
 import {
   bareUnit,
@@ -8,7 +8,7 @@ import {
   judge,
   type PracticeProblem,
 } from '../../src/ui/practice/practice-problem.ts';
-import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
+import { evaluate, fillEntries } from '../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 import { FakeStorage } from './fake-storage.ts';
 import { makePracticeStore, PRACTICE_KEY } from '../../src/ui/practice/practice-store.ts';

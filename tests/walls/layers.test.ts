@@ -21,20 +21,34 @@ describe('the walls between the layers', () => {
 
 describe('the wall test', () => {
   it.each([
-    ['core importing a worksheet', 'src/core/a.ts', "import { x } from '../worksheets/b.ts';"],
-    ['core importing a type only', 'src/core/a.ts', "import type { X } from '../ui/b.tsx';"],
-    ['core importing a package', 'src/core/a.ts', "import { h } from 'preact';"],
-    ['a dynamic import', 'src/core/a.ts', "export const b = () => import('../ui/b.tsx');"],
-    ['an import type', 'src/core/a.ts', "export type B = import('../ui/b.tsx').B;"],
-    ['a re-export', 'src/core/a.ts', "export { b } from '../ui/b.tsx';"],
-    ['a re-exported type', 'src/core/a.ts', "export type { B } from '../ui/b.tsx';"],
-    ['a glob', 'src/core/a.ts', "export const all = import.meta.glob('../ui/*.tsx');"],
+    [
+      'core importing a worksheet',
+      'src/core/gate/a.ts',
+      "import { x } from '../../worksheets/b.ts';",
+    ],
+    [
+      'core importing a type only',
+      'src/core/gate/a.ts',
+      "import type { X } from '../../ui/b.tsx';",
+    ],
+    ['the gate leaning on the file', 'src/core/gate/a.ts', "import { x } from '../file/b.ts';"],
+    [
+      'a worksheet of the reel using one of the gate',
+      'src/worksheets/reel/a.ts',
+      "import { x } from '../gate/b.ts';",
+    ],
+    ['core importing a package', 'src/core/gate/a.ts', "import { h } from 'preact';"],
+    ['a dynamic import', 'src/core/gate/a.ts', "export const b = () => import('../../ui/b.tsx');"],
+    ['an import type', 'src/core/gate/a.ts', "export type B = import('../../ui/b.tsx').B;"],
+    ['a re-export', 'src/core/gate/a.ts', "export { b } from '../../ui/b.tsx';"],
+    ['a re-exported type', 'src/core/gate/a.ts', "export type { B } from '../../ui/b.tsx';"],
+    ['a glob', 'src/core/gate/a.ts', "export const all = import.meta.glob('../../ui/*.tsx');"],
     [
       'a list of globs',
-      'src/core/a.ts',
-      "const all = import.meta.glob(['./*.ts', '../ui/*.tsx']);",
+      'src/core/gate/a.ts',
+      "const all = import.meta.glob(['./*.ts', '../../ui/*.tsx']);",
     ],
-    ['a worker', 'src/core/a.ts', "new Worker(new URL('../ui/b.ts', import.meta.url));"],
+    ['a worker', 'src/core/gate/a.ts', "new Worker(new URL('../../ui/b.ts', import.meta.url));"],
     ['a picture computing', 'src/pictures/a.tsx', "import { x } from '../core/b.ts';"],
     ['ui calling the core', 'src/ui/a.tsx', "import { x } from '../core/flash-rate.ts';"],
     ['ui reading content', 'src/ui/a.tsx', "import { getCollection } from 'astro:content';"],
@@ -58,7 +72,11 @@ describe('the wall test', () => {
       "import B from '../../src/ui/b.tsx';\n\nText.",
     ],
     ['a layer that is not listed', 'src/helpers/a.ts', "import { x } from './b.ts';"],
-    ['product code importing a test', 'src/core/a.ts', "import { x } from '../../tests/b.ts';"],
+    [
+      'product code importing a test',
+      'src/core/gate/a.ts',
+      "import { x } from '../../../tests/b.ts';",
+    ],
   ])('catches %s', (_what, path, text) => {
     const found = crossings(file(path, text));
     expect(found).toHaveLength(1);
@@ -66,14 +84,18 @@ describe('the wall test', () => {
   });
 
   it.each([
-    ['core using core', 'src/core/a.ts', "import { x } from './quantity/b.ts';"],
-    ['a worksheet using core', 'src/worksheets/a.ts', "import { x } from '../core/b.ts';"],
+    ['core using core', 'src/core/gate/a.ts', "import { x } from '../../quantity/b.ts';"],
+    [
+      'a worksheet using core',
+      'src/worksheets/gate/a.ts',
+      "import { x } from '../../core/gate/b.ts';",
+    ],
     ['a picture using types', 'src/pictures/a.tsx', "import type { X } from '../core/b.ts';"],
     ['named type imports', 'src/pictures/a.tsx', "import { type X } from '../core/b.ts';"],
     ['a subpath of a package', 'src/ui/a.tsx', "import { useState } from 'preact/hooks';"],
     [
       'words in a comment',
-      'src/core/a.ts',
+      'src/core/gate/a.ts',
       "// import { x } from '../ui/b.ts';\nexport const a = 1;",
     ],
     ['prose about imports', 'content/chapters/a.mdx', 'The import duty on film was high.'],
@@ -83,7 +105,7 @@ describe('the wall test', () => {
 
   it('names the file behind a glob', () => {
     const found = crossings(
-      file('src/core/a.ts', "import.meta.glob('../ui/**/*.tsx');"),
+      file('src/core/gate/a.ts', "import.meta.glob('../../ui/**/*.tsx');"),
       file('src/ui/deep/b.tsx', ''),
       file('src/ui/c.tsx', ''),
     );
@@ -93,13 +115,13 @@ describe('the wall test', () => {
 
   it('finds a circle, also one made of types', () => {
     const circle = [
-      file('src/core/a.ts', "import { b } from './b.ts';"),
-      file('src/core/b.ts', "import type { C } from './c.ts';"),
-      file('src/core/c.ts', "import { a } from './a';"),
+      file('src/core/gate/a.ts', "import { b } from './b.ts';"),
+      file('src/core/gate/b.ts', "import type { C } from './c.ts';"),
+      file('src/core/gate/c.ts', "import { a } from './a';"),
       file('src/core/d.ts', "import { a } from './a.ts';"),
     ];
     expect(findCycles(edgesOf(circle))).toEqual([
-      'src/core/a.ts → src/core/b.ts → src/core/c.ts → src/core/a.ts',
+      'src/core/gate/a.ts → src/core/gate/b.ts → src/core/gate/c.ts → src/core/gate/a.ts',
     ]);
   });
 });

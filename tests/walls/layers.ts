@@ -11,37 +11,65 @@ interface Permission {
 const types = (to: string): Permission => ({ to, onlyTypes: true });
 const all = (...targets: readonly string[]): readonly Permission[] => targets.map((to) => ({ to }));
 
+/** fraction.js: worksheets pass exact rates on. */
+const worksheetRoom = (room: string): readonly Permission[] =>
+  all(room, 'src/worksheets/machine/', 'src/core/', 'src/quantity/', 'fraction.js');
+
 /**
  * The walls: for each layer the only things its files may import. Everything that is not listed is
  * forbidden, so a new layer or package has to be entered here first, with its reason.
  */
 export const walls: Readonly<Record<string, readonly Permission[]>> = {
-  'src/core/': all('src/core/', 'fraction.js'),
-  // fraction.js: worksheets pass exact rates on.
-  'src/worksheets/': all('src/worksheets/', 'src/core/', 'fraction.js'),
+  'src/quantity/': all('src/quantity/', 'fraction.js'),
+  // The rooms of the core follow the order of the job: a film file is made of a reel and a gate, and
+  // nothing else leans on another room.
+  'src/core/reel/': all('src/core/reel/', 'src/quantity/', 'fraction.js'),
+  'src/core/gate/': all('src/core/gate/', 'src/quantity/', 'fraction.js'),
+  'src/core/file/': [
+    ...all('src/core/file/', 'src/core/gate/', 'src/core/reel/'),
+    ...all('src/quantity/', 'fraction.js'),
+  ],
+  'src/core/customer/': all('src/core/customer/', 'src/quantity/', 'fraction.js'),
+  // The list of all worksheets.
+  'src/worksheets/registry.ts': all('src/worksheets/'),
+  // What every worksheet is made with; knows none of them.
+  'src/worksheets/machine/': [
+    ...all('src/worksheets/machine/', 'src/quantity/', 'fraction.js'),
+    types('src/core/'),
+  ],
+  // The rooms of the worksheets stand like those of the core, and each may ask all of it.
+  'src/worksheets/reel/': worksheetRoom('src/worksheets/reel/'),
+  'src/worksheets/gate/': worksheetRoom('src/worksheets/gate/'),
+  'src/worksheets/file/': [
+    ...worksheetRoom('src/worksheets/file/'),
+    ...all('src/worksheets/gate/', 'src/worksheets/reel/'),
+  ],
+  'src/worksheets/customer/': worksheetRoom('src/worksheets/customer/'),
+  // The reader's bench and the cards for the wall gather what the rooms hold.
+  'src/worksheets/bench/': all('src/worksheets/', 'src/core/', 'src/quantity/'),
   // A picture draws numbers it is given; it must not call the core.
   'src/pictures/': [
     ...all('src/pictures/', 'preact'),
     types('src/core/'),
     types('src/worksheets/'),
+    types('src/quantity/'),
   ],
   // mediabunny: reads the frames of a video file over WebCodecs.
-  'src/clip/': all('src/clip/', 'src/core/', 'mediabunny'),
-  // own-property: texts of links and files become keys here.
+  'src/clip/': all('src/clip/', 'src/core/', 'src/quantity/', 'mediabunny'),
   'src/ui/': [
-    ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/clip/', 'src/core/quantity/'),
+    ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/clip/', 'src/quantity/'),
     // minisearch: the index of the search page.
-    ...all('src/core/own-property.ts', 'preact', 'minisearch'),
+    ...all('preact', 'minisearch'),
     types('src/core/'),
     types('fraction.js'),
   ],
   // evaluate and pictures: the first render of a worksheet is made at build, with its picture.
   'src/components/': [
     ...all('src/components/', 'src/ui/', 'src/offline/', 'src/schemas/', 'src/pictures/'),
-    ...all('src/worksheets/registry.ts', 'src/worksheets/evaluate.ts'),
-    ...all('src/worksheets/entry-text.ts'),
+    ...all('src/worksheets/registry.ts', 'src/worksheets/machine/evaluate.ts'),
+    ...all('src/worksheets/machine/entry-text.ts'),
     // The rules on cards for judgement are written at build only.
-    ...all('src/worksheets/rule-cards.ts'),
+    ...all('src/worksheets/bench/rule-cards.ts'),
     ...all('preact', 'astro', 'astro:content', 'katex'),
     types('src/worksheets/'),
   ],

@@ -3,7 +3,7 @@ import { impureUses } from './pure-core.ts';
 import { readFiles } from './source-files.ts';
 
 describe('the arithmetic', () => {
-  it.each(['src/core', 'src/worksheets'])(
+  it.each(['src/quantity', 'src/core', 'src/worksheets'])(
     'in %s knows no clock, chance, page or network',
     (folder) => {
       const files = readFiles(folder, ['.ts', '.tsx']);

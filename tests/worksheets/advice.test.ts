@@ -1,14 +1,14 @@
 // Advice is fed back: every complete setting that a verdict, an answer or the finder recommends, as it is
 // printed, goes through the sheet that recommended it and through its neighbours.
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
-import { worksheet as fileSize } from '../../src/worksheets/file-size.ts';
-import { worksheet as flashMatch } from '../../src/worksheets/flash-match.ts';
-import { worksheet as keepList } from '../../src/worksheets/keep-list.ts';
-import { worksheet as matchFinder } from '../../src/worksheets/match-finder.ts';
-import { worksheet as shutterAngle } from '../../src/worksheets/shutter-angle.ts';
-import type { Worksheet, Outcome } from '../../src/worksheets/types.ts';
-import { worksheet as wholeFrames } from '../../src/worksheets/whole-frames.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as fileSize } from '../../src/worksheets/file/file-size/worksheet.ts';
+import { worksheet as flashMatch } from '../../src/worksheets/gate/flash-match/worksheet.ts';
+import { worksheet as keepList } from '../../src/worksheets/file/keep-list/worksheet.ts';
+import { worksheet as matchFinder } from '../../src/worksheets/gate/match-finder/worksheet.ts';
+import { worksheet as shutterAngle } from '../../src/worksheets/gate/shutter-angle/worksheet.ts';
+import type { Worksheet, Outcome } from '../../src/worksheets/machine/types.ts';
+import { worksheet as wholeFrames } from '../../src/worksheets/file/whole-frames/worksheet.ts';
 import { randomBench, seededRandom, type TypedBench } from '../tools/random-benches.ts';
 import { simulateSetting } from '../tools/simulate-setting.ts';
 

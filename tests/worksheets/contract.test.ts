@@ -1,19 +1,21 @@
-import { basename } from 'node:path';
+import { basename, dirname } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
-import { convertUnit, UNITS } from '../../src/core/quantity/units.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import { convertUnit, UNITS } from '../../src/quantity/units.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
-import type { Worksheet, InputSpec, InputSpecs } from '../../src/worksheets/types.ts';
+import type { Worksheet, InputSpec, InputSpecs } from '../../src/worksheets/machine/types.ts';
 import { readChapters, readSources } from '../content/read-content.ts';
 import { hostileTexts } from './hostile-texts.ts';
 import { faultsOf } from './outcome-faults.ts';
 
-const modules = import.meta.glob<{ readonly worksheet?: Worksheet }>('../../src/worksheets/*.ts', {
-  eager: true,
-});
-const worksheetFiles = Object.entries(modules).flatMap(([path, { worksheet }]) =>
-  worksheet === undefined ? [] : [{ fileName: basename(path, '.ts'), worksheet }],
+const modules = import.meta.glob<{ readonly worksheet: Worksheet }>(
+  '../../src/worksheets/*/*/worksheet.ts',
+  { eager: true },
 );
+const worksheetFiles = Object.entries(modules).map(([path, { worksheet }]) => ({
+  fileName: basename(dirname(path)),
+  worksheet,
+}));
 const sourceIds = new Set(readSources().map(({ id }) => id));
 const chapterIds = new Set(readChapters().map(({ id }) => id));
 

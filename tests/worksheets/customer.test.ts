@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { worksheet as customerOptions } from '../../src/worksheets/customer-options.ts';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet as jobTime } from '../../src/worksheets/job-time.ts';
-import { worksheet as quotation } from '../../src/worksheets/quotation.ts';
-import type { Worksheet } from '../../src/worksheets/types.ts';
+import { worksheet as customerOptions } from '../../src/worksheets/customer/customer-options/worksheet.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as jobTime } from '../../src/worksheets/customer/job-time/worksheet.ts';
+import { worksheet as quotation } from '../../src/worksheets/customer/quotation/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 
 const run = (worksheet: Worksheet, entries: Record<string, string>): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));

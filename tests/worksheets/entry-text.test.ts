@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { formatQuantity } from '../../src/core/quantity/format.ts';
-import { entryText } from '../../src/worksheets/entry-text.ts';
-import { worksheet as densityRange } from '../../src/worksheets/density-range.ts';
-import { worksheet as keepList } from '../../src/worksheets/keep-list.ts';
-import { worksheet as stopwatch } from '../../src/worksheets/stopwatch.ts';
+import { formatQuantity } from '../../src/quantity/format.ts';
+import { entryText } from '../../src/worksheets/machine/entry-text.ts';
+import { worksheet as densityRange } from '../../src/worksheets/gate/density-range/worksheet.ts';
+import { worksheet as keepList } from '../../src/worksheets/file/keep-list/worksheet.ts';
+import { worksheet as stopwatch } from '../../src/worksheets/gate/stopwatch/worksheet.ts';
 
 const GAP = '\u00a0';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
+import { evaluate, fillEntries } from '../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
-import type { Worksheet } from '../../src/worksheets/types.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 import type { Example } from '../../src/schemas/example.ts';
 import { readExamples } from '../content/read-content.ts';
 

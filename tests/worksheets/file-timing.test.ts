@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet as keepList } from '../../src/worksheets/keep-list.ts';
-import { worksheet as repeatPattern } from '../../src/worksheets/repeat-pattern.ts';
-import { worksheet as speedChange } from '../../src/worksheets/speed-change.ts';
-import type { Worksheet } from '../../src/worksheets/types.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as keepList } from '../../src/worksheets/file/keep-list/worksheet.ts';
+import { worksheet as repeatPattern } from '../../src/worksheets/file/repeat-pattern/worksheet.ts';
+import { worksheet as speedChange } from '../../src/worksheets/file/speed-change/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 
 const run = (worksheet: Worksheet, entries: Record<string, string> = {}): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, { readoutSeconds: '0', ...entries }));

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { FRAME_LAYOUTS, type FrameLayoutName } from '../../src/core/frame-bytes.ts';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet as fileSize } from '../../src/worksheets/file-size.ts';
-import { frameSizeSum } from '../../src/worksheets/frame-size-sum.ts';
-import { worksheet as mediaCount } from '../../src/worksheets/media-count.ts';
-import type { Worksheet } from '../../src/worksheets/types.ts';
+import { FRAME_LAYOUTS, type FrameLayoutName } from '../../src/core/file/frame-bytes.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as fileSize } from '../../src/worksheets/file/file-size/worksheet.ts';
+import { frameSizeSum } from '../../src/worksheets/file/frame-size-sum.ts';
+import { worksheet as mediaCount } from '../../src/worksheets/file/media-count/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 
 const run = (worksheet: Worksheet, entries: Record<string, string>): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { equalBladeRipplePercent } from '../../src/core/ripple.ts';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
-import { worksheet } from '../../src/worksheets/flash-match.ts';
-import type { Outcome } from '../../src/worksheets/types.ts';
+import { equalBladeRipplePercent } from '../../src/core/gate/ripple.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet } from '../../src/worksheets/gate/flash-match/worksheet.ts';
+import type { Outcome } from '../../src/worksheets/machine/types.ts';
 
 const evaluated = (entries: Entries) => evaluate(worksheet, fillEntries(worksheet.inputs, entries));
 

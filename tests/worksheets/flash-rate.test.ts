@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
-import { worksheet } from '../../src/worksheets/flash-rate.ts';
+import { evaluate, fillEntries } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet } from '../../src/worksheets/gate/flash-rate/worksheet.ts';
 
 const refusal = (bladesPerTurn: string, shutterTurnsPerFrame: string): string =>
   evaluate(worksheet, fillEntries(worksheet.inputs, { bladesPerTurn, shutterTurnsPerFrame }))

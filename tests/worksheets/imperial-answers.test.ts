@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { quantityAnswer } from '../../src/worksheets/answers.ts';
+import { quantityAnswer } from '../../src/worksheets/machine/labelled-answers.ts';
 
 const spaced = (text: string | undefined): string | undefined => text?.replaceAll('\u00a0', ' ');
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
-import { worksheet } from '../../src/worksheets/lamp-flicker.ts';
-import type { Outcome } from '../../src/worksheets/types.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet } from '../../src/worksheets/gate/lamp-flicker/worksheet.ts';
+import type { Outcome } from '../../src/worksheets/machine/types.ts';
 
 function outcomeOf(entries: Entries): Outcome {
   const { outcome, messages } = evaluate(worksheet, fillEntries(worksheet.inputs, entries));

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { worksheet as densityRange } from '../../src/worksheets/density-range.ts';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet as lensSetup } from '../../src/worksheets/lens-setup.ts';
-import { worksheet as lightStops } from '../../src/worksheets/light-stops.ts';
-import { worksheet as sampling } from '../../src/worksheets/sampling.ts';
-import type { Worksheet } from '../../src/worksheets/types.ts';
+import { worksheet as densityRange } from '../../src/worksheets/gate/density-range/worksheet.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as lensSetup } from '../../src/worksheets/gate/lens-setup/worksheet.ts';
+import { worksheet as lightStops } from '../../src/worksheets/gate/light-stops/worksheet.ts';
+import { worksheet as sampling } from '../../src/worksheets/gate/sampling/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 
 const run = (worksheet: Worksheet, entries: Record<string, string>): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));

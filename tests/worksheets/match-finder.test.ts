@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet } from '../../src/worksheets/match-finder.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet } from '../../src/worksheets/gate/match-finder/worksheet.ts';
 
 const run = (entries: Record<string, string> = {}): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));

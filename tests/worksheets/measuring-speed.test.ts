@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet as beat } from '../../src/worksheets/speed-from-beat.ts';
-import { worksheet as stopwatch } from '../../src/worksheets/stopwatch.ts';
-import { worksheet as tachometer } from '../../src/worksheets/tachometer.ts';
-import type { Worksheet } from '../../src/worksheets/types.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as beat } from '../../src/worksheets/gate/speed-from-beat/worksheet.ts';
+import { worksheet as stopwatch } from '../../src/worksheets/gate/stopwatch/worksheet.ts';
+import { worksheet as tachometer } from '../../src/worksheets/gate/tachometer/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 
 const run = (worksheet: Worksheet, entries: Record<string, string> = {}): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));

@@ -1,5 +1,5 @@
-import { readInput, type Entries } from '../../src/worksheets/evaluate.ts';
-import type { InputSpec, InputSpecs } from '../../src/worksheets/types.ts';
+import { readInput, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import type { InputSpec, InputSpecs } from '../../src/worksheets/machine/types.ts';
 import type { KnownEntries, Meant } from './random-entries.ts';
 
 function isSame(found: unknown, wanted: Meant): boolean {

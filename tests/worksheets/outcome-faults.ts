@@ -1,5 +1,5 @@
-import type { Evaluation } from '../../src/worksheets/evaluate.ts';
-import type { InputSpecs } from '../../src/worksheets/types.ts';
+import type { Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import type { InputSpecs } from '../../src/worksheets/machine/types.ts';
 
 const BROKEN_WORDS = ['NaN', 'Infinity', 'undefined', 'null', '[object '];
 const BROKEN_TEXT = /\bNaN\b|Infinity|\bundefined\b|\[object |\bnull\b/u;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { worksheets } from '../../src/worksheets/registry.ts';
-import { defineWorksheet } from '../../src/worksheets/types.ts';
+import { defineWorksheet } from '../../src/worksheets/machine/types.ts';
 import { runRandomEntries } from './random-run.ts';
 
 const ROUNDS = 1000;

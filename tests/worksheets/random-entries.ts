@@ -1,13 +1,13 @@
 import Fraction from 'fraction.js';
-import type { Entries } from '../../src/worksheets/evaluate.ts';
+import type { Entries } from '../../src/worksheets/machine/evaluate.ts';
 import type {
   InputSpec,
   InputSpecs,
   ListInput,
   OptionalQuantityInput,
   QuantityInput,
-} from '../../src/worksheets/types.ts';
-import { MEANINGS, SPELLINGS } from '../core/quantity/unit-meanings.ts';
+} from '../../src/worksheets/machine/types.ts';
+import { MEANINGS, SPELLINGS } from '../quantity/unit-meanings.ts';
 
 /** A source of chance that repeats itself: the same seed gives the same run. */
 export type Chance = () => number;

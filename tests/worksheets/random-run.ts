@@ -1,5 +1,5 @@
-import { evaluate, type Entries } from '../../src/worksheets/evaluate.ts';
-import type { Worksheet } from '../../src/worksheets/types.ts';
+import { evaluate, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 import { faultsOf } from './outcome-faults.ts';
 import { misreadEntries } from './misread-entries.ts';
 import { knownEntries, seededChance, seedOf } from './random-entries.ts';

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { worksheet as acidLevel } from '../../src/worksheets/acid-level.ts';
-import { worksheet as triage } from '../../src/worksheets/condition-triage.ts';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet as shrinkage } from '../../src/worksheets/shrinkage.ts';
-import { worksheet as climate } from '../../src/worksheets/storage-climate.ts';
-import type { Worksheet } from '../../src/worksheets/types.ts';
+import { worksheet as acidLevel } from '../../src/worksheets/reel/acid-level/worksheet.ts';
+import { worksheet as triage } from '../../src/worksheets/reel/condition-triage/worksheet.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as shrinkage } from '../../src/worksheets/reel/shrinkage/worksheet.ts';
+import { worksheet as climate } from '../../src/worksheets/reel/storage-climate/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 
 const run = (worksheet: Worksheet, entries: Record<string, string> = {}): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { GAUGE_IDS, GAUGES } from '../../src/core/gauges.ts';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet as dimensions } from '../../src/worksheets/gauge-dimensions.ts';
-import { worksheet as finder } from '../../src/worksheets/gauge-finder.ts';
-import type { Worksheet } from '../../src/worksheets/types.ts';
+import { GAUGE_IDS, GAUGES } from '../../src/core/reel/gauges.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as dimensions } from '../../src/worksheets/reel/gauge-dimensions/worksheet.ts';
+import { worksheet as finder } from '../../src/worksheets/reel/gauge-finder/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 import { readSources } from '../content/read-content.ts';
 
 const run = (worksheet: Worksheet, entries: Record<string, string> = {}): Evaluation =>

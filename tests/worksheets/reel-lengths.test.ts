@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { WOUND_THICKNESS } from '../../src/core/reel-length.ts';
-import { worksheet as filmLength } from '../../src/worksheets/film-length.ts';
-import { worksheet as reelLength } from '../../src/worksheets/reel-length.ts';
-import type { Worksheet } from '../../src/worksheets/types.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { WOUND_THICKNESS } from '../../src/core/reel/reel-length.ts';
+import { worksheet as filmLength } from '../../src/worksheets/reel/film-length/worksheet.ts';
+import { worksheet as reelLength } from '../../src/worksheets/reel/reel-length/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 
 const run = (worksheet: Worksheet, entries: Record<string, string> = {}): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));

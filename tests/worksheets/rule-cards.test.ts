@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { ACID_LEVELS } from '../../src/core/acid-level.ts';
-import { GAUGE_IDS, GAUGES } from '../../src/core/gauges.ts';
-import { worksheet as triage } from '../../src/worksheets/condition-triage.ts';
-import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
+import { ACID_LEVELS } from '../../src/core/reel/acid-level.ts';
+import { GAUGE_IDS, GAUGES } from '../../src/core/reel/gauges.ts';
+import { worksheet as triage } from '../../src/worksheets/reel/condition-triage/worksheet.ts';
+import { evaluate, fillEntries } from '../../src/worksheets/machine/evaluate.ts';
 import { worksheets } from '../../src/worksheets/registry.ts';
-import { ruleCards, type RuleCard } from '../../src/worksheets/rule-cards.ts';
-import { VERDICT_NAMES } from '../../src/worksheets/triage-words.ts';
+import { ruleCards, type RuleCard } from '../../src/worksheets/bench/rule-cards.ts';
+import { VERDICT_NAMES } from '../../src/worksheets/reel/condition-triage/words.ts';
 
 const cardOf = (id: string): RuleCard => {
   const card = ruleCards.get(id);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
-import { worksheet } from '../../src/worksheets/shutter-angle.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet } from '../../src/worksheets/gate/shutter-angle/worksheet.ts';
 
 const evaluated = (entries: Entries) => evaluate(worksheet, fillEntries(worksheet.inputs, entries));
 const plain = (text: string | undefined): string => (text ?? '').replaceAll(/\s/gu, ' ');

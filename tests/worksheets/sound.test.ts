@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/evaluate.ts';
-import { worksheet as soundOffset } from '../../src/worksheets/sound-offset.ts';
-import { worksheet as soundRetiming } from '../../src/worksheets/sound-retiming.ts';
-import type { Worksheet } from '../../src/worksheets/types.ts';
+import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as soundOffset } from '../../src/worksheets/file/sound-offset/worksheet.ts';
+import { worksheet as soundRetiming } from '../../src/worksheets/file/sound-retiming/worksheet.ts';
+import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 
 const run = (worksheet: Worksheet, entries: Record<string, string>): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { worksheet as triage } from '../../src/worksheets/condition-triage.ts';
-import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
+import { worksheet as triage } from '../../src/worksheets/reel/condition-triage/worksheet.ts';
+import { evaluate, fillEntries } from '../../src/worksheets/machine/evaluate.ts';
 import { readChapters } from '../content/read-content.ts';
 
 // The chapter's own table decides here, by rules written in this file. Nothing of the core is used: a

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { worksheet as triage } from '../../src/worksheets/condition-triage.ts';
-import { evaluate, fillEntries } from '../../src/worksheets/evaluate.ts';
-import { VERDICT_NAMES } from '../../src/worksheets/triage-words.ts';
+import { worksheet as triage } from '../../src/worksheets/reel/condition-triage/worksheet.ts';
+import { evaluate, fillEntries } from '../../src/worksheets/machine/evaluate.ts';
+import { VERDICT_NAMES } from '../../src/worksheets/reel/condition-triage/words.ts';
 
 interface JudgedReel {
   readonly id: string;

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { convertBenchText } from '../../src/ui/bench/bench-entries.ts';
 import { hasOwnUnit } from '../../src/ui/own-unit.ts';
-import { BENCH_INPUTS } from '../../src/worksheets/bench-inputs.ts';
-import { entryText, entryUnitSymbol } from '../../src/worksheets/entry-text.ts';
-import { evaluate, fillEntries, readInput } from '../../src/worksheets/evaluate.ts';
+import { BENCH_INPUTS } from '../../src/worksheets/bench/bench-inputs.ts';
+import { entryText, entryUnitSymbol } from '../../src/worksheets/machine/entry-text.ts';
+import { evaluate, fillEntries, readInput } from '../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
-import type { InputSpec } from '../../src/worksheets/types.ts';
+import type { InputSpec } from '../../src/worksheets/machine/types.ts';
 import { hostileTexts } from './hostile-texts.ts';
 
 const fields = [...worksheets.values()].flatMap(({ id, inputs }) =>

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
-import type { Outcome } from '../../src/worksheets/types.ts';
-import { worksheet } from '../../src/worksheets/unequal-blades.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import type { Outcome } from '../../src/worksheets/machine/types.ts';
+import { worksheet } from '../../src/worksheets/gate/unequal-blades/worksheet.ts';
 
 const evaluated = (entries: Entries) => evaluate(worksheet, fillEntries(worksheet.inputs, entries));
 

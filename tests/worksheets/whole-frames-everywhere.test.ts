@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
-import { worksheet as flashMatch } from '../../src/worksheets/flash-match.ts';
-import { worksheet as keepList } from '../../src/worksheets/keep-list.ts';
-import { worksheet as matchFinder } from '../../src/worksheets/match-finder.ts';
-import type { Worksheet, Outcome } from '../../src/worksheets/types.ts';
-import { worksheet as wholeFrames } from '../../src/worksheets/whole-frames.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheet as flashMatch } from '../../src/worksheets/gate/flash-match/worksheet.ts';
+import { worksheet as keepList } from '../../src/worksheets/file/keep-list/worksheet.ts';
+import { worksheet as matchFinder } from '../../src/worksheets/gate/match-finder/worksheet.ts';
+import type { Worksheet, Outcome } from '../../src/worksheets/machine/types.ts';
+import { worksheet as wholeFrames } from '../../src/worksheets/file/whole-frames/worksheet.ts';
 import { dice, steadyRun, unequalBlades, wholeFilmFrame } from '../tools/film-run.ts';
 
 function outcomeOf(worksheet: Worksheet, entries: Entries): Outcome {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate, fillEntries, type Entries } from '../../src/worksheets/evaluate.ts';
-import type { Outcome } from '../../src/worksheets/types.ts';
-import { worksheet } from '../../src/worksheets/whole-frames.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import type { Outcome } from '../../src/worksheets/machine/types.ts';
+import { worksheet } from '../../src/worksheets/file/whole-frames/worksheet.ts';
 
 function outcomeOf(entries: Entries): Outcome {
   const { outcome, messages } = evaluate(

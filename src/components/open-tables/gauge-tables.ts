@@ -1,4 +1,4 @@
-import { evaluate, fillEntries } from '../../worksheets/evaluate.ts';
+import { evaluate, fillEntries } from '../../worksheets/machine/evaluate.ts';
 import { findWorksheet } from '../../worksheets/registry.ts';
 import { tidyNumber, type OpenTable } from './open-table.ts';
 

@@ -1,7 +1,7 @@
 import { getCollection } from 'astro:content';
-import { entryUnitSymbol } from '../../worksheets/entry-text.ts';
+import { entryUnitSymbol } from '../../worksheets/machine/entry-text.ts';
 import { worksheets } from '../../worksheets/registry.ts';
-import type { InputSpec } from '../../worksheets/types.ts';
+import type { InputSpec } from '../../worksheets/machine/types.ts';
 import { allEntriesFromText } from '../entries-from-text.ts';
 import { computedOutcome } from '../computed.ts';
 import { tidyNumber, type OpenCell, type OpenTable } from './open-table.ts';

@@ -1,7 +1,12 @@
-import { entryUnitSymbol } from '../../worksheets/entry-text.ts';
-import { evaluate, fillEntries, readInput, type Entries } from '../../worksheets/evaluate.ts';
+import { entryUnitSymbol } from '../../worksheets/machine/entry-text.ts';
+import {
+  evaluate,
+  fillEntries,
+  readInput,
+  type Entries,
+} from '../../worksheets/machine/evaluate.ts';
 import { findWorksheet } from '../../worksheets/registry.ts';
-import type { Answer, InputSpec } from '../../worksheets/types.ts';
+import type { Answer, InputSpec } from '../../worksheets/machine/types.ts';
 import { combinations } from '../sweep.ts';
 import { tidyNumber, type OpenCell, type OpenColumn, type OpenTable } from './open-table.ts';
 

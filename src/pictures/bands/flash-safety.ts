@@ -1,4 +1,4 @@
-import type { BandsData } from '../../worksheets/picture-data.ts';
+import type { BandsData } from '../../worksheets/machine/picture-data.ts';
 
 /**
  * Keeps the moving bands below the general flash threshold of WCAG 2.2, criterion 2.3.1: at most

@@ -1,4 +1,4 @@
-import type { BandsData } from '../../worksheets/picture-data.ts';
+import type { BandsData } from '../../worksheets/machine/picture-data.ts';
 
 /** One recorded frame: where in the light pattern its first row lies. */
 export interface BandsFrame {

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { BandsData } from '../../worksheets/picture-data.ts';
+import type { BandsData } from '../../worksheets/machine/picture-data.ts';
 import { extentOf, linearScale, roundTicks, tickText } from '../axis.ts';
 import { Box, Label, Line } from '../shapes/drawing.tsx';
 import { at, pathThrough } from '../shapes/page.ts';

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { FilmShape } from '../../worksheets/picture-data.ts';
+import type { FilmShape } from '../../worksheets/machine/picture-data.ts';
 import { Box } from '../shapes/drawing.tsx';
 import { at } from '../shapes/page.ts';
 

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import type { StoredField } from '../../worksheets/bench-fields.ts';
-import { BENCH_INPUTS } from '../../worksheets/bench-inputs.ts';
-import { readInput } from '../../worksheets/evaluate.ts';
-import type { InputSpec } from '../../worksheets/types.ts';
+import type { StoredField } from '../../worksheets/machine/bench-fields.ts';
+import { BENCH_INPUTS } from '../../worksheets/bench/bench-inputs.ts';
+import { readInput } from '../../worksheets/machine/evaluate.ts';
+import type { InputSpec } from '../../worksheets/machine/types.ts';
 import { EntryField } from '../EntryField.tsx';
 import type { BenchTexts } from './bench-state.ts';
 

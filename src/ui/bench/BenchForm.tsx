@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import type { StoredField } from '../../worksheets/bench-fields.ts';
-import { gaugeWarning } from '../../worksheets/bench-warnings.ts';
-import { REGION_INPUT, UNITS_INPUT } from '../../worksheets/bench-inputs.ts';
+import type { StoredField } from '../../worksheets/machine/bench-fields.ts';
+import { gaugeWarning } from '../../worksheets/bench/bench-warnings.ts';
+import { REGION_INPUT, UNITS_INPUT } from '../../worksheets/bench/bench-inputs.ts';
 import { EntryField } from '../EntryField.tsx';
 import { setText, takeOffer, type BenchOffer } from './bench-edits.ts';
 import { BenchFields, moreWords } from './BenchFields.tsx';

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { BENCH_INPUTS, REGION_INPUT } from '../../worksheets/bench-inputs.ts';
-import { entryText } from '../../worksheets/entry-text.ts';
-import { STORED_FIELDS } from '../../worksheets/bench-fields.ts';
+import { BENCH_INPUTS, REGION_INPUT } from '../../worksheets/bench/bench-inputs.ts';
+import { entryText } from '../../worksheets/machine/entry-text.ts';
+import { STORED_FIELDS } from '../../worksheets/machine/bench-fields.ts';
 import { hasRoomFor, type BenchOffer } from './bench-edits.ts';
 import type { BenchState, NamedTexts } from './bench-state.ts';
 

@@ -1,4 +1,4 @@
-import type { StoredField } from '../../worksheets/bench-fields.ts';
+import type { StoredField } from '../../worksheets/machine/bench-fields.ts';
 import { tidyName } from './bench-schema.ts';
 import {
   CURRENT,

@@ -1,15 +1,29 @@
-import { listParts, parseQuantityList } from '../../core/quantity/parse-list.ts';
-import { isBareNumber, numberEntry } from '../../core/quantity/parse-number.ts';
+import { listParts, parseQuantityList } from '../../quantity/parse-list.ts';
+import { isBareNumber, numberEntry } from '../../quantity/parse-number.ts';
 import {
   parseCount,
   parseQuantity,
   type QuantityReading as Reading,
-} from '../../core/quantity/parse-quantity.ts';
-import { plainTyping } from '../../core/quantity/typed-text.ts';
-import { UNITS, type UnitName } from '../../core/quantity/units.ts';
-import { BENCH_READINGS, STAND_INS, type BenchReading } from '../../worksheets/bench-fields.ts';
-import { evaluate, fillEntries, readInput, type Entries } from '../../worksheets/evaluate.ts';
-import type { Worksheet, BenchField, ChoiceInput, InputSpec } from '../../worksheets/types.ts';
+} from '../../quantity/parse-quantity.ts';
+import { plainTyping } from '../../quantity/typed-text.ts';
+import { UNITS, type UnitName } from '../../quantity/units.ts';
+import {
+  BENCH_READINGS,
+  STAND_INS,
+  type BenchReading,
+} from '../../worksheets/machine/bench-fields.ts';
+import {
+  evaluate,
+  fillEntries,
+  readInput,
+  type Entries,
+} from '../../worksheets/machine/evaluate.ts';
+import type {
+  Worksheet,
+  BenchField,
+  ChoiceInput,
+  InputSpec,
+} from '../../worksheets/machine/types.ts';
 import { current, currentTexts, type BenchState } from './bench-state.ts';
 
 /** What the reader's bench says to one worksheet. */

@@ -3,7 +3,7 @@ import {
   STORED_FIELDS,
   type PrivateField,
   type StoredField,
-} from '../../worksheets/bench-fields.ts';
+} from '../../worksheets/machine/bench-fields.ts';
 import { sitePath } from '../site-path.ts';
 import type { BenchOffer } from './bench-edits.ts';
 import { tidyName } from './bench-schema.ts';

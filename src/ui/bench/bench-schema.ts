@@ -1,4 +1,4 @@
-import { STORED_FIELDS, type StoredField } from '../../worksheets/bench-fields.ts';
+import { STORED_FIELDS, type StoredField } from '../../worksheets/machine/bench-fields.ts';
 import {
   CURRENT,
   EMPTY_BENCH,

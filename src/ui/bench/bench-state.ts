@@ -1,5 +1,5 @@
-import type { StoredField } from '../../worksheets/bench-fields.ts';
-import type { BenchField } from '../../worksheets/types.ts';
+import type { StoredField } from '../../worksheets/machine/bench-fields.ts';
+import type { BenchField } from '../../worksheets/machine/types.ts';
 
 /** Texts as typed. A field that is absent was left empty. */
 export type BenchTexts = Partial<Readonly<Record<StoredField, string>>>;

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import { entryText } from '../../worksheets/entry-text.ts';
-import { evaluate, fillEntries, type Entries } from '../../worksheets/evaluate.ts';
-import type { Worksheet, WorkingStep } from '../../worksheets/types.ts';
+import { entryText } from '../../worksheets/machine/entry-text.ts';
+import { evaluate, fillEntries, type Entries } from '../../worksheets/machine/evaluate.ts';
+import type { Worksheet, WorkingStep } from '../../worksheets/machine/types.ts';
 import type { Units } from '../bench/bench-state.ts';
 import { LEVEL_SIGNS } from '../VerdictLine.tsx';
 

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import type { RuleCard as Rule } from '../../worksheets/rule-cards.ts';
-import type { Worksheet } from '../../worksheets/types.ts';
+import type { RuleCard as Rule } from '../../worksheets/bench/rule-cards.ts';
+import type { Worksheet } from '../../worksheets/machine/types.ts';
 
 interface Props {
   readonly worksheet: Worksheet;

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Entries } from '../../worksheets/evaluate.ts';
+import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import { AnswerText } from '../AnswerList.tsx';
 import type { Units } from '../bench/bench-state.ts';
 import { EntryField } from '../EntryField.tsx';

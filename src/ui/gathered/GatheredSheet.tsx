@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
-import type { Entries } from '../../worksheets/evaluate.ts';
+import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import type { Units } from '../bench/bench-state.ts';
 import { CopyButton } from '../CopyButton.tsx';
 import { bookFields, fieldMessages, gather, type WorksheetsById } from './gather.ts';

@@ -1,6 +1,6 @@
-import { numberEntry } from '../../core/quantity/parse-number.ts';
-import { evaluate, type Entries, type Evaluation } from '../../worksheets/evaluate.ts';
-import type { Answer, Worksheet, InputSpec } from '../../worksheets/types.ts';
+import { numberEntry } from '../../quantity/parse-number.ts';
+import { evaluate, type Entries, type Evaluation } from '../../worksheets/machine/evaluate.ts';
+import type { Answer, Worksheet, InputSpec } from '../../worksheets/machine/types.ts';
 import { benchOverlay } from '../bench/bench-entries.ts';
 import type { BenchState } from '../bench/bench-state.ts';
 import type { From, Plan, PlanField, PlanStep } from './plan.ts';

@@ -14,7 +14,7 @@ export async function hydrateGathered(element: HTMLElement): Promise<void> {
   const [loaded, warnings] = await Promise.all([
     Promise.all(worksheetIds(plan).map(loadWorksheet)),
     // Only the job sheet needs the gauges to compare.
-    plan.warnsOfGauge === true ? import('../../worksheets/bench-warnings.ts') : undefined,
+    plan.warnsOfGauge === true ? import('../../worksheets/bench/bench-warnings.ts') : undefined,
   ]);
   const worksheets = new Map(loaded.map((worksheet) => [worksheet.id, worksheet]));
   const linked = fieldsFromQuery(plan, location.search);

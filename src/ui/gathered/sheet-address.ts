@@ -1,4 +1,4 @@
-import type { Entries } from '../../worksheets/evaluate.ts';
+import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import { sitePath } from '../site-path.ts';
 import type { Plan } from './plan.ts';
 

@@ -1,4 +1,4 @@
-import type { Entries } from '../../worksheets/evaluate.ts';
+import type { Entries } from '../../worksheets/machine/evaluate.ts';
 
 /**
  * Contract of the page's history entry, version 1: `history.state.sheets` maps the instance of a form

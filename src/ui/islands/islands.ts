@@ -26,6 +26,8 @@ export const ISLANDS: readonly Island[] = [
       const [{ hydrateWorksheet }, worksheet] = await Promise.all([
         import('../hydrate-worksheet.tsx'),
         loadWorksheet(id),
+        // Everything else waits for it; asked for now, it costs no step of its own.
+        import('preact'),
         ...pictures.split(' ').map(loadPicture),
       ]);
       await hydrateWorksheet(element, worksheet);

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Worksheet } from '../../worksheets/types.ts';
+import type { Worksheet } from '../../worksheets/machine/types.ts';
 import { loadWorksheet } from '../load-worksheet.ts';
 import { PracticeView } from './PracticeView.tsx';
 import {

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import { UNITS } from '../../core/quantity/units.ts';
-import type { Worksheet } from '../../worksheets/types.ts';
+import { UNITS } from '../../quantity/units.ts';
+import type { Worksheet } from '../../worksheets/machine/types.ts';
 import { hasOwnUnit } from '../own-unit.ts';
 import { permalink } from '../permalink.ts';
 import { sitePath } from '../site-path.ts';

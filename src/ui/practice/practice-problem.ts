@@ -1,8 +1,8 @@
-import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
-import type { UnitName } from '../../core/quantity/units.ts';
-import { entryText } from '../../worksheets/entry-text.ts';
-import { evaluate, fillEntries, type Entries } from '../../worksheets/evaluate.ts';
-import type { Answer, Worksheet, Outcome, WorkingStep } from '../../worksheets/types.ts';
+import { parseQuantity } from '../../quantity/parse-quantity.ts';
+import type { UnitName } from '../../quantity/units.ts';
+import { entryText } from '../../worksheets/machine/entry-text.ts';
+import { evaluate, fillEntries, type Entries } from '../../worksheets/machine/evaluate.ts';
+import type { Answer, Worksheet, Outcome, WorkingStep } from '../../worksheets/machine/types.ts';
 
 /** What a problem is drawn from; the shape of an entry in content/practice.yaml. */
 export interface PracticeKind {

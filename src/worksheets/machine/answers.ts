@@ -5,9 +5,9 @@ import {
   formatDuration,
   formatExposure,
   formatQuantity,
-} from '../../core/quantity/format.ts';
-import { convertUnit, UNITS, type UnitName } from '../../core/quantity/units.ts';
-import type { Answer } from '../types.ts';
+} from '../../quantity/format.ts';
+import { convertUnit, UNITS, type UnitName } from '../../quantity/units.ts';
+import type { Answer } from './types.ts';
 import type { AnswerBody } from './define-worksheet.ts';
 
 type AnswerExtras = Pick<Answer, 'level' | 'note'>;

@@ -8,7 +8,7 @@ import type {
   WorkingStep,
   Worksheet,
   WorksheetRun,
-} from '../types.ts';
+} from './types.ts';
 
 /** An answer before its label stands beside it; made with the builders in answers.ts. */
 export type AnswerBody = Omit<Answer, 'label'>;

@@ -1,20 +1,19 @@
 import { readdirSync } from 'node:fs';
-import type { Worksheet } from '../../../src/worksheets/types.ts';
+import type { Worksheet } from '../../../src/worksheets/machine/types.ts';
 
 /** All worksheets by id without the registry, whose glob only a bundler understands. */
 export async function loadWorksheets(): Promise<ReadonlyMap<string, Worksheet>> {
   const folder = new URL('../../../src/worksheets/', import.meta.url);
-  const names = readdirSync(folder).filter((name) => name.endsWith('.ts'));
+  const names = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    /(?:^|[\\/])worksheet\.ts$/u.test(name),
+  );
   const modules = await Promise.all(
-    names
-      .filter((name) => name !== 'registry.ts')
-      .map(
-        (name) => import(new URL(name, folder).href) as Promise<{ readonly worksheet?: Worksheet }>,
-      ),
+    names.map(
+      (name) =>
+        import(new URL(name.replaceAll('\\', '/'), folder).href) as Promise<{
+          readonly worksheet: Worksheet;
+        }>,
+    ),
   );
-  return new Map(
-    modules
-      .flatMap(({ worksheet }) => (worksheet === undefined ? [] : [worksheet]))
-      .map((worksheet) => [worksheet.id, worksheet]),
-  );
+  return new Map(modules.map(({ worksheet }) => [worksheet.id, worksheet]));
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { exposureLimit, VAPOURS } from '../../../src/core/vapour-limits.ts';
+import { exposureLimit, VAPOURS } from '../../../src/core/reel/vapour-limits.ts';
 
 test('acetic acid has a molecular weight of 60.1 and a specific gravity of 1.05', () => {
   const { molarMassGrams, gramsPerMillilitre } = VAPOURS['acetic-acid'];

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nitrateReasons } from '../../../src/core/nitrate-suspicion.ts';
+import { nitrateReasons } from '../../../src/core/reel/nitrate-suspicion.ts';
 
 const sound = { base: 'unknown', smell: 'none', deposit: 'none', gauge: '35mm' } as const;
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { GAUGES } from '../../../src/core/gauges.ts';
+import { GAUGES } from '../../../src/core/reel/gauges.ts';
 
 // 16 mm silent raw stock, as reproduced in Offenhauser, page 106.
 test('the gauge table holds the printed values', () => {

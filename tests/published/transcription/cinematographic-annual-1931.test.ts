@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nativeRatesFor } from '../../../src/core/gauges.ts';
+import { nativeRatesFor } from '../../../src/core/reel/gauges.ts';
 
 // Page 341: 16 frames per second for silent, 24 with sound.
 test.each(['16mm', '35mm'] as const)('%s is shot at 16 silent and 24 with sound', (id) => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { convertUnit } from '../../../src/core/quantity/units.ts';
-import { checkClimate, CLIMATE_ROWS } from '../../../src/core/storage-climate.ts';
+import { convertUnit } from '../../../src/quantity/units.ts';
+import { checkClimate, CLIMATE_ROWS } from '../../../src/core/reel/storage-climate.ts';
 
 const film = 'polyester-black-and-white';
 const terms = (celsius: number, percent: number): readonly string[] =>

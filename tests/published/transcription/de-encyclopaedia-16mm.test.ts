@@ -3,7 +3,7 @@ import {
   framesOnLength,
   lengthMillimetresOf,
   runningSeconds,
-} from '../../../src/core/film-length.ts';
+} from '../../../src/core/reel/film-length.ts';
 
 // The article counts 130 frames to the metre; the pitch of 7.620 mm gives 131.23.
 describe('16-mm-Film', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { framesOnLength } from '../../../src/core/film-length.ts';
-import { frameStepMillimetres } from '../../../src/core/gauges.ts';
+import { framesOnLength } from '../../../src/core/reel/film-length.ts';
+import { frameStepMillimetres } from '../../../src/core/reel/gauges.ts';
 
 test.each([
   ['super-8', 72],

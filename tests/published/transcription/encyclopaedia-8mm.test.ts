@@ -3,8 +3,8 @@ import {
   framesOnLength,
   lengthMillimetresOf,
   runningSeconds,
-} from '../../../src/core/film-length.ts';
-import { GAUGES } from '../../../src/core/gauges.ts';
+} from '../../../src/core/reel/film-length.ts';
+import { GAUGES } from '../../../src/core/reel/gauges.ts';
 
 // The article: a metre of film holds 264 pictures of 4.8 mm × 3.5 mm.
 test('264 pictures to the metre are 0.58 % too many; the pitch gives 262.47', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { framesInSeconds } from '../../../src/core/film-length.ts';
-import { GAUGES } from '../../../src/core/gauges.ts';
+import { framesInSeconds } from '../../../src/core/reel/film-length.ts';
+import { GAUGES } from '../../../src/core/reel/gauges.ts';
 
 // The title notch: one frame stands for as many as would have passed at 14 frames/s.
 test.each([

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { GAUGES } from '../../../src/core/gauges.ts';
-import { shrinkagePercent } from '../../../src/core/shrinkage.ts';
+import { GAUGES } from '../../../src/core/reel/gauges.ts';
+import { shrinkagePercent } from '../../../src/core/reel/shrinkage.ts';
 
 // Short and long pitch in inches; the difference was made for a shrinkage of about 0.3 %.
 test.each([

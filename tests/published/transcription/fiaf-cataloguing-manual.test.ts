@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { shrinkageClass } from '../../../src/core/shrinkage-class.ts';
+import { shrinkageClass } from '../../../src/core/reel/shrinkage-class.ts';
 
 // D.16.6: classes 1–1.5 %, 1.5–2 % and 2–2.5 %.
 test.each([

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { nitratePounds, nitrateReasons } from '../../../src/core/nitrate-suspicion.ts';
+import { nitratePounds, nitrateReasons } from '../../../src/core/reel/nitrate-suspicion.ts';
 
 const sound = { base: 'acetate', smell: 'none', deposit: 'none' } as const;
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nitrateReasons } from '../../../src/core/nitrate-suspicion.ts';
+import { nitrateReasons } from '../../../src/core/reel/nitrate-suspicion.ts';
 
 const old = { gauge: '35mm', year: 1958, smell: 'none', deposit: 'none' } as const;
 

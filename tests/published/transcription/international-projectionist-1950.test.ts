@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { convertUnit } from '../../../src/core/quantity/units.ts';
+import { convertUnit } from '../../../src/quantity/units.ts';
 
 // The lowest temperature that led to ignition of decomposed film was 106 °F.
 test('106 °F are 41 °C', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { WOUND_THICKNESS } from '../../../src/core/reel-length.ts';
+import { WOUND_THICKNESS } from '../../../src/core/reel/reel-length.ts';
 
 describe('International Projectionist, December 1958', () => {
   test.each([

@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest';
-import { CLAW_LIMIT_SHRINKAGE_PERCENT, shrinkageClass } from '../../../src/core/shrinkage-class.ts';
+import {
+  CLAW_LIMIT_SHRINKAGE_PERCENT,
+  shrinkageClass,
+} from '../../../src/core/reel/shrinkage-class.ts';
 
 // Two 35 mm theatre intermittent sprockets accept shrinkages up to 0.96 % and 0.75 %.
 test('the limit for claws lies between the two published limits of sprockets', () => {

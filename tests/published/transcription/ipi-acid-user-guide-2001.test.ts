@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ACID_LEVELS, acidLevelEntry } from '../../../src/core/acid-level.ts';
+import { ACID_LEVELS, acidLevelEntry } from '../../../src/core/reel/acid-level.ts';
 
 // Table on page 1: levels 0, 1, 1.5, 2 and 3.
 test('the levels are those of the table', () => {

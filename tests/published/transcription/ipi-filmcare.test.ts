@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { AUTOCATALYTIC_ACIDITY, ACID_LEVELS } from '../../../src/core/acid-level.ts';
+import { AUTOCATALYTIC_ACIDITY, ACID_LEVELS } from '../../../src/core/reel/acid-level.ts';
 
 // Onset of vinegar syndrome: 0.5 mL of 0.1 N alkali per gram, corresponding to level 1.5.
 test('the onset is a free acidity of 0.5 at level 1.5', () => {

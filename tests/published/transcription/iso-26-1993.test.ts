@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nativeRatesFor } from '../../../src/core/gauges.ts';
+import { nativeRatesFor } from '../../../src/core/reel/gauges.ts';
 
 // Clause 4: silent 18 ± 1 by preference, or 16 ± ½; sound 24 ± 1.
 const printed = (sound: 'none' | 'optical') =>

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { identifyGauge } from '../../../src/core/gauge-identification.ts';
+import { identifyGauge } from '../../../src/core/reel/gauge-identification.ts';
 
 // Scope: 16 mm film perforated 8 mm type R, also called double 8.
 test('film 16 mm wide with the pitch of Standard 8 is double 8', () => {

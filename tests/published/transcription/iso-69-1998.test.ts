@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { filmStrip } from '../../../src/core/film-strip.ts';
-import { identifyGauge } from '../../../src/core/gauge-identification.ts';
+import { filmStrip } from '../../../src/core/reel/film-strip.ts';
+import { identifyGauge } from '../../../src/core/reel/gauge-identification.ts';
 
 // Scope: 16 mm film with one or two rows of perforations.
 test.each(['one-edge-at-frame-line', 'both-edges-at-frame-line'] as const)(

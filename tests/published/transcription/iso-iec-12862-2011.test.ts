@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { STORAGE_MEDIA } from '../../../src/core/media-count.ts';
+import { STORAGE_MEDIA } from '../../../src/core/file/media-count.ts';
 
 test('a disc with two layers holds 8.54 GB, of which the book counts on 8.5', () => {
   const { capacityBytes } = STORAGE_MEDIA['dvd-9'];

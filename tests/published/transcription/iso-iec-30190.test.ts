@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { STORAGE_MEDIA } from '../../../src/core/media-count.ts';
+import { STORAGE_MEDIA } from '../../../src/core/file/media-count.ts';
 
 test('discs hold 25.0 GB with one layer and 50.0 GB with two', () => {
   expect(STORAGE_MEDIA['bd-25'].capacityBytes).toBe(25e9);

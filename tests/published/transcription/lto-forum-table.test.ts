@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { STORAGE_MEDIA } from '../../../src/core/media-count.ts';
+import { STORAGE_MEDIA } from '../../../src/core/file/media-count.ts';
 
 test.each([
   ['lto-5', 1.5, 140],

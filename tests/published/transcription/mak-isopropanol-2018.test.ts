@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { evaluate, fillEntries } from '../../../src/worksheets/evaluate.ts';
-import { worksheet } from '../../../src/worksheets/vapour-limit.ts';
+import { evaluate, fillEntries } from '../../../src/worksheets/machine/evaluate.ts';
+import { worksheet } from '../../../src/worksheets/reel/vapour-limit/worksheet.ts';
 
 const answers = (entries: Record<string, string>) =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries)).outcome!.answers;

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { GAUGES } from '../../../src/core/gauges.ts';
-import { convertUnit } from '../../../src/core/quantity/units.ts';
+import { GAUGES } from '../../../src/core/reel/gauges.ts';
+import { convertUnit } from '../../../src/quantity/units.ts';
 
 // Super 16 camera frame: .488 in × .295 in; not a projection format.
 test('0.488 × 0.295 in are 12.40 × 7.49 mm', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { v210LineBytes, v210PackedLineBytes } from '../../../src/core/frame-bytes.ts';
+import { v210LineBytes, v210PackedLineBytes } from '../../../src/core/file/frame-bytes.ts';
 
 describe('the description of v210', () => {
   test('holds three samples in 32 bits, so six pixels (twelve samples) in four words', () => {

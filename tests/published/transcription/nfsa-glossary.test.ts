@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { flashRateHz } from '../../../src/core/flash-rate.ts';
+import { flashRateHz } from '../../../src/core/gate/flash-rate.ts';
 
 test('entry “projector”: each frame shown twice at 24 frames/s reaches the least rate of 48', () => {
   expect(flashRateHz(24, 2)).toBe(48);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { exposureLimit, VAPOURS } from '../../../src/core/vapour-limits.ts';
+import { exposureLimit, VAPOURS } from '../../../src/core/reel/vapour-limits.ts';
 
 const { molarMassGrams, gramsPerMillilitre, lowerExplosivePercent, flashPointCelsius } =
   VAPOURS.isopropanol;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { exposureLimit } from '../../../src/core/vapour-limits.ts';
+import { exposureLimit } from '../../../src/core/reel/vapour-limits.ts';
 
 test('NIOSH has 10 ppm a day and 15 ppm for a short time', () => {
   const { dayPpm, shortPpm } = exposureLimit('acetic-acid', 'niosh');

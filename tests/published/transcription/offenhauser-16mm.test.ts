@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { filmStrip } from '../../../src/core/film-strip.ts';
+import { filmStrip } from '../../../src/core/reel/film-strip.ts';
 
 // Page 119: centre line 0.058 in (1.47 mm) from the edge, 0.071 in (1.80 mm) scanned, 0.080 in printed.
 test('the drawn track is as wide as the scanning beam and lies on the centre line', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { exposureLimit } from '../../../src/core/vapour-limits.ts';
+import { exposureLimit } from '../../../src/core/reel/vapour-limits.ts';
 
 test('acetic acid has 10 ppm over a shift and no short limit of OSHA', () => {
   const { dayPpm, shortPpm, standing } = exposureLimit('acetic-acid', 'osha');

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { evaluate, fillEntries } from '../../../src/worksheets/evaluate.ts';
-import { worksheet } from '../../../src/worksheets/vapour-limit.ts';
+import { evaluate, fillEntries } from '../../../src/worksheets/machine/evaluate.ts';
+import { worksheet } from '../../../src/worksheets/reel/vapour-limit/worksheet.ts';
 
 // The preamble of 1989 as NIOSH keeps it: 400 ppm before; 500 ppm for 15 minutes added, then sent
 // back by the court and not in force.

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { GAUGES } from '../../../src/core/gauges.ts';
-import { convertUnit } from '../../../src/core/quantity/units.ts';
+import { GAUGES } from '../../../src/core/reel/gauges.ts';
+import { convertUnit } from '../../../src/quantity/units.ts';
 
 // Pitch: 4.750 mm on 35 mm film, four perforations to a frame.
 test('the pitch of 35 mm film is 4.750 mm, 0.187 in', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { GAUGES } from '../../../src/core/gauges.ts';
-import { convertUnit } from '../../../src/core/quantity/units.ts';
+import { GAUGES } from '../../../src/core/reel/gauges.ts';
+import { convertUnit } from '../../../src/quantity/units.ts';
 
 // Table 1: width 1.377 ± 0.001 in, 34.975 ± 0.025 mm.
 test('35 mm film is 34.975 mm wide, give or take 0.025 mm', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { GAUGES } from '../../../src/core/gauges.ts';
-import { convertUnit } from '../../../src/core/quantity/units.ts';
+import { GAUGES } from '../../../src/core/reel/gauges.ts';
+import { convertUnit } from '../../../src/quantity/units.ts';
 
 // Table 1: viewing area of 16 mm on television, at most 0.331 in (8.41 mm) by 6.30 mm.
 test('0.331 in are 8.41 mm', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { GAUGES } from '../../../src/core/gauges.ts';
+import { GAUGES } from '../../../src/core/reel/gauges.ts';
 
 // Table 1, 8 mm type S perforated along one edge.
 describe('SMPTE 149, Table 1', () => {

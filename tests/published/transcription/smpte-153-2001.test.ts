@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { GAUGES } from '../../../src/core/gauges.ts';
-import { filmStrip } from '../../../src/core/film-strip.ts';
+import { GAUGES } from '../../../src/core/reel/gauges.ts';
+import { filmStrip } from '../../../src/core/reel/film-strip.ts';
 
 // Notes: reduction of approximately 1.8 to 1 from 16 mm, picture centred on the perforation.
 test('16 mm to Super 8 is a reduction of about 1.8 to 1', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { convertUnit } from '../../../src/core/quantity/units.ts';
-import { filmStrip } from '../../../src/core/film-strip.ts';
+import { convertUnit } from '../../../src/quantity/units.ts';
+import { filmStrip } from '../../../src/core/reel/film-strip.ts';
 
 // Abstract: nominal stripe of 0.027 in (0.69 mm).
 test('the stripe of Super 8 is 0.027 in or 0.69 mm wide, and drawn so', () => {

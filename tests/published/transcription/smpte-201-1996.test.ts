@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { GAUGES } from '../../../src/core/gauges.ts';
+import { GAUGES } from '../../../src/core/reel/gauges.ts';
 
 // Abstract: meant for aspect ratios of 1.66 to 1 or greater.
 test('the picture of Super 16 is 1.66 to 1, that of 16 mm is far from it', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { GAUGES } from '../../../src/core/gauges.ts';
+import { GAUGES } from '../../../src/core/reel/gauges.ts';
 
 test('the gauge table holds both pitches of Standard 8', () => {
   const { long, short } = GAUGES['8mm-type-r'].pitch;

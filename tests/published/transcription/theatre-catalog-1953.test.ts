@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { woundThicknessMillimetres, WOUND_THICKNESS } from '../../../src/core/reel-length.ts';
+import { woundThicknessMillimetres, WOUND_THICKNESS } from '../../../src/core/reel/reel-length.ts';
 
 // The loose ends of our ranges are the windings that the printed capacities mean.
 test.each([

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { flashRateHz } from '../../../src/core/flash-rate.ts';
-import { GAUGES } from '../../../src/core/gauges.ts';
-import type { GaugeId } from '../../../src/core/gauges/gauge.ts';
-import { makeEqualShutter, shutterOpenFraction } from '../../../src/core/shutter.ts';
-import { cycleArcSeconds, travelGhost } from '../../../src/core/travel-ghost.ts';
+import { flashRateHz } from '../../../src/core/gate/flash-rate.ts';
+import { GAUGES } from '../../../src/core/reel/gauges.ts';
+import type { GaugeId } from '../../../src/core/reel/gauges/gauge.ts';
+import { makeEqualShutter, shutterOpenFraction } from '../../../src/core/gate/shutter.ts';
+import { cycleArcSeconds, travelGhost } from '../../../src/core/gate/travel-ghost.ts';
 
 // Page 286: picture sizes in mm, height first in the book.
 describe('Principles of Cinematography, pictures', () => {

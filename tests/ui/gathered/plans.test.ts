@@ -17,8 +17,8 @@ import {
 } from '../../../src/ui/gathered/sheet-address.ts';
 import { benchOverlay } from '../../../src/ui/bench/bench-entries.ts';
 import { EMPTY_BENCH, type BenchState } from '../../../src/ui/bench/bench-state.ts';
-import { gaugeWarning } from '../../../src/worksheets/bench-warnings.ts';
-import { evaluate, type Entries } from '../../../src/worksheets/evaluate.ts';
+import { gaugeWarning } from '../../../src/worksheets/bench/bench-warnings.ts';
+import { evaluate, type Entries } from '../../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet, worksheets } from '../../../src/worksheets/registry.ts';
 import { hostileTexts } from '../../worksheets/hostile-texts.ts';
 

@@ -1,0 +1,58 @@
+import { FILE_NAMES } from './file-names.ts';
+import type { CropRectangle } from '../gate/picture-crop.ts';
+
+/** Filter that keeps a part of the picture. */
+export function cropFilter({
+  widthPixels,
+  heightPixels,
+  leftPixels,
+  topPixels,
+}: CropRectangle): string {
+  return `crop=${widthPixels}:${heightPixels}:${leftPixels}:${topPixels}`;
+}
+
+/** Range, depth and tags that every player takes: 8 bits, 16 to 235, BT.709. */
+const FOR_SCREENS = 'scale=out_range=limited:out_color_matrix=bt709,format=yuv420p';
+const SCREEN_TAGS =
+  '-color_range tv -colorspace bt709 -color_primaries bt709 -color_trc bt709 -movflags +faststart';
+
+/**
+ * Command of an open tool that makes the copy to watch out of the delivery file, with sound or without.
+ *
+ * Model: cropped first, then brought into the limited range from whatever range the file is tagged
+ * with, then compressed. An untagged file is taken as limited.
+ *
+ * @param crop      part of the picture to keep; all of it when left out
+ * @param hasSound  true to put the sound in step beside it
+ * @returns one command line, for a POSIX shell and for the Windows command prompt
+ * @source ffmpeg-documentation
+ */
+export function viewingCommand(crop: CropRectangle | undefined, hasSound: boolean): string {
+  const part = crop === undefined ? '' : `${cropFilter(crop)},`;
+  const inputs = `-i ${FILE_NAMES.delivery}${hasSound ? ` -i ${FILE_NAMES.sound} -map 0:v -map 1:a` : ''}`;
+  const sound = hasSound ? ' -c:a aac -b:a 192k -ar 48000' : '';
+  return `ffmpeg ${inputs} -vf "${part}${FOR_SCREENS}" -c:v libx264 -crf 18 ${SCREEN_TAGS}${sound} ${FILE_NAMES.viewing}`;
+}
+
+/**
+ * Command that puts the sound beside the pictures of the master without touching either.
+ *
+ * @source ffmpeg-documentation
+ */
+export const MASTER_WITH_SOUND_COMMAND = `ffmpeg -i ${FILE_NAMES.film} -i ${FILE_NAMES.sound} -map 0:v -map 1:a -c copy ${FILE_NAMES.filmWithSound}`;
+
+/**
+ * Command that lists one checksum for each picture of the master.
+ *
+ * @source ffmprovisr
+ */
+export const PICTURE_CHECKSUMS_COMMAND = `ffmpeg -i ${FILE_NAMES.film} -map 0:v -f framemd5 ${FILE_NAMES.pictureChecksums}`;
+
+/**
+ * Command that reads the master from end to end and says nothing when every slice is whole.
+ *
+ * Model: the checksum that FFV1 keeps in each slice is compared while the slice is read.
+ *
+ * @source rfc-9043
+ */
+export const READ_MASTER_COMMAND = `ffmpeg -v error -i ${FILE_NAMES.film} -f null -`;

@@ -1,0 +1,70 @@
+import { requireInterval } from '../../quantity/errors.ts';
+
+/** Densities a bench can meet: from clear film to four filters stacked, and corrections either way. */
+const DENSITY_BOUNDS = { minimum: -20, maximum: 20 } as const;
+
+/** Stops in one unit of density: 1 ÷ log10 2. */
+export const STOPS_PER_DENSITY = 1 / Math.log10(2);
+
+/**
+ * Stops of light that a density takes away. A density reading and a camera's range then speak the
+ * same language.
+ *
+ * Model: stops = D ÷ log10 2 = 3.3219 × D, exact.
+ *
+ * @param density  optical density, D; −20 to 20 (negative: density taken out)
+ * @returns stops; same sign as the density
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ * @example densityStops(0.3) // ≈ 0.99658
+ */
+export function densityStops(density: number): number {
+  return requireInterval('density', density, DENSITY_BOUNDS) * STOPS_PER_DENSITY;
+}
+
+/**
+ * Density that takes away a number of stops, for instance to choose a neutral filter.
+ *
+ * Model: D = stops × log10 2, exact.
+ *
+ * @param stops  stops; −120 to 120
+ * @returns density, D
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ * @example stopsDensity(1) // ≈ 0.30103
+ */
+export function stopsDensity(stops: number): number {
+  return requireInterval('stops', stops, { minimum: -120, maximum: 120 }) / STOPS_PER_DENSITY;
+}
+
+/**
+ * Share of the light that a density lets through.
+ *
+ * Model: τ = 10^(−D), exact.
+ *
+ * @param density  optical density, D; −20 to 20
+ * @returns transmittance; 0.5 at D 0.301
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ * @example densityTransmittance(2) // ≈ 0.01
+ */
+export function densityTransmittance(density: number): number {
+  return 10 ** -requireInterval('density', density, DENSITY_BOUNDS);
+}
+
+/**
+ * Density of a film or filter that lets a share of the light through.
+ *
+ * Model: D = −log10 τ, exact.
+ *
+ * @param transmittance  share of the light; > 0, at most 1
+ * @returns density, D; 0 for clear
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ * @example transmittanceDensity(0.5) // ≈ 0.30103
+ */
+export function transmittanceDensity(transmittance: number): number {
+  const share = requireInterval('transmittance', transmittance, { above: 0, maximum: 1 });
+  // Clear film gives +0, not −0.
+  return share === 1 ? 0 : -Math.log10(share);
+}

@@ -1,0 +1,98 @@
+import { requireInterval } from '../../quantity/errors.ts';
+
+// Ripple of equal, hard-edged blades in closed form. The general sum in ripple.ts walks along the
+// waveform; a search over many thousand settings needs the same number in a few operations.
+
+/** Below this share of the mean a ripple is rounding of the flash count, and is given as 0. */
+const ROUNDING = 1e-12;
+
+const PERIODS = { above: 0, maximum: 1e6 };
+const OPEN_FRACTION = { minimum: 0.01, maximum: 0.99 };
+
+/**
+ * Ripple as a share, without checks; `narrow` is the smaller of open and closed fraction.
+ *
+ * Let the exposure last x flash periods, of which whole ones gather the same light wherever they
+ * start. Over the rest r = x mod 1 the most light is min(r, d), a start at an opening, and the least
+ * is max(0, r − (1 − d)), a start at a blade. Their difference is min(r, 1 − r, d, 1 − d); the mean
+ * is d·x.
+ *
+ * @example rippleShare(54 / 50, 0.5, 0.5) // ≈ 0.148148
+ */
+export function rippleShare(flashPeriods: number, openFraction: number, narrow: number): number {
+  const rest = flashPeriods - Math.floor(flashPeriods);
+  const difference = Math.min(rest, 1 - rest, narrow);
+  const share = difference / (openFraction * flashPeriods);
+  return share <= ROUNDING ? 0 : share;
+}
+
+/**
+ * Largest ripple as a share while the flash periods in the exposure run from `low` to `high`, without
+ * checks.
+ *
+ * Between whole numbers k the share r ÷ x rises up to r = narrow and falls from there on, and each
+ * later peak is lower. So the largest lies at an end of the stretch or at its first peak k + narrow.
+ *
+ * @example largestRippleShare(0.99, 1.01, 0.5, 0.5) // ≈ 0.020202
+ */
+export function largestRippleShare(
+  low: number,
+  high: number,
+  openFraction: number,
+  narrow: number,
+): number {
+  const peak = Math.max(0, Math.ceil(low - narrow)) + narrow;
+  const atPeak = peak <= high ? narrow / (openFraction * peak) : 0;
+  return Math.max(
+    atPeak,
+    rippleShare(low, openFraction, narrow),
+    rippleShare(high, openFraction, narrow),
+  );
+}
+
+/**
+ * Ripple of an exposure that lasts a number of flash periods, % of the mean, for equal blades with
+ * hard edges. Only the product F·T matters, and of it nearly only the part after the decimal point.
+ *
+ * Model: min(r, 1 − r, d, 1 − d) ÷ (d·x) with x = F·T and r = x mod 1. Exact.
+ *
+ * @param flashPeriods  flash rate × exposure time; > 0, at most 1 000 000
+ * @param openFraction  share of the cycle with light; 0.01–0.99
+ * @returns ripple, %; ≥ 0
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ * @example closedFormRipplePercent(54 / 50, 0.5) // ≈ 14.8148
+ */
+export function closedFormRipplePercent(flashPeriods: number, openFraction: number): number {
+  requireInterval('flashPeriods', flashPeriods, PERIODS);
+  requireInterval('openFraction', openFraction, OPEN_FRACTION);
+  return 100 * rippleShare(flashPeriods, openFraction, Math.min(openFraction, 1 - openFraction));
+}
+
+/**
+ * Largest ripple while the projector's speed is off by up to some percentage either way, %.
+ *
+ * Model: the closed form at both ends of the stretch of F·T, and at the first peak inside it. Exact.
+ *
+ * @param flashPeriods       flash rate × exposure time at the meant speed; > 0, at most 1 000 000
+ * @param openFraction       share of the cycle with light; 0.01–0.99
+ * @param speedErrorPercent  how far the speed may be off, either way, %; 0–20
+ * @returns largest ripple, %; ≥ 0
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ * @example largestRipplePercent(1, 0.5, 1) // ≈ 2.0202
+ */
+export function largestRipplePercent(
+  flashPeriods: number,
+  openFraction: number,
+  speedErrorPercent: number,
+): number {
+  requireInterval('flashPeriods', flashPeriods, PERIODS);
+  requireInterval('openFraction', openFraction, OPEN_FRACTION);
+  requireInterval('speedErrorPercent', speedErrorPercent, { minimum: 0, maximum: 20, unit: '%' });
+  const error = speedErrorPercent / 100;
+  const narrow = Math.min(openFraction, 1 - openFraction);
+  const low = flashPeriods * (1 - error);
+  const high = flashPeriods * (1 + error);
+  return 100 * largestRippleShare(low, high, openFraction, narrow);
+}

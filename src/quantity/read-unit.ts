@@ -1,0 +1,92 @@
+import { ownProperty } from './own-property.ts';
+import { DIMENSION_WORDS, UNITS, type Dimension, type Unit, type UnitName } from './units.ts';
+
+const unitNames = Object.keys(UNITS) as UnitName[];
+
+/** Bits where bytes are asked for: what the letters say is hardly what was meant, so nothing is taken. */
+const BIT_MULTIPLES: Readonly<Record<string, string>> = {
+  b: 'a bit; a byte is B',
+  kb: 'kilobits; kilobytes are kB',
+  Kb: 'kilobits; kilobytes are kB',
+  Mb: 'megabits; megabytes are MB',
+  Gb: 'gigabits; gigabytes are GB',
+  Tb: 'terabits; terabytes are TB',
+};
+
+/** What a text in the place of a unit turned out to be. */
+export type UnitReading =
+  | { readonly kind: 'unit'; readonly unit: UnitName }
+  | {
+      readonly kind: 'refused';
+      readonly reason: string;
+      /** Kind of quantity that the spelling belongs to, where it is not the one asked for. */
+      readonly other?: Dimension;
+    };
+
+function spellingsOf(name: UnitName): readonly string[] {
+  const { symbol, spellings }: Unit = UNITS[name];
+  return [symbol, ...spellings];
+}
+
+/** Spelling without what people add freely: full stops, doubled spaces, spaces about a slash. */
+function plainSpelling(text: string): string {
+  return text
+    .replaceAll('.', '')
+    .replaceAll(/\s+/gu, ' ')
+    .replaceAll(/ ?\/ ?/gu, '/')
+    .replaceAll(/° (?=[cf]$)/giu, '°')
+    .trim();
+}
+
+/** The units of a dimension that are spelt so: exactly, or else whatever the capitals. */
+function candidates(text: string, dimension?: Dimension): readonly UnitName[] {
+  if (text === '') return [];
+  const within = unitNames.filter(
+    (name) => dimension === undefined || UNITS[name].dimension === dimension,
+  );
+  const exact = within.filter((name) => spellingsOf(name).includes(text));
+  if (exact.length > 0) return exact;
+  const lower = text.toLowerCase();
+  return within.filter((name) =>
+    spellingsOf(name).some((spelling) => spelling.toLowerCase() === lower),
+  );
+}
+
+function elsewhere(text: string): Dimension | undefined {
+  const found = candidates(text);
+  const bySymbol = found.find((name) => UNITS[name].symbol === text) ?? found[0];
+  // A lone letter in the wrong capitals says too little: `5 d` are days rather than a density.
+  const isSure = text.length > 1 || found.some((name) => spellingsOf(name).includes(text));
+  if (!isSure) return undefined;
+  return bySymbol === undefined ? undefined : UNITS[bySymbol].dimension;
+}
+
+/**
+ * Reads the spelling of a unit in plain characters. Capitals are taken at their word first (`Mb/s` is
+ * megabits, `MB/s` megabytes); where nothing is spelt exactly so, they do not matter as long as one
+ * unit only comes into question (`MBIT/S`, but not `mb/s`).
+ *
+ * @returns the unit, or the reason why there is none, which says what the spelling means elsewhere
+ */
+export function readUnit(text: string, dimension: Dimension): UnitReading {
+  const spelling = plainSpelling(text);
+  const bits = dimension === 'data' ? ownProperty(BIT_MULTIPLES, spelling) : undefined;
+  if (bits !== undefined) return { kind: 'refused', reason: `“${spelling}” means ${bits}` };
+  const [first, ...others] = candidates(spelling, dimension);
+  if (first !== undefined && others.length === 0) return { kind: 'unit', unit: first };
+  if (first !== undefined) {
+    const symbols = [first, ...others].map((name) => UNITS[name].symbol).join(' or ');
+    return { kind: 'refused', reason: `“${spelling}” could mean ${symbols}` };
+  }
+  const wanted = DIMENSION_WORDS[dimension];
+  if (dimension === 'temperature' && spelling === '°') {
+    return { kind: 'refused', reason: '“°” alone could mean °C or °F' };
+  }
+  const other = elsewhere(spelling);
+  if (other === undefined) {
+    const reason = `“${spelling}” is not a unit of this book; this field takes ${wanted}`;
+    return { kind: 'refused', reason };
+  }
+  const reason = `“${spelling}” is the unit of ${DIMENSION_WORDS[other]}; this field takes ${wanted}`;
+  return { kind: 'refused', reason, other };
+}

@@ -1,0 +1,170 @@
+import { beatHz } from '../../../core/gate/beat.ts';
+import { flashRateHz } from '../../../core/gate/flash-rate.ts';
+import { lampAloneRipple, lampRipple, makeLamp } from '../../../core/gate/lamp-flicker.ts';
+import { formatExposure, formatNumber, formatQuantity } from '../../../quantity/format.ts';
+import { equalBladeRipplePercent } from '../../../core/gate/ripple.ts';
+import { exposureAnswer, quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
+import { flashCaution } from '../flash-caution.ts';
+import { requireWithinCameraFrame } from '../camera-frame-limits.ts';
+import {
+  cameraFpsInput,
+  exposureSecondsInput,
+  filmFpsInput,
+  flashesPerFrameInput,
+  openPercentInput,
+  rippleLimitPercentInput,
+} from '../gate-inputs.ts';
+import {
+  LAMP_KINDS,
+  lampDepthPercentInput,
+  lampHzInput,
+  lampOnPercentInput,
+} from '../lamp-inputs.ts';
+import { defineWorksheet, type Answer, type Outcome } from '../../machine/types.ts';
+
+function verdictOf(together: number, shutterAlone: number, limit: number): Outcome['verdict'] {
+  const percent = (value: number): string => formatQuantity(value, 'percent', 3);
+  const added = together - shutterAlone;
+  if (together <= limit) {
+    return {
+      level: 'good',
+      sentence: `Shutter and lamp together leave a ripple of ${percent(together)}, within your limit.`,
+    };
+  }
+  if (added < 0.5) {
+    return {
+      level: 'stop',
+      sentence: `The ripple of ${percent(together)} comes from the shutter; the lamp adds next to nothing. Match the exposure time first.`,
+    };
+  }
+  return {
+    level: 'stop',
+    sentence: `The lamp raises the ripple from ${percent(shutterAlone)} to ${percent(together)}, pulsing at the beats below; feed the lamp with smooth direct current.`,
+  };
+}
+
+/** Exposure of whole lamp periods nearest to the one set. */
+function lampMatchAnswer(lampHz: number, exposureSeconds: number, cameraFps: number): Answer {
+  const label = 'Nearest exposure of whole lamp periods';
+  const most = Math.floor((lampHz / cameraFps) * (1 + 1e-9));
+  if (most < 1) {
+    return wordsAnswer(label, 'none fits', {
+      note: 'One lamp period is longer than a camera frame.',
+    });
+  }
+  const periods = Math.min(most, Math.max(1, Math.round(lampHz * exposureSeconds)));
+  return exposureAnswer(label, periods / lampHz, {
+    note: 'It cures the lamp alone, not the shutter.',
+  });
+}
+
+export const worksheet = defineWorksheet({
+  id: 'lamp-flicker',
+  title: 'Lamp flicker',
+  question: 'Does the lamp flicker beside the shutter, and how much does the picture show?',
+  chapter: 'gate/light',
+  inputs: {
+    filmFps: filmFpsInput,
+    flashesPerFrame: { ...flashesPerFrameInput, maximum: 5 },
+    openPercent: openPercentInput,
+    cameraFps: cameraFpsInput,
+    exposureSeconds: { ...exposureSecondsInput, maximum: 0.2, default: '1/54' },
+    lampKind: {
+      kind: 'choice',
+      label: 'Lamp',
+      options: LAMP_KINDS,
+      default: 'smooth',
+      help: 'A filament on direct current and an LED on a smooth driver do not flicker.',
+    },
+    lampHz: lampHzInput,
+    depthPercent: lampDepthPercentInput,
+    onPercent: lampOnPercentInput,
+    rippleLimitPercent: rippleLimitPercentInput,
+  },
+  model:
+    'Equal hard-edged blades times a lamp that flickers at a rate of its own. The ripple is the exact range over every phase of shutter and lamp; lamp and camera at rates in step stay in part of it until one drifts. The depth of real lamps must be measured; figures here are from memory. The mains drifts by a few parts in a thousand, so a lamp in step with the camera does not stay there.',
+  compute(settings) {
+    const { filmFps, flashesPerFrame, openPercent, cameraFps, exposureSeconds } = settings;
+    requireWithinCameraFrame(cameraFps, exposureSeconds);
+    const open = openPercent / 100;
+    const { lampKind, lampHz, depthPercent, onPercent } = settings;
+    const lamp = makeLamp(lampKind, lampHz, depthPercent, onPercent);
+    const ripple = lampRipple(filmFps, flashesPerFrame, open, exposureSeconds, lamp);
+    const shutterAlone = equalBladeRipplePercent(filmFps, flashesPerFrame, open, exposureSeconds);
+    const lampAlone = lampAloneRipple(lamp, exposureSeconds).percent;
+    const flashRate = flashRateHz(filmFps, flashesPerFrame);
+    const lampBeat = Math.abs(beatHz(lampHz, cameraFps));
+    const difference = Math.abs(flashRate - lampHz);
+    const differenceBeat = difference < 1e-9 ? 0 : Math.abs(beatHz(difference, cameraFps));
+    const cautions = flashCaution(ripple.percent, beatHz(flashRate, cameraFps));
+    return {
+      ...(cautions.length > 0 ? { cautions } : {}),
+      verdict: verdictOf(ripple.percent, shutterAlone, settings.rippleLimitPercent),
+      answers: {
+        ripplePercent: quantityAnswer('Ripple of shutter and lamp', ripple.percent, 'percent', 3, {
+          level: ripple.percent <= settings.rippleLimitPercent ? 'good' : 'stop',
+          note: 'Peak to peak, over every phase that can come.',
+        }),
+        rippleStops:
+          ripple.stops === undefined
+            ? wordsAnswer('Ripple in stops', 'no limit', {
+                note: 'Some exposures get no light at all.',
+              })
+            : quantityAnswer('Ripple in stops', ripple.stops, 'stop', 3),
+        shutterAlonePercent: quantityAnswer('Shutter alone', shutterAlone, 'percent', 3),
+        lampAlonePercent: quantityAnswer('Lamp alone', lampAlone, 'percent', 3, {
+          note: 'As in a machine without a shutter.',
+        }),
+        lampBeatHz: quantityAnswer('Lamp beat with the camera', lampBeat, 'Hz', 3, {
+          note:
+            lampBeat === 0
+              ? 'In step with the camera; it moves only as the mains drifts.'
+              : 'How often the lamp alone would make the picture pulse.',
+        }),
+        differenceBeatHz: quantityAnswer('Beat of lamp against shutter', differenceBeat, 'Hz', 3, {
+          note: 'Their difference, as the camera shows it: a pulsation of its own.',
+        }),
+        lampMatchSeconds: lampMatchAnswer(lampHz, exposureSeconds, cameraFps),
+      },
+    };
+  },
+  working(settings, { answers }) {
+    const { filmFps, flashesPerFrame, cameraFps, exposureSeconds, lampHz } = settings;
+    const textOf = (key: string): string => answers[key]?.text ?? '';
+    const flashRate = flashRateHz(filmFps, flashesPerFrame);
+    const time = formatExposure(exposureSeconds);
+    return [
+      {
+        words:
+          'One exposure holds so many flashes, and so many lamp periods. Whole numbers are harmless.',
+        sum: `${formatNumber(flashRate, 4)} × ${time} = ${formatNumber(flashRate * exposureSeconds, 4)}; ${formatNumber(lampHz, 5)} × ${time} = ${formatNumber(lampHz * exposureSeconds, 4)}`,
+      },
+      {
+        words: 'Each alone, over all its phases.',
+        sum: `shutter ${textOf('shutterAlonePercent')}, lamp ${textOf('lampAlonePercent')}`,
+      },
+      {
+        words:
+          'The product of both over every pair of phases; most less least, divided by the mean.',
+        sum: textOf('ripplePercent'),
+      },
+      {
+        words: 'The lamp rate less the nearest multiple of the camera rate is the lamp beat.',
+        sum: `${formatNumber(lampHz, 5)} against multiples of ${formatNumber(cameraFps, 5)}: ${textOf('lampBeatHz')}`,
+      },
+    ];
+  },
+  cautions: [
+    'Work on a mains lamp or its supply is for a qualified person, under the local rules. Pull the plug and let the lamp cool first.',
+    'Do not look into the lamp, bright LEDs included.',
+  ],
+  sources: [
+    'cie-tn-006-2016',
+    'mains-flicker-forum',
+    'mains-frequency',
+    'wcag-2-3-1',
+    'arithmetic',
+    'common-practice',
+    'from-memory',
+  ],
+});

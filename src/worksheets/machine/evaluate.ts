@@ -1,0 +1,188 @@
+import type Fraction from 'fraction.js';
+import { OutOfRangeError } from '../../quantity/errors.ts';
+import { ownProperty } from '../../quantity/own-property.ts';
+import { formatNumber } from '../../quantity/format.ts';
+import type { Parsed } from '../../quantity/parse-number.ts';
+import { parseQuantityList } from '../../quantity/parse-list.ts';
+import { parseCount, parseQuantity, type QuantityReading } from '../../quantity/parse-quantity.ts';
+import { quotable } from '../../quantity/typed-text.ts';
+import { UNITS, convertUnit, type Unit } from '../../quantity/units.ts';
+import type {
+  Worksheet,
+  InputSpec,
+  InputSpecs,
+  ListInput,
+  OptionalQuantityInput,
+  Outcome,
+  QuantityInput,
+  WorkingStep,
+} from './types.ts';
+
+/** Texts as typed, by input key. */
+export type Entries = Readonly<Record<string, string>>;
+
+/**
+ * What became of a worksheet with these entries: either every entry was accepted and there is an
+ * outcome, or at least one message and no outcome at all (a stale number would be worse than none).
+ */
+export interface Evaluation {
+  /** Message beside a field, by input key. */
+  readonly messages: Readonly<Record<string, string>>;
+  /** Message that belongs to no single field. */
+  readonly message?: string;
+  readonly outcome?: Outcome;
+  /** The steps; worked out when asked for. */
+  readonly working?: () => readonly WorkingStep[];
+}
+
+type Read = Parsed<{ readonly value: unknown; readonly exact?: unknown }>;
+
+/** The entries a worksheet opens with: its defaults, overlaid with those given. */
+export function fillEntries(inputs: InputSpecs, given: Entries): Entries {
+  return Object.fromEntries(
+    Object.entries(inputs).map(([key, spec]) => [key, ownProperty(given, key) ?? spec.default]),
+  );
+}
+
+function rangeText(spec: QuantityInput | OptionalQuantityInput | ListInput): string {
+  const shown = spec.entryUnit ?? spec.unit;
+  const inShown = (value: number): string => formatNumber(convertUnit(value, spec.unit, shown), 4);
+  const unit: Unit = UNITS[shown];
+  const symbol = unit.symbol === '' ? '' : ` ${unit.symbol}`;
+  return `${inShown(spec.minimum)} to ${inShown(spec.maximum)}${symbol}`;
+}
+
+function refuse(reason: string, spec: { readonly accepted: string }): Read {
+  return { ok: false, reason: `${reason}. Try ${spec.accepted}.` };
+}
+
+/** Unit and range of an input, as the parsers of core take them. */
+function readingOf(spec: QuantityInput | OptionalQuantityInput | ListInput): QuantityReading {
+  const { unit, entryUnit = unit, minimum, maximum } = spec;
+  return { unit, entryUnit, minimum, maximum };
+}
+
+function readQuantity(
+  spec: QuantityInput | OptionalQuantityInput,
+  text: string,
+  angleFps: number | undefined,
+): Read {
+  if (spec.kind === 'optional-quantity' && quotable(text) === '') {
+    return { ok: true, value: { value: undefined } };
+  }
+  const parsed = parseQuantity(text, {
+    ...readingOf(spec),
+    ...(spec.angleOf === undefined ? {} : { angleFps: angleFps ?? Number.NaN }),
+  });
+  if (!parsed.ok) return refuse(parsed.reason, spec);
+  const { value } = parsed.value;
+  // A typed decimal can miss an inclusive bound by one rounding step of a unit conversion.
+  const slack = 1e-12 * Math.max(Math.abs(spec.minimum), Math.abs(spec.maximum));
+  if (!(value >= spec.minimum - slack && value <= spec.maximum + slack)) {
+    return refuse(`“${quotable(text)}” is outside the range ${rangeText(spec)}`, spec);
+  }
+  return { ok: true, value: parsed.value };
+}
+
+function readList(spec: ListInput, text: string): Read {
+  if (spec.mayBeEmpty === true && text.trim() === '') {
+    return { ok: true, value: { value: [], exact: [] } };
+  }
+  const parsed = parseQuantityList(text, readingOf(spec));
+  if (!parsed.ok) return refuse(parsed.reason, spec);
+  if (parsed.value.length > spec.longest) {
+    return refuse(`That is more than ${spec.longest} entries`, spec);
+  }
+  const outside = parsed.value.findIndex(
+    ({ value }) => !(value >= spec.minimum && value <= spec.maximum),
+  );
+  if (outside >= 0) {
+    return refuse(`Entry ${outside + 1} is outside the range ${rangeText(spec)}`, spec);
+  }
+  return {
+    ok: true,
+    value: {
+      value: parsed.value.map(({ value }) => value),
+      exact: parsed.value.map(({ exact }) => exact),
+    },
+  };
+}
+
+/**
+ * Reads one entry the way a worksheet does: the value, or the message for its field. Never throws.
+ * `angleFps` turns a shutter angle into a time; without it angles are refused.
+ */
+export function readInput(spec: InputSpec, text: string, angleFps?: number): Read {
+  switch (spec.kind) {
+    case 'quantity':
+    case 'optional-quantity':
+      return readQuantity(spec, text, angleFps);
+    case 'list':
+      return readList(spec, text);
+    case 'count': {
+      const parsed = parseCount(text, spec);
+      if (!parsed.ok) return refuse(parsed.reason, spec);
+      if (parsed.value < spec.minimum || parsed.value > spec.maximum) {
+        return refuse(
+          `“${quotable(text)}” is outside the range ${spec.minimum} to ${spec.maximum}`,
+          spec,
+        );
+      }
+      return { ok: true, value: { value: parsed.value } };
+    }
+    case 'choice':
+      return Object.hasOwn(spec.options, text)
+        ? { ok: true, value: { value: text } }
+        : {
+            ok: false,
+            reason: `“${quotable(text)}” is not one of the choices: ${Object.values(spec.options).join('; ')}.`,
+          };
+  }
+}
+
+/**
+ * Reads the entries and computes the worksheet. Never throws for anything a reader can type; an
+ * error that is not about a value is a fault of ours and passes through.
+ */
+export function evaluate(worksheet: Worksheet, entries: Entries): Evaluation {
+  const specs = worksheet.inputs;
+  const values: Record<string, unknown> = {};
+  const exact: Record<string, unknown> = {};
+  const messages: Record<string, string> = {};
+
+  const keys = Object.keys(specs);
+  const needsRate = (key: string): boolean => {
+    const spec = specs[key];
+    return (
+      (spec?.kind === 'quantity' || spec?.kind === 'optional-quantity') &&
+      spec.angleOf !== undefined
+    );
+  };
+  const ordered = [...keys.filter((key) => !needsRate(key)), ...keys.filter(needsRate)];
+  for (const key of ordered) {
+    const spec = specs[key];
+    if (spec === undefined) continue;
+    const rateKey =
+      spec.kind === 'quantity' || spec.kind === 'optional-quantity' ? spec.angleOf : undefined;
+    const angleFps = rateKey === undefined ? undefined : (values[rateKey] as number | undefined);
+    const read = readInput(spec, ownProperty(entries, key) ?? spec.default, angleFps);
+    if (read.ok) {
+      values[key] = read.value.value;
+      if (read.value.exact !== undefined) exact[key] = read.value.exact as Fraction;
+    } else {
+      messages[key] = read.reason;
+    }
+  }
+  if (Object.keys(messages).length > 0) return { messages };
+
+  try {
+    return { messages, ...worksheet.run(values, exact) };
+  } catch (error) {
+    if (!(error instanceof OutOfRangeError)) throw error;
+    const spec = ownProperty(specs, error.argument);
+    const expected = `Expected ${error.accepted}.`;
+    if (spec === undefined) return { messages, message: `${error.argument}: ${expected}` };
+    const example = spec.kind === 'choice' ? '' : ` An entry looks like ${spec.accepted}.`;
+    return { messages: { [error.argument]: `${expected}${example}` } };
+  }
+}

@@ -1,0 +1,166 @@
+import {
+  ACETIC_ODOUR_THRESHOLD_PPM,
+  acidLevelEntry,
+  ACID_LEVELS,
+  AUTOCATALYTIC_ACIDITY,
+  cautiousAcidLevel,
+} from '../../../core/reel/acid-level.ts';
+import { FREEZING_STEPS } from '../../../core/reel/freezing.ts';
+import { formatNumber } from '../../../quantity/format.ts';
+import { withSmallInitial } from '../../../quantity/sentence.ts';
+import { quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
+import { STATUS_WORDS } from '../../machine/provenance-words.ts';
+import {
+  defineWorksheet,
+  type Outcome,
+  type ResultTable,
+  type VerdictLevel,
+} from '../../machine/types.ts';
+
+/** Shades in the order of the chart; the number is the place on its scale. */
+const SHADES = {
+  'not-tested': { words: 'not tested', shade: undefined },
+  'level-0': { words: 'level 0', shade: 0 },
+  'between-0-and-1': { words: 'between 0 and 1', shade: 0.5 },
+  'level-1': { words: 'level 1', shade: 1 },
+  'between-1-and-1.5': { words: 'between 1 and 1.5', shade: 1.25 },
+  'level-1.5': { words: 'level 1.5', shade: 1.5 },
+  'between-1.5-and-2': { words: 'between 1.5 and 2', shade: 1.75 },
+  'level-2': { words: 'level 2', shade: 2 },
+  'between-2-and-3': { words: 'between 2 and 3', shade: 2.5 },
+  'level-3': { words: 'level 3', shade: 3 },
+} as const;
+
+type Shade = keyof typeof SHADES;
+
+/** From here on the film is frozen or kept cold at least. */
+const FREEZE_FROM_LEVEL = 1.5;
+
+const LEVELS_TABLE = (level: number | undefined): ResultTable => ({
+  caption: 'The published levels',
+  columns: ['Level', 'Condition', 'What to do', 'How it is known'],
+  rows: ACID_LEVELS.map((row) => ({
+    cells: [formatNumber(row.level), row.condition, row.action, STATUS_WORDS[row.status]],
+    ...(row.level === level ? { level: verdictLevel(row.level) } : {}),
+  })),
+});
+
+const FREEZING_TABLE: ResultTable = {
+  caption: 'How to freeze a film, and how to thaw it',
+  columns: ['Step', 'Do this', 'Sources'],
+  rows: FREEZING_STEPS.map(({ what, sources }, index) => ({
+    cells: [String(index + 1), what, sources.join(', ')],
+  })),
+};
+
+const NOT_TESTED: Outcome = {
+  verdict: {
+    level: 'stop',
+    sentence:
+      'Not tested, so not good: lay a strip in now and read it after a day; until then acetate does not run.',
+  },
+  answers: {
+    acidLevel: wordsAnswer('Counts as level', 'not known'),
+    condition: wordsAnswer('Condition', 'not known'),
+    action: wordsAnswer('What to do', 'Lay a strip in'),
+    mayRun: wordsAnswer('May it run', 'not before it is tested'),
+    pastOnset: wordsAnswer('Decay feeds itself', 'not known'),
+    howKnown: wordsAnswer('How this is known', STATUS_WORDS.practice),
+  },
+  tables: [LEVELS_TABLE(undefined)],
+  cautions: [],
+};
+
+function verdictLevel(level: number): VerdictLevel {
+  if (level === 0) return 'good';
+  return level >= 2 ? 'stop' : 'care';
+}
+
+function runText(level: number): string {
+  if (level === 0) return 'by the acid alone, yes';
+  if (level < 2) return 'slowly and with care, and soon';
+  return level < 3 ? 'not on a claw or sprocket machine' : 'no: leave it to a specialist';
+}
+
+export const worksheet = defineWorksheet({
+  id: 'acid-level',
+  title: 'Acid level',
+  question: 'What does the acid-detector strip say about this reel?',
+  chapter: 'reel/condition',
+  inputs: {
+    shade: {
+      kind: 'choice',
+      label: 'Colour of the strip',
+      options: Object.fromEntries(
+        Object.entries(SHADES).map(([key, { words }]) => [key, words]),
+      ) as Readonly<Record<Shade, string>>,
+      default: 'not-tested',
+      help: 'Compare with the printed chart after the time on the packet, about a day at room temperature, in daylight. Only proved polyester does without the test.',
+    },
+  },
+  model:
+    'A published table of five levels; nothing is interpolated, and a shade between two levels counts as the higher one. Level 1.5 is where the acid that is set free starts to speed up its own making. The strips are for acetate film: polyester gives no vinegar, and nitrate gives other acids.',
+  compute({ shade }) {
+    const found = SHADES[shade].shade;
+    if (found === undefined) return NOT_TESTED;
+    const level = cautiousAcidLevel(found);
+    const entry = acidLevelEntry(level);
+    const isBetween = level !== found;
+    return {
+      verdict: {
+        level: verdictLevel(level),
+        sentence: `${isBetween ? 'Take it as level' : 'Level'} ${formatNumber(level)}: ${withSmallInitial(entry.condition)}.`,
+      },
+      answers: {
+        acidLevel: quantityAnswer('Counts as level', level, 'one'),
+        condition: wordsAnswer('Condition', entry.condition),
+        action: wordsAnswer('What to do', entry.action),
+        mayRun: wordsAnswer('May it run', runText(level), {
+          note: 'By the acid alone; the triage of the reel weighs everything.',
+        }),
+        pastOnset: wordsAnswer('Decay feeds itself', level >= 1.5 ? 'yes' : 'not yet', {
+          note: `The point is a free acidity of ${AUTOCATALYTIC_ACIDITY}, level 1.5.`,
+        }),
+        howKnown: wordsAnswer('How this is known', STATUS_WORDS[entry.status]),
+      },
+      tables: [LEVELS_TABLE(level), ...(level >= FREEZE_FROM_LEVEL ? [FREEZING_TABLE] : [])],
+      cautions:
+        level >= 2
+          ? [
+              'Open the can outdoors or under extraction and wear nitrile gloves: acid vapour and liquid burn skin, eyes and lungs.',
+            ]
+          : [],
+    };
+  },
+  working({ shade }, { answers }) {
+    if (shade === 'not-tested') {
+      return [{ words: 'Without a strip there is no level, and an unknown level is not good.' }];
+    }
+    return [
+      {
+        words: 'The smallest published level that is not below the shade is taken.',
+        sum: `${SHADES[shade].words} → level ${answers['acidLevel']?.text ?? ''}`,
+      },
+      {
+        words: `The table gives condition and action: ${answers['condition']?.text ?? ''}. ${answers['action']?.text ?? ''}.`,
+      },
+    ];
+  },
+  cautions: [
+    `Vinegar is smelt from about ${ACETIC_ODOUR_THRESHOLD_PPM.least} to ${ACETIC_ODOUR_THRESHOLD_PPM.most} ppm: a smell means acid in the air, so open the window.`,
+    'Keep a sour reel apart from sound ones, in a can that is not airtight.',
+  ],
+  sources: [
+    'ipi-acid-user-guide-2001',
+    'ipi-filmcare',
+    'nishimura-1993',
+    'acetic-acid-guideline',
+    'film-forever-8',
+    'filmcare-low-temperature',
+    'mccormick-goodhart-cmi',
+    'vitale-cold-storage',
+    'film-laboratory-storage',
+    'from-memory',
+    'common-practice',
+  ],
+});

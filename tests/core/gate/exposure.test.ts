@@ -1,0 +1,79 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  exposureOfAngleSeconds,
+  fitsCameraFrame,
+  matchingExposures,
+  matchingExposureSeconds,
+  shutterAngleDegrees,
+} from '../../../src/core/gate/exposure.ts';
+
+describe('matching exposure times', () => {
+  test.each([
+    [18, 3, 1 / 54],
+    [50 / 3, 3, 1 / 50],
+    [24, 3, 1 / 72],
+    [25, 2, 1 / 50],
+  ])('%f frames/s with %i flashes: %f s', (filmFps, flashes, seconds) => {
+    expect(matchingExposureSeconds(filmFps, flashes, 1)).toBeCloseTo(seconds, 12);
+  });
+
+  test('at 25 frames/s only 1/54 and 1/27 s fit for 18 frames/s with three flashes', () => {
+    const times = matchingExposures(18, 3, 25);
+    expect(times).toHaveLength(2);
+    expect(times[0]).toBeCloseTo(1 / 54, 12);
+    expect(times[1]).toBeCloseTo(1 / 27, 12);
+  });
+
+  test('one that just fills the camera frame counts as fitting', () => {
+    expect(matchingExposures(50 / 3, 3, 25)).toHaveLength(2);
+    expect(matchingExposures(25, 2, 50)).toHaveLength(1);
+  });
+
+  test('none fits when a flash outlasts the camera frame', () => {
+    expect(matchingExposures(10, 1, 25)).toEqual([]);
+  });
+
+  test('all of them fit and the next one would not', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 60, noNaN: true }),
+        fc.integer({ min: 1, max: 12 }),
+        fc.double({ min: 1, max: 240, noNaN: true }),
+        (filmFps, flashes, cameraFps) => {
+          const times = matchingExposures(filmFps, flashes, cameraFps);
+          for (const seconds of times) expect(fitsCameraFrame(seconds, cameraFps)).toBe(true);
+          const next = (times.length + 1) / (filmFps * flashes);
+          expect(next * cameraFps).toBeGreaterThan(1);
+        },
+      ),
+    );
+  });
+});
+
+describe('shutter angle', () => {
+  test.each([
+    [180, 24, 1 / 48],
+    [180, 25, 1 / 50],
+    [172.8, 24, 1 / 50],
+    [144, 24, 1 / 60],
+    [90, 24, 1 / 96],
+    [180, 18, 1 / 36],
+    [180, 30_000 / 1001, 1001 / 60_000],
+  ])('%f° at %f frames/s is %f s', (angle, cameraFps, seconds) => {
+    expect(exposureOfAngleSeconds(angle, cameraFps)).toBeCloseTo(seconds, 12);
+  });
+
+  test('and time are each other’s inverse', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 360, noNaN: true }),
+        fc.double({ min: 1, max: 240, noNaN: true }),
+        (angle, cameraFps) => {
+          const seconds = exposureOfAngleSeconds(angle, cameraFps);
+          expect(shutterAngleDegrees(seconds, cameraFps)).toBeCloseTo(angle, 9);
+        },
+      ),
+    );
+  });
+});
