@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readoutOrWorst } from '../../src/core/readout.ts';
+import { readoutOrWorst } from '../../src/core/gate/readout.ts';
 
 // Least, middle and most of the readout times of up to 50 cameras by mode: frames/s, milliseconds
 // (rolling-shutter-measurements). No sum stands behind this, only a bound, so that it is no published check.
