@@ -1,14 +1,16 @@
-/**
- * A module that so many live parts share belongs to what every form needs. Below that, modules that
- * several worksheets of one room share go together, so that a sheet of the reel brings nothing of the
- * gate.
- */
-const SHARED_BY_MOST = 3;
-const SHARED_IN_A_ROOM = 2;
+/** A module that only one script needs stays with it. */
+const SHARED_BY = 2;
 
-/** Room of a module of the core or of a worksheet: the folder of its part of the job. */
-function roomOf(id) {
-  return /\/src\/(?:core|worksheets)\/(reel|gate|file|customer)\//u.exec(id)?.[1] ?? null;
+/**
+ * Which script holds a shared module, by its folder: what every form is made with, or the room of a
+ * part of the job, so that a sheet of the reel brings nothing of the gate. What wakes the page's live
+ * parts belongs to the page itself.
+ */
+function scriptOf(id) {
+  const room = /\/src\/(?:core|worksheets)\/(reel|gate|file|customer)\//u.exec(id)?.[1];
+  if (room !== undefined) return room;
+  if (/\/node_modules\/fraction\.js\/|\/src\/(?:quantity|worksheets)\//u.test(id)) return 'form';
+  return /\/src\/ui\//u.test(id) ? 'form' : null;
 }
 
 /** Name of a script: a worksheet is called after its folder, because all their files have one name. */
@@ -33,13 +35,16 @@ export function fewerChunks() {
           // Lists of files to preload would weigh on every page; chains are short enough without.
           modulePreload: false,
           rolldownOptions: {
+            preserveEntrySignatures: 'allow-extension',
             output: {
               chunkFileNames: scriptName,
               codeSplitting: {
+                // A script holds what its name says and nothing that this happens to import.
+                includeDependenciesRecursively: false,
                 groups: [
-                  { name: 'preact', test: /node_modules[\\/]preact[\\/]/u, priority: 3 },
-                  { name: 'form', minShareCount: SHARED_BY_MOST, priority: 2 },
-                  { name: roomOf, minShareCount: SHARED_IN_A_ROOM, priority: 1 },
+                  { name: 'page', test: /\/src\/ui\/islands\//u, priority: 3 },
+                  { name: 'preact', test: /node_modules[\\/]preact[\\/]/u, priority: 2 },
+                  { name: scriptOf, minShareCount: SHARED_BY, priority: 1 },
                 ],
               },
             },

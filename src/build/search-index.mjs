@@ -6,7 +6,7 @@ import { parse } from 'node-html-parser';
 const NOT_CHAPTER_TEXT =
   '.sheet, .example, [id^="table-"], .table-note, .glossary, .source-list, .margin-note, .section-link, noscript, script, style, math, nav, .chapter-number';
 /** Letters of a section's text that are shown under its heading. */
-const SHOWN = 170;
+const SHOWN = 100;
 /** A word that so large a share of all sections uses tells none of them apart. */
 const EVERYWHERE = 0.3;
 

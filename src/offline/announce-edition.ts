@@ -1,4 +1,4 @@
-import { sitePath } from '../ui/site-path.ts';
+import { sitePath } from '../ui/islands/site-path.ts';
 import { safetySentence, type EditionNews } from './edition-news.ts';
 
 /** What the reader pressed: the page to show once the new edition is in charge. */

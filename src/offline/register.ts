@@ -1,4 +1,4 @@
-import { sitePath } from '../ui/site-path.ts';
+import { sitePath } from '../ui/islands/site-path.ts';
 
 // Keeps the book on the reader's device. Not while developing, where a kept page would be stale.
 

@@ -6,7 +6,7 @@ import { PAGE_WIDTH, TEXT_HEIGHT, textWidth } from './shapes/page.ts';
 
 type CameraFrame = WholeFramesData['cameraFrames'][number];
 
-const MOST_FRAMES = 24;
+const MOST_FRAMES = 12;
 const GAP = 8;
 const BOX_HEIGHT = 64;
 const TOP = 38;

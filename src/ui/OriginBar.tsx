@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { sitePath } from './site-path.ts';
+import { sitePath } from './islands/site-path.ts';
 
 /** Whose numbers a sheet opens with. */
 export type Origin = 'book' | 'bench' | 'link';

@@ -5,9 +5,9 @@ import { benchOverlay } from './bench/bench-entries.ts';
 import { pageBench } from './bench/page-bench.ts';
 import { keptSheet, replaceEntry, withSheet, type SheetState } from './islands/history-entry.ts';
 import { typedTexts } from './islands/typed-fields.ts';
-import { loadPicture } from './load-picture.ts';
+import { loadPicture } from './islands/load-picture.ts';
 import { addressFault, entriesFromQuery } from './permalink.ts';
-import { showAddressFault } from './show-address-fault.ts';
+import { showAddressFault } from './islands/show-address-fault.ts';
 import { WorksheetView, type PictureComponent } from './WorksheetView.tsx';
 
 /**

@@ -1,6 +1,6 @@
 // “/” leads to search from any page, unless the reader is typing or a modifier is held.
 
-import { sitePath } from './site-path.ts';
+import { sitePath } from './islands/site-path.ts';
 
 function isTyping(target: EventTarget | null): boolean {
   return (

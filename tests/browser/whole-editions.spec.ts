@@ -77,6 +77,7 @@ test('the line cut in the middle of a download leaves the old edition, and the n
   host.mend();
   expect(await lookForNewer(page)).toBe(true);
   await page.locator('.edition').getByRole('button', { name: 'Reload' }).click();
+  await expect(page.locator('html')).toHaveAttribute('data-page-of', 'edition2');
   host.isDown = true;
   await expectWhole(page, host.address, 'edition2');
 });

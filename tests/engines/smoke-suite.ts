@@ -42,9 +42,12 @@ export function smokeSuite(choice: EngineChoice): void {
         (way, address) => {
           // The mark is gone in a page that was loaded anew, and in another page.
           Object.assign(window, { isLeft: true });
-          if (way === 'open') location.assign(address);
-          else if (way === 'reload') location.reload();
-          else history.back();
+          // Later: a driver may wait in vain for the answer of a page that is gone.
+          setTimeout(() => {
+            if (way === 'open') location.assign(address);
+            else if (way === 'reload') location.reload();
+            else history.back();
+          }, 10);
         },
         how,
         url,
@@ -131,12 +134,14 @@ export function smokeSuite(choice: EngineChoice): void {
       await type(`${form} [name="exposureSeconds"]`, '1/54');
       await live(form);
       await expectValue(`${form} [name="exposureSeconds"]`, '1/54');
+      // One flash of 18 × 3 in a second: no ripple. The book's own 1/50 s has one.
       await waitUntil(
         engine,
-        'a verdict for 1/54',
-        (selector) =>
-          document.querySelector(`${selector} .verdict`)?.textContent.includes('Good') === true,
-        form,
+        'no ripple at 1/54',
+        () =>
+          document
+            .querySelector('#flash-match-answer-ripplePercent .answer-value')
+            ?.textContent.startsWith('0 ') === true,
       );
       await expectAgreement(form);
     });

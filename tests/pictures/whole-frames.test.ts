@@ -47,7 +47,7 @@ describe('whole frames', () => {
       purity: 1,
     }));
     const root = draw(Picture, { ...wholeFrames, cameraFrames });
-    expect(root.querySelectorAll('rect.pic-tint')).toHaveLength(24);
-    expect(texts(root)).toContain('76 more not drawn');
+    expect(root.querySelectorAll('rect.pic-tint')).toHaveLength(12);
+    expect(texts(root)).toContain('88 more not drawn');
   });
 });

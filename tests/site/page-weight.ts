@@ -17,7 +17,8 @@ export interface PageWeight {
   readonly parts: readonly { readonly path: string; readonly bytes: number }[];
 }
 
-const isText = (path: string): boolean => /\.(?:html|css|js|mjs|svg|json|txt)$/u.test(path);
+const isText = (path: string): boolean =>
+  /\.(?:html|css|js|mjs|svg|json|txt|webmanifest)$/u.test(path);
 
 export function sentBytes(path: string, content: Buffer): number {
   return isText(path) ? gzipSync(content, { level: 9 }).length : content.length;

@@ -4,7 +4,7 @@ import {
   type PrivateField,
   type StoredField,
 } from '../../worksheets/machine/bench-fields.ts';
-import { sitePath } from '../site-path.ts';
+import { sitePath } from '../islands/site-path.ts';
 import type { BenchOffer } from './bench-edits.ts';
 import { tidyName } from './bench-schema.ts';
 import {

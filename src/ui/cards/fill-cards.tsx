@@ -2,8 +2,8 @@ import { render } from 'preact';
 import { benchOverlay } from '../bench/bench-entries.ts';
 import { currentTexts } from '../bench/bench-state.ts';
 import { pageBench } from '../bench/page-bench.ts';
-import { loadWorksheet } from '../load-worksheet.ts';
-import { sitePath } from '../site-path.ts';
+import { loadWorksheet } from '../islands/load-worksheet.ts';
+import { sitePath } from '../islands/site-path.ts';
 import { BenchCard } from './BenchCard.tsx';
 
 async function fill(card: HTMLElement): Promise<void> {

@@ -4,7 +4,7 @@ import { AnswerText } from '../AnswerList.tsx';
 import type { Units } from '../bench/bench-state.ts';
 import { EntryField } from '../EntryField.tsx';
 import { permalink } from '../permalink.ts';
-import { sitePath } from '../site-path.ts';
+import { sitePath } from '../islands/site-path.ts';
 import { ResultTableView } from '../ResultExtras.tsx';
 import { VerdictLine } from '../VerdictLine.tsx';
 import { Blank } from './Blank.tsx';

@@ -3,7 +3,7 @@ import { currentTexts } from '../bench/bench-state.ts';
 import { pageBench } from '../bench/page-bench.ts';
 import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import { keptSheet, replaceEntry, withSheet } from '../islands/history-entry.ts';
-import { loadWorksheet } from '../load-worksheet.ts';
+import { loadWorksheet } from '../islands/load-worksheet.ts';
 import { benchFields, worksheetIds } from './gather.ts';
 import { GatheredSheet } from './GatheredSheet.tsx';
 import { PLANS } from './plans.ts';

@@ -1,5 +1,5 @@
 import type { Entries } from '../../worksheets/machine/evaluate.ts';
-import { sitePath } from '../site-path.ts';
+import { sitePath } from '../islands/site-path.ts';
 import type { Plan } from './plan.ts';
 
 /** Longest text taken from a link into a field; anything longer is no quantity. */

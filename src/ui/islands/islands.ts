@@ -1,5 +1,5 @@
-import { loadPicture } from '../load-picture.ts';
-import { loadWorksheet } from '../load-worksheet.ts';
+import { loadPicture } from './load-picture.ts';
+import { loadWorksheet } from './load-worksheet.ts';
 
 /** When a part of a page is brought to life, unless a link, a bench or the reader asks sooner. */
 export type When =

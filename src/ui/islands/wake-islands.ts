@@ -1,6 +1,6 @@
 // The page's own small script: brings each live part to life when it is needed, so that a chapter
 // costs no more script than its reader uses. The static page already shows the book's numbers.
-import { showAddressFault } from '../show-address-fault.ts';
+import { showAddressFault } from './show-address-fault.ts';
 import { keptSheet, replaceEntry, withSheet } from './history-entry.ts';
 import { ISLANDS, type Island, type Redraw } from './islands.ts';
 import { markOldAnswers, sayFailed, sayLoading, saySettled, unmarkAnswers } from './old-answers.ts';
@@ -104,13 +104,18 @@ function wakeAsked(): void {
   }
 }
 wakeAsked();
+/** No event tells when a browser has done with the fields; it is soon, and later on a busy device. */
+const FIELDS_SETTLE_MILLISECONDS = [0, 100, 500] as const;
+
 // A browser puts texts back after the page has loaded, or together with the whole page; and some empty
-// the fields of a page that they bring back whole. Either is done by the next task.
+// the fields of a page that they bring back whole.
 addEventListener('pageshow', ({ persisted }) => {
-  setTimeout(() => {
-    if (persisted) for (const redraw of redraws) redraw();
-    wakeAsked();
-  }, 0);
+  for (const delay of FIELDS_SETTLE_MILLISECONDS) {
+    setTimeout(() => {
+      if (persisted) for (const redraw of redraws) redraw();
+      wakeAsked();
+    }, delay);
+  }
 });
 
 const { searchParams, hash } = new URL(location.href);

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Worksheet } from '../../worksheets/machine/types.ts';
-import { loadWorksheet } from '../load-worksheet.ts';
+import { loadWorksheet } from '../islands/load-worksheet.ts';
 import { PracticeView } from './PracticeView.tsx';
 import {
   drawProblem,

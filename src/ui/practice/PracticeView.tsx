@@ -4,7 +4,7 @@ import { UNITS } from '../../quantity/units.ts';
 import type { Worksheet } from '../../worksheets/machine/types.ts';
 import { hasOwnUnit } from '../own-unit.ts';
 import { permalink } from '../permalink.ts';
-import { sitePath } from '../site-path.ts';
+import { sitePath } from '../islands/site-path.ts';
 import { WorkingSteps } from '../WorkingSteps.tsx';
 import {
   bareUnit,

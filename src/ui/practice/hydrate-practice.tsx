@@ -1,6 +1,6 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
 import { noteEarlyTyping } from './early-typing.ts';
-import { loadWorksheet } from '../load-worksheet.ts';
+import { loadWorksheet } from '../islands/load-worksheet.ts';
 import { PracticeView } from './PracticeView.tsx';
 import { drawProblem, type PracticeKind } from './practice-problem.ts';
 import { pagePractice } from './practice-store.ts';

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { sitePath } from '../site-path.ts';
+import { sitePath } from '../islands/site-path.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import type { Stretch } from './excerpt.ts';
 import type { Findings, Hit } from './search-index.ts';

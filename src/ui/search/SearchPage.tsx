@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { KINDS, type Kind } from './kinds.ts';
-import { sitePath } from '../site-path.ts';
+import { sitePath } from '../islands/site-path.ts';
 import { moveThroughResults } from './result-keys.ts';
 import { BestHits, ResultGroups } from './ResultGroups.tsx';
 import type { Findings, OpenedIndex, SearchIndex } from './search-index.ts';

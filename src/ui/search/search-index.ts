@@ -1,5 +1,5 @@
 import MiniSearch, { type SearchResult } from 'minisearch';
-import { sitePath } from '../site-path.ts';
+import { sitePath } from '../islands/site-path.ts';
 import { excerptOf, type Stretch } from './excerpt.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import { ALL_RECORDS, FIRST_RECORDS, type StoredRecord } from './search-record.ts';

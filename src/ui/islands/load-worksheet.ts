@@ -1,8 +1,8 @@
-import type { Worksheet } from '../worksheets/machine/types.ts';
+import type { Worksheet } from '../../worksheets/machine/types.ts';
 
 // One chunk per worksheet: a page loads only those it shows.
 const modules = import.meta.glob<{ readonly worksheet: Worksheet }>(
-  '../worksheets/*/*/worksheet.ts',
+  '../../worksheets/*/*/worksheet.ts',
 );
 /** How to fetch each worksheet, by id: the name of its folder. */
 const loaders = new Map(
