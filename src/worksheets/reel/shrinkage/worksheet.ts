@@ -131,7 +131,7 @@ export const worksheet = defineWorksheet({
           note:
             misread === undefined
               ? 'Take this one to the triage of the reel.'
-              : 'Not for the triage of the reel before you counted again.',
+              : 'Not for the triage of the reel: count again first.',
         }),
         ...(spreadMillimetres !== undefined && {
           spreadPercent: quantity(
