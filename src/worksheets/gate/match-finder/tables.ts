@@ -8,6 +8,9 @@ import type { FinderEntries } from './inputs.ts';
 
 const percent = (value: number): string => formatQuantity(value, 'percent', 2);
 
+const neededWords = (cameraFps: number): string =>
+  `whole frames need ${formatNumber(cameraFps, 3)} camera frames/s`;
+
 /** Why a usable setting stands where it stands. */
 function rankWords(match: BestSetting, { speedErrorPercent, nativeFps }: FinderEntries): string {
   const worst =
@@ -18,7 +21,7 @@ function rankWords(match: BestSetting, { speedErrorPercent, nativeFps }: FinderE
     match.gapPercent < 1e-6
       ? 'native rate'
       : `${percent(match.gapPercent)} ${match.filmFps > nativeFps ? 'faster' : 'slower'} than native`;
-  return `ripple ${percent(match.ripplePercent)}${worst}; ${gap}; whole frames need ${formatNumber(match.neededCameraFps, 3)} camera frames/s`;
+  return `ripple ${percent(match.ripplePercent)}${worst}; ${gap}; ${neededWords(match.neededCameraFps)}`;
 }
 
 /** Why a setting fails. */
@@ -26,9 +29,10 @@ function faultWords(miss: NearMiss, entries: FinderEntries): string {
   const { speedErrorPercent, rippleLimitPercent } = entries;
   switch (miss.fault) {
     case 'exposure-too-long':
-      return `the exposure is ${formatNumber(miss.excess, 3)} times as long as a camera frame`;
-    case 'readout-too-long':
-      return `the readout is ${formatNumber(miss.excess, 3)} times as long as a camera frame`;
+    case 'readout-too-long': {
+      const what = miss.fault === 'exposure-too-long' ? 'exposure' : 'readout';
+      return `the ${what} is ${formatNumber(miss.excess, 3)} times as long as a camera frame`;
+    }
     case 'ripple': {
       const ripple =
         speedErrorPercent > 0
@@ -40,7 +44,7 @@ function faultWords(miss: NearMiss, entries: FinderEntries): string {
     case 'blended':
       if (miss.canStayDark) return DARK_ROWS;
       return Number.isFinite(miss.excess)
-        ? `whole frames need ${formatNumber(miss.excess * miss.cameraFps, 3)} camera frames/s`
+        ? neededWords(miss.excess * miss.cameraFps)
         : 'no camera rate gives whole frames: exposure and readout together outlast the film frame';
   }
 }

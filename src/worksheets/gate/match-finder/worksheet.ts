@@ -10,13 +10,15 @@ import { settingTables } from './tables.ts';
 const count = (settings: number) => quantity(settings, 'one', 9);
 
 /** How the ripple of a setting is worked out, by what makes it. */
-function rippleWords(entries: FinderEntries): string {
-  if (entries.lampKind !== 'steady') {
-    return 'The ripple of shutter and lamp together is the most light in such an exposure less the least, over every pair of their phases, divided by the mean.';
+function rippleWords({ lampKind, pulldownBladeDegrees, edgeWipeDegrees }: FinderEntries): string {
+  const isSteady = lampKind === 'steady';
+  if (isSteady && pulldownBladeDegrees === undefined && edgeWipeDegrees === undefined) {
+    return 'The ripple is the smallest of r, 1 − r, open and closed fraction, divided by the open fraction and by that number; r is its part after the decimal point.';
   }
-  return entries.pulldownBladeDegrees === undefined && entries.edgeWipeDegrees === undefined
-    ? 'The ripple is the smallest of r, 1 − r, open and closed fraction, divided by the open fraction and by that number; r is its part after the decimal point.'
-    : 'The ripple of these blades is the most light in such an exposure less the least, divided by the mean.';
+  const [source, phases] = isSteady
+    ? ['these blades', '']
+    : ['shutter and lamp together', ', over every pair of their phases'];
+  return `The ripple of ${source} is the most light in such an exposure less the least${phases}, divided by the mean.`;
 }
 
 export const worksheet = defineWorksheet({

@@ -48,19 +48,20 @@ export const worksheet = defineWorksheet({
     exposureMilliseconds: 'Exposure time in ms',
     framePercent: 'Share of the camera frame',
   },
-  find({ cameraFps, exposureSeconds, otherRates }, exact) {
+  find({ cameraFps, exposureSeconds }, exact) {
     requireWithinCameraFrame(cameraFps, exposureSeconds);
     const angleDegrees = Math.min(360, shutterAngleDegrees(exposureSeconds, cameraFps));
     return {
       angleDegrees,
-      elsewhere: otherRates.map((rateFps, index) => ({
-        rateFps,
-        exactRate: exact.otherRates[index],
-        angleDegrees: fitsCameraFrame(exposureSeconds, rateFps)
-          ? shutterAngleDegrees(exposureSeconds, rateFps)
-          : undefined,
-        exposureSeconds: exposureOfAngleSeconds(angleDegrees, rateFps),
-      })),
+      elsewhere: exact.otherRates.map((rate) => {
+        const fps = rate.valueOf();
+        const doesFit = fitsCameraFrame(exposureSeconds, fps);
+        return {
+          rate,
+          angle: doesFit ? shutterAngleDegrees(exposureSeconds, fps) : undefined,
+          seconds: exposureOfAngleSeconds(angleDegrees, fps),
+        };
+      }),
     };
   },
   outcome({ angleDegrees, elsewhere }, { cameraFps, exposureSeconds }) {
@@ -85,15 +86,11 @@ export const worksheet = defineWorksheet({
           columns: ['Camera rate', `Angle of ${time}`, `Time of ${angle.text}`],
           rows: elsewhere.map((other) => ({
             cells: [
-              other.exactRate === undefined
-                ? formatNumber(other.rateFps, 5)
-                : formatRate(other.exactRate, false),
-              other.angleDegrees === undefined
-                ? 'does not fit'
-                : formatQuantity(other.angleDegrees, 'deg', 4),
-              formatExposure(other.exposureSeconds),
+              formatRate(other.rate, false),
+              other.angle === undefined ? 'does not fit' : formatQuantity(other.angle, 'deg', 4),
+              formatExposure(other.seconds),
             ],
-            level: other.angleDegrees === undefined ? 'stop' : 'note',
+            level: other.angle === undefined ? 'stop' : 'note',
           })),
         },
       ],
