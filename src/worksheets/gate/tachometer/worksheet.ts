@@ -112,8 +112,9 @@ export const worksheet = defineWorksheet({
       resolution,
       accuracyPercent,
     );
+    const perSecond = readingUnit === 'perMinute' ? reading / 60 : reading;
     return {
-      turnsPerSecond: filmFps * turnsPerFrame,
+      turnsPerSecond: perSecond / marksPerTurn,
       filmFps,
       errorFps,
       wantedReading: tachometerReading(wantedFps, readingUnit, marksPerTurn, turnsPerFrame),
