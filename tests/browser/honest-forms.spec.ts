@@ -45,19 +45,19 @@ test('a choice that was made survives a reload, with its verdict', async ({ page
 
 test('the way back finds the field as it was left, with its answers', async ({ page }) => {
   await page.goto(MATCHING);
-  await match(page).getByLabel('Film rate').fill('24');
+  await match(page).getByLabel('Film rate', { exact: true }).fill('24');
   await live(match(page));
   await page.goto('/contents/');
   await page.goBack();
   await live(match(page));
-  await expect(match(page).getByLabel('Film rate')).toHaveValue('24');
+  await expect(match(page).getByLabel('Film rate', { exact: true })).toHaveValue('24');
   await expectAgreement(match(page));
 });
 
 test('a change without pointer or focus wakes the form', async ({ page }) => {
   await page.goto(MATCHING);
   await match(page)
-    .getByLabel('Film rate')
+    .getByLabel('Film rate', { exact: true })
     .evaluate((field: HTMLInputElement) => {
       field.value = '24';
       field.dispatchEvent(new Event('change', { bubbles: true }));
@@ -103,7 +103,7 @@ test('a browser that empties the fields of a page it brings back gets them fille
   page,
 }) => {
   await page.goto(MATCHING);
-  const field = match(page).getByLabel('Film rate');
+  const field = match(page).getByLabel('Film rate', { exact: true });
   await field.fill('24');
   await live(match(page));
   await field.evaluate((input: HTMLInputElement) => {
@@ -126,7 +126,7 @@ test('while the script is on its way the old answers are marked, and cannot be r
     await route.continue();
   });
   await page.goto(MATCHING);
-  await match(page).getByLabel('Film rate').fill('24');
+  await match(page).getByLabel('Film rate', { exact: true }).fill('24');
   await expect(page.locator('.sheet-notice')).toContainText('Loading');
   await expect(match(page).locator('.verdict')).toHaveAttribute('inert', '');
   await expect(match(page).locator('.sheet-answers')).toHaveAttribute('inert', '');
@@ -141,7 +141,7 @@ test('while the script is on its way the old answers are marked, and cannot be r
 test('a script that cannot be fetched is owned up to, and trying again works', async ({ page }) => {
   await page.route(/hydrate-worksheet/u, (route) => route.abort());
   await page.goto(MATCHING);
-  await match(page).getByLabel('Film rate').fill('24');
+  await match(page).getByLabel('Film rate', { exact: true }).fill('24');
   const notice = page.locator('.sheet-notice');
   await expect(notice).toContainText('could not be loaded');
   await expect(match(page).locator('.verdict')).toHaveAttribute('inert', '');
@@ -149,7 +149,7 @@ test('a script that cannot be fetched is owned up to, and trying again works', a
   await notice.getByRole('button', { name: 'Try again' }).click();
   await live(match(page));
   await expect(notice).toHaveCount(0);
-  await expect(match(page).getByLabel('Film rate')).toHaveValue('24');
+  await expect(match(page).getByLabel('Film rate', { exact: true })).toHaveValue('24');
   await expectAgreement(match(page));
 });
 
@@ -159,10 +159,10 @@ test('what is typed on a slow line does not drop the numbers of the link', async
     await route.continue();
   });
   await page.goto(`${MATCHING}?w=flash-match&filmFps=24&cameraFps=30#flash-match`);
-  await match(page).getByLabel('Exposure time').fill('1/60');
+  await match(page).getByLabel('Exposure time', { exact: true }).fill('1/60');
   await live(match(page));
-  await expect(match(page).getByLabel('Film rate')).toHaveValue('24');
-  await expect(match(page).getByLabel('Exposure time')).toHaveValue('1/60');
+  await expect(match(page).getByLabel('Film rate', { exact: true })).toHaveValue('24');
+  await expect(match(page).getByLabel('Exposure time', { exact: true })).toHaveValue('1/60');
   await expect(match(page).locator('.origin-status')).toContainText('link');
   await expectAgreement(match(page));
 });
@@ -183,7 +183,7 @@ test('the first answer waits for at most three steps of a slow line', async ({ p
     await wait(step);
     await route.continue();
   });
-  await match(page).getByLabel('Film rate').fill('24');
+  await match(page).getByLabel('Film rate', { exact: true }).fill('24');
   await live(match(page));
   expect(waves).toBeGreaterThan(0);
   expect(waves).toBeLessThanOrEqual(3);
