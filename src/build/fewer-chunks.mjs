@@ -35,12 +35,9 @@ export function fewerChunks() {
           // Lists of files to preload would weigh on every page; chains are short enough without.
           modulePreload: false,
           rolldownOptions: {
-            preserveEntrySignatures: 'allow-extension',
             output: {
               chunkFileNames: scriptName,
               codeSplitting: {
-                // A script holds what its name says and nothing that this happens to import.
-                includeDependenciesRecursively: false,
                 groups: [
                   { name: 'page', test: /\/src\/ui\/islands\//u, priority: 3 },
                   { name: 'preact', test: /node_modules[\\/]preact[\\/]/u, priority: 2 },

@@ -56,7 +56,7 @@ test('a bench described once opens every worksheet, with one press back @phone',
 
   const form = await openSheet(page);
   await expect(form.locator('.origin-status')).toHaveText('Showing your bench: Attic bench');
-  await expect(form.getByLabel('Film rate')).toHaveValue('24');
+  await expect(form.getByLabel('Film rate', { exact: true })).toHaveValue('24');
   await expect(form.getByLabel('Flashes per frame')).toHaveValue('2');
   await expect(form.getByLabel('Camera rate')).toHaveValue('30');
   await expect(form.getByLabel('Readout time')).toHaveValue('12');
@@ -68,11 +68,11 @@ test('a bench described once opens every worksheet, with one press back @phone',
 
   await form.getByRole('button', { name: 'Book’s numbers' }).click();
   await expect(form.locator('.origin-status')).toHaveText('Showing the book’s numbers');
-  await expect(form.getByLabel('Film rate')).toHaveValue('18');
-  await form.getByLabel('Film rate').fill('20');
+  await expect(form.getByLabel('Film rate', { exact: true })).toHaveValue('18');
+  await form.getByLabel('Film rate', { exact: true }).fill('20');
   await expect(form.locator('.origin-status')).toHaveText('Showing the book’s numbers, changed');
   await form.getByRole('button', { name: 'Your bench' }).click();
-  await expect(form.getByLabel('Film rate')).toHaveValue('24');
+  await expect(form.getByLabel('Film rate', { exact: true })).toHaveValue('24');
   await expect(form.getByRole('button', { name: 'Your bench' })).toHaveAttribute(
     'aria-pressed',
     'true',
@@ -101,7 +101,7 @@ test('a wrong entry keeps what was typed, says what is wanted and is left out', 
   await expect(rate).toHaveValue('quick');
 
   const form = await openSheet(page);
-  await expect(form.getByLabel('Film rate')).toHaveValue('18');
+  await expect(form.getByLabel('Film rate', { exact: true })).toHaveValue('18');
   await expect(form.locator('.origin-left-out')).toContainText('Film rate');
   await expect(form.locator('.verdict')).not.toHaveClass(/verdict-waiting/u);
 });
@@ -111,9 +111,9 @@ test('the numbers of a link win over the bench', async ({ page }) => {
   await describeBench(page);
   const form = await openSheet(page, `${MATCHING}?w=flash-match&filmFps=17&cameraFps=25`);
   await expect(form.locator('.origin-status')).toHaveText('Showing the numbers of the link');
-  await expect(form.getByLabel('Film rate')).toHaveValue('17');
+  await expect(form.getByLabel('Film rate', { exact: true })).toHaveValue('17');
   await form.getByRole('button', { name: 'Your bench' }).click();
-  await expect(form.getByLabel('Film rate')).toHaveValue('24');
+  await expect(form.getByLabel('Film rate', { exact: true })).toHaveValue('24');
 });
 
 test('a link to the bench shows the same in a second browser, which is asked first', async ({
@@ -174,7 +174,7 @@ test('two tabs stay in step, an open worksheet included', async ({ page, context
   const form = await openSheet(page);
   await bench.getByLabel('Film rate', { exact: true }).fill('25');
   await bench.getByLabel('Its name').first().fill('Cellar bench');
-  await expect(form.getByLabel('Film rate')).toHaveValue('25');
+  await expect(form.getByLabel('Film rate', { exact: true })).toHaveValue('25');
   await expect(page.locator('[data-bench-name]')).toHaveText('Cellar bench');
 
   const third = await context.newPage();
@@ -252,7 +252,7 @@ test('a blocked store is said, and page and worksheets work on', async ({ page, 
   await expect(page.getByLabel('Film rate', { exact: true })).toHaveValue('24');
   await expect(page.getByRole('button', { name: 'Save as a file' })).toBeVisible();
   const form = await openSheet(page);
-  await form.getByLabel('Film rate').fill('24');
+  await form.getByLabel('Film rate', { exact: true }).fill('24');
   await expect(
     form.locator('#flash-match-answer-matchingExposureSeconds .answer-value'),
   ).toHaveText(/^1\/36/u);

@@ -159,10 +159,10 @@ test('what is typed on a slow line does not drop the numbers of the link', async
     await route.continue();
   });
   await page.goto(`${MATCHING}?w=flash-match&filmFps=24&cameraFps=30#flash-match`);
-  await match(page).getByLabel('Exposure time').fill('1/60');
+  await match(page).getByLabel('Exposure time', { exact: true }).fill('1/60');
   await live(match(page));
   await expect(match(page).getByLabel('Film rate', { exact: true })).toHaveValue('24');
-  await expect(match(page).getByLabel('Exposure time')).toHaveValue('1/60');
+  await expect(match(page).getByLabel('Exposure time', { exact: true })).toHaveValue('1/60');
   await expect(match(page).locator('.origin-status')).toContainText('link');
   await expectAgreement(match(page));
 });

@@ -25,7 +25,7 @@ test('worksheets, their links, search and sheets to fill in stay in the folder',
   // Everything that the pages ask for lies in the folder, and is there.
   const heard = listenTo(page, '/', site);
   await page.goto(`${site}gate/shutter-blades/`);
-  await page.locator(SHEET).getByLabel('Film rate').fill('24');
+  await page.locator(SHEET).getByLabel('Film rate', { exact: true }).fill('24');
   await expect(page.locator(`${SHEET} #flash-rate-answer-flashRateHz`)).toContainText('72');
   await page
     .locator(SHEET)

@@ -43,7 +43,7 @@ test('after one visit worksheets, links with numbers and search work with the se
   const sheet = page.locator('worksheet-form[data-instance="flash-rate"]');
   await expect(sheet).toHaveAttribute('data-ready', 'true');
   await expect(sheet.locator('#flash-rate-answer-flashRateHz')).toContainText('72');
-  await sheet.getByLabel('Film rate').fill('16 2/3');
+  await sheet.getByLabel('Film rate', { exact: true }).fill('16 2/3');
   await expect(sheet.locator('#flash-rate-answer-flashRateHz')).toContainText('50');
 
   await page.goto(`${edition.address}/search/?q=ghost`);

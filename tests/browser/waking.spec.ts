@@ -37,7 +37,7 @@ test('what is typed while the script is on its way is kept', async ({ page }) =>
     await route.continue();
   });
   await page.goto(MATCHING);
-  const field = form(page).getByLabel('Exposure time');
+  const field = form(page).getByLabel('Exposure time', { exact: true });
   await field.fill('1/54');
   release();
   await expect(form(page)).toHaveAttribute('data-ready', 'true');

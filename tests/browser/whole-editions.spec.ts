@@ -159,7 +159,7 @@ test('a page still open while another tab takes the newer edition wakes its form
 
   await expect(page.locator('.edition')).toBeVisible();
   const sheet = page.locator('worksheet-form[data-instance="flash-rate"]');
-  await sheet.getByLabel('Film rate').fill('24');
+  await sheet.getByLabel('Film rate', { exact: true }).fill('24');
   await expect(sheet.locator('#flash-rate-answer-flashRateHz')).toContainText('72');
 });
 

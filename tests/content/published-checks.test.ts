@@ -31,7 +31,7 @@ const LOOK_UPS: ReadonlySet<string> = new Set([
 
 /** What a test takes from the core, types apart. */
 function coreNames(text: string): readonly string[] {
-  const imports = text.matchAll(/import \{([^}]*)\} from '[./]*\/src\/core\/[^']+'/gu);
+  const imports = text.matchAll(/import \{([^}]*)\} from '[./]*\/src\/(?:core|quantity)\/[^']+'/gu);
   return [...imports].flatMap(([, names = '']) =>
     names
       .split(',')

@@ -89,6 +89,18 @@ describe('worksheet keep-list', () => {
     expect(outcome?.cautions?.join(' ')).toContain('The ties contradict');
   });
 
+  test('the working divides what the answer divides, whichever field ties the last film frame', () => {
+    const firstSum = (entries: Record<string, string>): string =>
+      (run(keepList, entries).working?.()[0]?.sum ?? '').replaceAll(/\s/gu, ' ');
+    const ratio = '(10 122 − 126) ÷ (3600 − 1) = 2.77744';
+    expect(firstSum({ lastCameraFrame: '10122' })).toBe(ratio);
+    expect(firstSum({ tieFilmFrames: '3600', tieCameraFrames: '10122' })).toBe(ratio);
+    // One film frame has no other end to divide by.
+    const alone = { filmFrames: '1', lastCameraFrame: '10122' };
+    expect(firstSum(alone)).toBe('50 frames/s ÷ 18 frames/s = 2.77778');
+    expect(run(keepList, alone).outcome?.answers['listFps']).toBeUndefined();
+  });
+
   test('ties that do not pair or go back are told at their fields', () => {
     expect(Object.keys(run(keepList, { tieFilmFrames: '1201' }).messages)).toEqual([
       'tieCameraFrames',

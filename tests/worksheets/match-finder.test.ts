@@ -132,6 +132,34 @@ describe('worksheet match-finder', () => {
     );
   });
 
+  test('the working tells the ripple of shutter and lamp, found here by trying every pair of phases', () => {
+    const { working, outcome } = run({
+      ...{ exposureKind: 'steps', exposureTimes: '1/54', filmRates: '18', cameraRates: '25' },
+      ...{ readoutSeconds: '0', speedErrorPercent: '0', rippleLimitPercent: '10' },
+      ...{ lampKind: 'smooth', lampHz: '100', depthPercent: '10' },
+    });
+    expect(outcome?.answers['usable']?.value).toBe(1);
+    // An exposure of one flash may start anywhere in the flash and anywhere in the wave of the lamp.
+    const lightAt = (start: number, lampTurn: number): number => {
+      const steps = 540;
+      let light = 0;
+      for (let step = 0; step < steps; step += 1) {
+        const seconds = (start + (step + 0.5) / steps) / 54;
+        const isOpen = (seconds * 54) % 1 < 0.5;
+        if (isOpen) light += 1 + 0.1 * Math.cos(2 * Math.PI * (100 * seconds + lampTurn));
+      }
+      return light / steps;
+    };
+    const parts = Array.from({ length: 60 }, (_, index) => index / 60);
+    const lights = parts.flatMap((start) => parts.map((lampTurn) => lightAt(start, lampTurn)));
+    const mean = lights.reduce((sum, light) => sum + light, 0) / lights.length;
+    const ripple = ((Math.max(...lights) - Math.min(...lights)) / mean) * 100;
+    const steps = working?.() ?? [];
+    const told = /^ripple ([\d.]+)/u.exec(steps[1]?.sum ?? '')?.[1];
+    expect(Number(told)).toBeCloseTo(ripple, 1);
+    expect(steps[1]?.words).toContain('shutter and lamp');
+  });
+
   test('refuses a lamp that flickers behind unequal blades at the lamp', () => {
     const { messages } = run({ lampKind: 'smooth', pulldownBladeDegrees: '72' });
     expect(Object.keys(messages)).toEqual(['lampKind']);

@@ -146,6 +146,23 @@ describe('worksheet shrinkage', () => {
     const { outcome } = run(shrinkage, { gauge: '9.5mm', measuredMillimetres: '750' });
     expect(outcome?.answers['shortPitchPercent']).toBeUndefined();
   });
+
+  test('gives no class and nothing for the triage while one place of several is a misreading', () => {
+    // 762 mm is new film; 783 mm is longer than any film, so a pitch too many was counted there.
+    const { outcome } = run(shrinkage, {
+      ...sixteen,
+      measuredMillimetres: '759',
+      middleMillimetres: '783',
+      endMillimetres: '759',
+    });
+    expect(outcome?.verdict.level).toBe('stop');
+    expect(outcome?.verdict.sentence).toContain('count again');
+    expect(outcome?.answers['class']?.text).toBe('none: count again');
+    expect(outcome?.answers['mostPercent']?.note).toContain('count again first');
+    const sound = run(shrinkage, { ...sixteen, measuredMillimetres: '759' }).outcome?.answers;
+    expect(sound?.['class']?.text).toContain('Slightly shrunk');
+    expect(sound?.['mostPercent']?.note).toBe('Take this one to the triage of the reel.');
+  });
 });
 
 describe('worksheet condition-triage', () => {

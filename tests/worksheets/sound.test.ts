@@ -41,6 +41,23 @@ describe('the worksheet on sound offset', () => {
     ).toBeCloseTo(3 / 18, 12);
   });
 
+  test('tells the direction in an answer of its own, as a copy without notes needs it', () => {
+    const way = (entries: Record<string, string>): string =>
+      run(soundOffset, entries).outcome!.answers['soundComes']!.text;
+    expect(way({ loopErrorFrames: '2' })).toBe('late: move it earlier');
+    expect(way({ loopErrorFrames: '-2' })).toBe('early: move it later');
+    expect(way({})).toBe('with its picture, if threaded so');
+    expect(way({ taken: 'found' })).toBe('with its picture');
+    const lag = (takenFps: string): string =>
+      run(soundRetiming, { takenFps, nativeFps: '24', shownFps: '24' }).outcome!.answers[
+        'leftAsItIs'
+      ]!.text;
+    // A film run fast gives a recording that is over too soon.
+    expect(lag('25')).toBe('runs ahead of the picture');
+    expect(lag('24')).toBe('keeps up with the picture');
+    expect(lag('23')).toBe('falls behind the picture');
+  });
+
   test('puts what was found into the command, by the name of the file before it', () => {
     const commandsFor = (entries: Record<string, string>) =>
       run(soundOffset, { deliveryFps: '25', ...entries }).outcome!.commands!.map(

@@ -53,7 +53,7 @@ describe('unequal blades', () => {
 
   test('judges an exposure time that was typed, not only one flash', () => {
     const two = outcomeOf({ exposureSeconds: '1/27' });
-    expect(two.answers['ripplePercent']?.label).toContain('1/27');
+    expect(two.answers['ripplePercent']?.note).toContain('1/27');
     expect(two.answers['ripplePercent']?.value).toBeLessThan(30);
     const [table] = two.tables ?? [];
     expect(table?.rows[1]?.cells[2]).toBe(two.answers['ripplePercent']?.text);

@@ -40,6 +40,19 @@ describe('whole frames', () => {
     expect(at(longest + 0.01)).toBe('not sure');
   });
 
+  test('names no sure camera rate while a gap behind an inner blade leaves rows dark', () => {
+    // Inner blades of (360° × 70 % − 20°) ÷ 2 = 116° cover 17.9 ms at 18 frames/s, longer than 1/60 s.
+    const outcome = outcomeOf({
+      openPercent: '30',
+      pulldownBladeDegrees: '20',
+      exposureSeconds: '1/60',
+      readoutSeconds: '0',
+    });
+    expect(outcome.verdict.level).toBe('stop');
+    expect(text(outcome, 'windowMilliseconds')).toBe('none');
+    expect(text(outcome, 'smallestCameraFps')).toBe('none');
+  });
+
   test('counts in table, picture and answers agree', () => {
     const outcome = outcomeOf({});
     const rows = outcome.tables?.[0]?.rows ?? [];

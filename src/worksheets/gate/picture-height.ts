@@ -1,7 +1,8 @@
 // Height of the film picture in the recording, for the worksheets on lens and pixels.
 import { formatNumber } from '../../quantity/format.ts';
-import { quantityAnswer } from '../machine/labelled-answers.ts';
-import type { Answer, Outcome } from '../machine/types.ts';
+import { quantity } from '../machine/answers.ts';
+import type { AnswerBody } from '../machine/define-worksheet.ts';
+import type { Outcome } from '../machine/types.ts';
 
 /** Shape of most video, when the height of the recording is not typed. */
 const VIDEO_SHAPE = 9 / 16;
@@ -42,21 +43,23 @@ export function tooHighVerdict(height: PictureHeight): Outcome['verdict'] {
   };
 }
 
+/** Labels of the answers on height and shape. */
+export const HEIGHT_LABELS = {
+  pictureHeightPixels: 'Pixels down the picture',
+  pictureShape: 'Shape of the picture, width to height',
+  largestFillPercent: 'Share of the width that it can fill',
+} as const;
+
 export function heightAnswers(
   height: PictureHeight,
   widthToHeight: number,
-): Record<string, Answer> {
+): Readonly<Record<keyof typeof HEIGHT_LABELS, AnswerBody>> {
   return {
-    pictureHeightPixels: quantityAnswer('Pixels down the picture', height.picturePixels, 'px', 4, {
+    pictureHeightPixels: quantity(height.picturePixels, 'px', 4, {
       level: isTooHigh(height) ? 'stop' : 'good',
       note: `The recording has ${formatNumber(height.recordedPixels, 4)}.`,
     }),
-    pictureShape: quantityAnswer('Shape of the picture, width to height', widthToHeight, 'one', 4),
-    largestFillPercent: quantityAnswer(
-      'Share of the width that it can fill',
-      height.largestFillPercent,
-      'percent',
-      3,
-    ),
+    pictureShape: quantity(widthToHeight, 'one', 4),
+    largestFillPercent: quantity(height.largestFillPercent, 'percent', 3),
   };
 }

@@ -3,8 +3,8 @@ import type { Setting } from '../../core/gate/complete-setting.ts';
 import { formatExposure, formatQuantity } from '../../quantity/format.ts';
 import { NUDGE_PERCENT, type Advice } from '../../core/gate/setting-advice.ts';
 import { changeWords, rateWords, readoutLimitWords, settingWords } from './rate-words.ts';
-import { wordsAnswer } from '../machine/labelled-answers.ts';
-import type { Answer } from '../machine/types.ts';
+import { words } from '../machine/answers.ts';
+import type { AnswerBody } from '../machine/define-worksheet.ts';
 
 /** Film rate, camera rate and exposure as an order, for instance after “Set” or “Run”. */
 function orderWords(setting: Setting, now: Setting): string {
@@ -17,7 +17,7 @@ function orderWords(setting: Setting, now: Setting): string {
   return cameraFps === now.cameraFps ? `set ${exposure}` : `set ${camera}`;
 }
 
-const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+const capital = (order: string): string => `${order.charAt(0).toUpperCase()}${order.slice(1)}`;
 
 /** The sentence of the verdict that says what to do; empty when nothing needs to be changed. */
 export function adviceSentence(advice: Advice, now: Setting, isReadoutMeasured: boolean): string {
@@ -49,26 +49,24 @@ export function adviceSentence(advice: Advice, now: Setting, isReadoutMeasured: 
 }
 
 /** The same as an answer line, short enough for a table. */
-export function adviceAnswer(advice: Advice): Answer {
-  const label = 'Complete setting';
+export function adviceAnswer(advice: Advice): AnswerBody {
   switch (advice.kind) {
     case 'works':
-      return wordsAnswer(label, settingWords(advice.setting), {
+      return words(settingWords(advice.setting), {
         level: 'good',
         note: `Even light, and a whole camera frame for every film frame.${advice.change === 'camera' || advice.change === 'film' ? ' The readout time can differ at another camera rate: measure it there.' : ''}`,
       });
     case 'needs-readout':
-      return wordsAnswer(
-        label,
-        `${readoutLimitWords(advice.readoutSeconds)}: ${settingWords(advice.setting)}`,
-        { level: 'care', note: 'Nothing else that is usual works with the readout time entered.' },
-      );
+      return words(`${readoutLimitWords(advice.readoutSeconds)}: ${settingWords(advice.setting)}`, {
+        level: 'care',
+        note: 'Nothing else that is usual works with the readout time entered.',
+      });
     case 'leaves-ripple':
-      return wordsAnswer(label, 'none is even', {
+      return words('none is even', {
         level: 'stop',
         note: `Nearest: ${settingWords(advice.setting)}, with a ripple of ${formatQuantity(advice.ripplePercent, 'percent', 3)}.`,
       });
     case 'none':
-      return wordsAnswer(label, 'none', { level: 'stop' });
+      return words('none', { level: 'stop' });
   }
 }

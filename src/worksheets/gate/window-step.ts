@@ -8,7 +8,8 @@ interface Times {
   readonly readoutSeconds: number;
 }
 
-const ms = (seconds: number): string => formatNumber(seconds * 1000, 4);
+/** A short time in ms, without the unit. */
+export const ms = (seconds: number): string => formatNumber(seconds * 1000, 4);
 
 /** The step that finds the window for whole frames, or says why there is none. */
 export function windowStep(

@@ -21,18 +21,38 @@ export interface OutcomeOf<Key extends string> extends Omit<Outcome, 'answers' |
   readonly answers: Readonly<Partial<Record<Key, AnswerBody>>>;
 }
 
+type KeyOfEach<Union> = Union extends unknown ? keyof Union : never;
+
+/** Keys in what an outcome says that nothing prints: misspelt ones, and answers without a label. */
+type Unprinted<Said extends OutcomeOf<Key>, Key extends string> =
+  Exclude<KeyOfEach<Said>, keyof OutcomeOf<Key>> | Exclude<KeyOfEach<Said['answers']>, Key>;
+
+/**
+ * Compiles only where everything that is said is printed. The compiler by itself lets a function
+ * return more keys than were asked for, and a misspelt caution or answer would vanish without a word.
+ */
+type AllPrinted<Said extends OutcomeOf<Key>, Key extends string> = [Unprinted<Said, Key>] extends [
+  never,
+]
+  ? unknown
+  : { readonly misspeltOrWithoutLabel: Unprinted<Said, Key> };
+
 /** A worksheet as its author writes it. */
 export interface WorksheetDefinition<
   Specs extends InputSpecs,
   Found,
   Key extends string,
+  Said extends OutcomeOf<Key> = OutcomeOf<Key>,
 > extends Omit<Worksheet, 'inputs' | 'answerLabels' | 'run'> {
   readonly inputs: Specs;
   /** Label of every answer, in the order in which they are printed. */
   readonly answers: Readonly<Record<Key, string>>;
   /** Asks the core, once; outcome and working are two views of what it found. */
   find(values: ValuesOf<Specs>, exact: ExactOf<Specs>): Found;
-  outcome(found: NoInfer<Found>, values: ValuesOf<Specs>): OutcomeOf<NoInfer<Key>>;
+  outcome(
+    found: NoInfer<Found>,
+    values: ValuesOf<Specs>,
+  ): Said & AllPrinted<NoInfer<Said>, NoInfer<Key>>;
   /**
    * The steps with the reader's numbers put in.
    *
@@ -63,9 +83,12 @@ function withLabels<Key extends string>(
  * inputs and labels; outside, every worksheet has the same type and takes values that were read by its
  * own inputs.
  */
-export function defineWorksheet<const Specs extends InputSpecs, Found, const Key extends string>(
-  definition: WorksheetDefinition<Specs, Found, Key>,
-): Worksheet<Specs> {
+export function defineWorksheet<
+  const Specs extends InputSpecs,
+  Found,
+  const Key extends string,
+  Said extends OutcomeOf<Key>,
+>(definition: WorksheetDefinition<Specs, Found, Key, Said>): Worksheet<Specs> {
   const { answers: labels, find, outcome, working, ...rest } = definition;
   return {
     ...rest,

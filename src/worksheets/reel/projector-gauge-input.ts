@@ -1,8 +1,9 @@
 import { gaugeFitsProjector, type GaugeFit } from '../../core/reel/gauge-fits-projector.ts';
 import { GAUGE_NAMES } from '../../core/reel/gauges.ts';
 import type { GaugeId } from '../../core/reel/gauges/gauge.ts';
-import { wordsAnswer } from '../machine/labelled-answers.ts';
-import type { Answer, ChoiceInput } from '../machine/types.ts';
+import { words } from '../machine/answers.ts';
+import type { AnswerBody } from '../machine/define-worksheet.ts';
+import type { ChoiceInput, ValueOf } from '../machine/types.ts';
 
 /** Gauge of the machine, on the sheets that ask whether a reel may be threaded. */
 export const projectorGaugeInput = {
@@ -14,18 +15,20 @@ export const projectorGaugeInput = {
   bench: 'projector.gauge',
 } as const satisfies ChoiceInput;
 
-/** Gauge of the machine as a sheet receives it. */
-export type ProjectorGauge = GaugeId | 'not-said';
-
 /** Whether a reel may be threaded; undefined while the projector is not said. */
-export function projectorFit(reel: GaugeId, projector: ProjectorGauge): GaugeFit | undefined {
+export function projectorFit(
+  reel: GaugeId,
+  projector: ValueOf<typeof projectorGaugeInput>,
+): GaugeFit | undefined {
   return projector === 'not-said' ? undefined : gaugeFitsProjector(reel, projector);
 }
 
+/** Label of the answer line on the projector. */
+export const PROJECTOR_FIT_LABEL = 'On the projector';
+
 /** The answer line on the projector. */
-export function projectorFitAnswer(reel: GaugeId, projector: ProjectorGauge): Answer {
-  const fit = projectorFit(reel, projector);
+export function projectorFitAnswer(fit: GaugeFit | undefined): AnswerBody {
   return fit === undefined
-    ? wordsAnswer('On the projector', 'not yet: say above which gauge the projector runs')
-    : wordsAnswer('On the projector', fit.sentence, { level: fit.level });
+    ? words('not yet: say above which gauge the projector runs')
+    : words(fit.sentence, { level: fit.level });
 }

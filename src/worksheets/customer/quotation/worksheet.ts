@@ -1,84 +1,16 @@
-import Fraction from 'fraction.js';
-import { exactStepByRule } from '../../../core/reel/film-length.ts';
-import type { GaugeId } from '../../../core/reel/gauges/gauge.ts';
-import { quotation, type PriceEntry, type Quotation } from '../../../core/customer/price-lines.ts';
+import type Fraction from 'fraction.js';
+import type { Quotation } from '../../../core/customer/price-lines.ts';
 import { formatMoney } from '../../../quantity/format-money.ts';
-import { formatDuration, formatNumber } from '../../../quantity/format.ts';
-import { durationAnswer } from '../../machine/labelled-answers.ts';
-import { nativeFpsInput } from '../../machine/film-inputs.ts';
-import {
-  carrierPriceInput,
-  fixedPriceInput,
-  minimumChargeInput,
-  minuteRuleInput,
-  pricePerMinuteInput,
-  pricePerReelInput,
-  reelCountInput,
-  reelGaugeInput,
-  reelLengthInput,
-  taxPercentInput,
-} from '../job-inputs.ts';
-import { defineWorksheet, type Answer, type ResultTable } from '../../machine/types.ts';
+import { formatNumber } from '../../../quantity/format.ts';
+import { duration } from '../../machine/answers.ts';
+import { defineWorksheet, type AnswerBody } from '../../machine/define-worksheet.ts';
+import type { ResultTable } from '../../machine/types.ts';
+import { inputs } from './inputs.ts';
+import { quotedJob } from './quoted.ts';
 
-interface Reels {
-  readonly reelCount: number;
-  readonly gauge: GaugeId;
-  readonly runningSeconds: number | undefined;
-  readonly minuteRule: MinuteRule;
-  readonly carrierCount: number;
-}
-
-interface ExactTerms {
-  readonly lengthMetres: Fraction;
-  readonly nativeFps: Fraction;
-  readonly pricePerReel: Fraction;
-  readonly pricePerMinute: Fraction;
-  readonly fixedPrice: Fraction;
-  readonly carrierPrice: Fraction;
-  readonly discountPercent: Fraction;
-  readonly minimumCharge: Fraction;
-  readonly taxPercent: Fraction;
-}
-
-type MinuteRule = 'exact' | 'begun';
-
-/** Running time of one reel at its native rate, as typed or from its length, s. */
-function reelSeconds({ gauge, runningSeconds }: Reels, exact: ExactTerms): Fraction {
-  if (runningSeconds !== undefined) return new Fraction(runningSeconds);
-  const frames = exact.lengthMetres.mul(1000).div(exactStepByRule(gauge, 'frames-per-foot'));
-  return frames.div(exact.nativeFps);
-}
-
-/** Minutes charged for all reels, to the hundredth: what is printed is what is multiplied. */
-function minutesOf(reels: Reels, exact: ExactTerms): Fraction {
-  const perReel = reelSeconds(reels, exact).div(60);
-  const charged = reels.minuteRule === 'begun' ? perReel.ceil() : perReel;
-  return charged.mul(reels.reelCount).round(2);
-}
-
-function quotationOf(reels: Reels, exact: ExactTerms): Quotation {
-  const entries: readonly PriceEntry[] = [
-    { label: 'Reels', quantity: new Fraction(reels.reelCount), unitPrice: exact.pricePerReel },
-    {
-      label: 'Minutes of film',
-      quantity: minutesOf(reels, exact),
-      unitPrice: exact.pricePerMinute,
-    },
-    {
-      label: 'Discs, sticks or drives',
-      quantity: new Fraction(reels.carrierCount),
-      unitPrice: exact.carrierPrice,
-    },
-    { label: 'Fixed part', quantity: new Fraction(1), unitPrice: exact.fixedPrice },
-  ];
-  return quotation(
-    entries.filter(({ quantity, unitPrice }) => !quantity.mul(unitPrice).equals(0)),
-    exact,
-  );
-}
-
-function moneyAnswer(label: string, cents: number): Answer {
-  return { label, text: formatMoney(cents), value: cents / 100, unit: '' };
+/** An amount of money in the reader's own currency, which has no name here. */
+function money(cents: number): AnswerBody {
+  return { text: formatMoney(cents), value: cents / 100, unit: '' };
 }
 
 function moneyOf(price: Fraction): string {
@@ -131,101 +63,60 @@ export const worksheet = defineWorksheet({
   title: 'Quotation',
   question: 'What does this job cost, line by line?',
   chapter: 'customer/time-and-quotation',
-  inputs: {
-    reelCount: reelCountInput,
-    gauge: reelGaugeInput,
-    lengthMetres: reelLengthInput,
-    nativeFps: nativeFpsInput,
-    runningSeconds: {
-      kind: 'optional-quantity',
-      label: 'Running time of one reel',
-      unit: 's',
-      entryUnit: 'min',
-      minimum: 0,
-      maximum: 36_000,
-      default: '',
-      accepted: '3:20 or 4 min',
-      help: 'At its native rate, if you know it. Empty: from gauge, length and native rate. A bare number means minutes.',
-    },
-    pricePerReel: pricePerReelInput,
-    pricePerMinute: pricePerMinuteInput,
-    minuteRule: minuteRuleInput,
-    carrierCount: {
-      kind: 'count',
-      label: 'Discs, sticks or drives',
-      minimum: 0,
-      maximum: 10_000,
-      default: '1',
-      accepted: '1 or 2',
-      help: 'How many are handed over. A file to keep is large: the sheet on options tells how large.',
-    },
-    carrierPrice: carrierPriceInput,
-    fixedPrice: fixedPriceInput,
-    discountPercent: {
-      kind: 'quantity',
-      label: 'Discount',
-      unit: 'percent',
-      minimum: 0,
-      maximum: 100,
-      default: '0',
-      accepted: '0 or 7.5 %',
-      help: 'Taken off the sum of the lines.',
-    },
-    minimumCharge: minimumChargeInput,
-    taxPercent: taxPercentInput,
-  },
+  inputs,
   model:
     'Running time from the length by the foot and the native rate, unless it is typed; minutes to the hundredth. Each line is rounded to the cent, half a cent up. The discount is taken off the sum and rounded, what is missing to the minimum charge is added, tax is taken once on the whole. All sums are exact decimals, so the printed lines add up to the printed total.',
-  compute(reels, exact) {
-    const { discountPercent, taxPercent } = reels;
-    const result = quotationOf(reels, exact);
-    const minutes = minutesOf(reels, exact).valueOf();
-    const table = linesTable(result, discountPercent, taxPercent);
-    const total = formatMoney(result.totalCents);
+  answers: {
+    total: 'To pay',
+    net: 'Before tax',
+    tax: 'Tax',
+    subtotal: 'Sum of the lines',
+    discount: 'Discount',
+    minimumExtra: 'Added to reach the minimum charge',
+    minutes: 'Minutes charged',
+    reelSeconds: 'One reel runs',
+  },
+  find: quotedJob,
+  outcome({ sums, minutes, reelSeconds }, { discountPercent, taxPercent }) {
+    const table = linesTable(sums, discountPercent, taxPercent);
+    const total = formatMoney(sums.totalCents);
     return {
       verdict: {
         level: 'note',
         sentence:
-          result.minimumExtraCents > 0
+          sums.minimumExtraCents > 0
             ? `The job comes to ${total}: the minimum charge applies.`
             : `The job comes to ${total}.`,
       },
       answers: {
-        total: moneyAnswer('To pay', result.totalCents),
-        net: moneyAnswer('Before tax', result.netCents),
-        tax: moneyAnswer('Tax', result.taxCents),
-        subtotal: moneyAnswer('Sum of the lines', result.subtotalCents),
-        discount: moneyAnswer('Discount', result.discountCents),
-        minimumExtra: moneyAnswer('Added to reach the minimum charge', result.minimumExtraCents),
-        minutes: {
-          label: 'Minutes charged',
-          text: formatNumber(minutes, 7),
-          value: minutes,
-          unit: 'min',
-        },
-        reelSeconds: durationAnswer('One reel runs', reelSeconds(reels, exact).valueOf()),
+        total: money(sums.totalCents),
+        net: money(sums.netCents),
+        tax: money(sums.taxCents),
+        subtotal: money(sums.subtotalCents),
+        discount: money(sums.discountCents),
+        minimumExtra: money(sums.minimumExtraCents),
+        minutes: { text: formatNumber(minutes, 7), value: minutes, unit: 'min' },
+        reelSeconds: duration(reelSeconds),
       },
       tables: [table],
       files: [{ fileName: 'quotation.csv', mediaType: 'text/csv', text: csvOf(table) }],
     };
   },
-  working(reels, { answers }, exact) {
-    const text = (key: string): string => answers[key]?.text ?? '';
-    const { lines } = quotationOf(reels, exact);
+  working({ sums }, told, { reelCount, minuteRule }) {
     return [
       {
         words: 'Minutes of all reels, to the hundredth.',
-        sum: `${reels.reelCount} × ${formatDuration(reelSeconds(reels, exact).valueOf())}${reels.minuteRule === 'begun' ? ', begun minutes whole' : ''} = ${text('minutes')}`,
+        sum: `${reelCount} × ${told('reelSeconds')}${minuteRule === 'begun' ? ', begun minutes whole' : ''} = ${told('minutes')}`,
       },
-      ...lines.map(({ label, quantity, unitPrice, cents }) => ({
-        words: `${label}: quantity times price, rounded to the cent.`,
-        sum: `${formatNumber(quantity.valueOf(), 7)} × ${moneyOf(unitPrice)} = ${formatMoney(cents)}`,
+      ...sums.lines.map((line) => ({
+        words: `${line.label}: quantity times price, rounded to the cent.`,
+        sum: `${formatNumber(line.quantity.valueOf(), 7)} × ${moneyOf(line.unitPrice)} = ${formatMoney(line.cents)}`,
       })),
       {
         words: 'Sum less discount, plus what is missing to the minimum charge.',
-        sum: `${text('subtotal')} − ${text('discount')} + ${text('minimumExtra')} = ${text('net')}`,
+        sum: `${told('subtotal')} − ${told('discount')} + ${told('minimumExtra')} = ${told('net')}`,
       },
-      { words: 'Plus tax.', sum: `${text('net')} + ${text('tax')} = ${text('total')}` },
+      { words: 'Plus tax.', sum: `${told('net')} + ${told('tax')} = ${told('total')}` },
     ];
   },
   cautions: [

@@ -1,68 +1,64 @@
-import { makeGateLight } from '../../../core/gate/gate-light.ts';
-import { isSureFilmFrame } from '../../../core/file/keep-drift.ts';
-import { cameraFrameInReel } from '../../../core/file/keep-ties.ts';
-import { cameraFramePurity } from '../../../core/gate/purity.ts';
+// Tables and picture of the keep-list worksheet.
 import {
   drawnCameraFrame,
   filmFrameNumber,
   kindWords,
   shareWords,
 } from '../../gate/camera-frame-kinds.ts';
-import type { KeepEntries, KeepFindings } from './findings.ts';
 import type { WholeFramesData } from '../../machine/picture-data.ts';
-import { shutterOf } from '../../gate/shutter-inputs.ts';
 import type { ResultTable } from '../../machine/types.ts';
+import type { ListedCameraFrame } from './start-of-list.ts';
+import type { SureStretch } from './sure-stretches.ts';
 
-/** Camera frames listed and drawn, from the first kept one on. */
-const SHOWN = 18;
+/** Rows of the table of stretches at most. */
+const MOST_ROWS = 60;
 
-/** The first camera frames as they are when film rate and start are exactly as typed. */
-export interface StartOfList {
-  readonly table: ResultTable;
-  readonly picture: WholeFramesData;
+/** The list, stretch by stretch: what is sure and what is not, film frames counted from 1. */
+export function sureTable(all: readonly SureStretch[]): ResultTable {
+  const shown = all.slice(0, MOST_ROWS);
+  const part = shown.length < all.length ? `, the first ${shown.length} of ${all.length}` : '';
+  return {
+    caption: `The list, stretch by stretch${part}`,
+    columns: ['From film frame', 'To', 'Whole', 'Sure film frames'],
+    rows: shown.map(({ firstFilmFrame, filmFrames, sureFilmFrames }) => {
+      const isSure = sureFilmFrames === filmFrames;
+      return {
+        cells: [
+          String(firstFilmFrame + 1),
+          String(firstFilmFrame + filmFrames),
+          isSure ? 'sure' : 'unsure',
+          `${sureFilmFrames} of ${filmFrames}`,
+        ],
+        level: isSure ? 'good' : 'care',
+      };
+    }),
+  };
 }
 
-/** What the first camera frames of a keep list hold, and which of them are kept. */
-export function startOfList(entries: KeepEntries, found: KeepFindings): StartOfList {
-  const { exposureSeconds, cameraFps, firstCameraFrame } = entries;
-  const { reel, trust } = found;
-  const { readoutSeconds } = found.bench;
-  const light = makeGateLight(found.listFps, shutterOf(entries));
-  const middle = 0.5 / found.listFps - (exposureSeconds + readoutSeconds) / 2;
-  const kept = new Map<number, number>();
-  for (let filmFrame = 0; filmFrame < Math.min(SHOWN, reel.filmFrames); filmFrame += 1) {
-    kept.set(cameraFrameInReel(reel, filmFrame), filmFrame);
-  }
-  const frames = Array.from({ length: SHOWN }, (_, index) => {
-    const cameraFrame = found.firstKept + index;
-    const start = middle + (cameraFrame - firstCameraFrame) / cameraFps;
-    const purity = cameraFramePurity(light, start, exposureSeconds, readoutSeconds);
-    const filmFrame = kept.get(cameraFrame);
-    const isSure = filmFrame !== undefined && isSureFilmFrame(trust, filmFrame);
-    return { cameraFrame, purity, filmFrame, isSure };
-  });
-  const whole = frames.filter(({ purity }) => purity.kind === 'whole').length;
+/** What the first camera frames hold, and which of them are kept. */
+export function startTable(start: readonly ListedCameraFrame[]): ResultTable {
   return {
-    table: {
-      caption: `The first ${SHOWN} camera frames, if rate and start are exactly as typed`,
-      columns: ['Camera frame', 'Main film frame', 'Its share of the light', 'Kind', 'Kept'],
-      rows: frames.map(({ cameraFrame, purity, filmFrame, isSure }) => ({
-        cells: [
-          String(cameraFrame),
-          String(filmFrameNumber(purity.filmFrame)),
-          shareWords(purity.pictureShare),
-          kindWords(purity),
-          filmFrame === undefined ? '–' : isSure ? 'sure' : 'unsure',
-        ],
-        ...(filmFrame === undefined
-          ? {}
-          : { level: isSure ? ('good' as const) : ('care' as const) }),
-      })),
-    },
-    picture: {
-      name: 'whole-frames',
-      alternative: `${SHOWN} camera frames in a row from the first kept one; ${whole} of them hold light of one film frame in every row.`,
-      cameraFrames: frames.map(({ purity }) => drawnCameraFrame(purity)),
-    },
+    caption: `The first ${start.length} camera frames, if rate and start are exactly as typed`,
+    columns: ['Camera frame', 'Main film frame', 'Its share of the light', 'Kind', 'Kept'],
+    rows: start.map(({ cameraFrame, purity, kept }) => ({
+      cells: [
+        String(cameraFrame),
+        String(filmFrameNumber(purity.filmFrame)),
+        shareWords(purity.pictureShare),
+        kindWords(purity),
+        kept ?? '–',
+      ],
+      ...(kept === undefined ? {} : { level: kept === 'sure' ? 'good' : 'care' }),
+    })),
+  };
+}
+
+/** The same camera frames to draw. */
+export function startPicture(start: readonly ListedCameraFrame[]): WholeFramesData {
+  const whole = start.filter(({ purity }) => purity.kind === 'whole').length;
+  return {
+    name: 'whole-frames',
+    alternative: `${start.length} camera frames in a row from the first kept one; ${whole} of them hold light of one film frame in every row.`,
+    cameraFrames: start.map(({ purity }) => drawnCameraFrame(purity)),
   };
 }

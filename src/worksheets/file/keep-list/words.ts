@@ -1,11 +1,9 @@
-// Sentences and tables of the keep-list worksheet.
+// Sentences of the keep-list worksheet.
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
 import { DARK_ROWS } from '../../gate/dark-rows-words.ts';
-import type { KeepEntries, KeepFindings } from './findings.ts';
-import type { Outcome, ResultTable } from '../../machine/types.ts';
-
-/** Rows of the table of stretches at most. */
-const MOST_ROWS = 60;
+import type { Outcome } from '../../machine/types.ts';
+import type { KeepFindings } from './findings.ts';
+import type { KeepEntries } from './inputs.ts';
 
 const percent = (value: number): string => formatQuantity(value, 'percent', 2);
 
@@ -43,7 +41,7 @@ export function keepVerdict(found: KeepFindings, { filmFrames }: KeepEntries): O
       sentence: `The exposure fits into a dark gap of the shutter, so ${DARK_ROWS}. Lengthen the exposure before you record.`,
     };
   }
-  if (found.rules === undefined) {
+  if (found.command === undefined) {
     return {
       level: 'stop',
       sentence:
@@ -82,80 +80,20 @@ export function spacingWords({ ratio }: KeepFindings): string {
   return `${fewest} or ${most} apart`;
 }
 
-interface Stretch {
-  readonly firstFilmFrame: number;
-  readonly filmFrames: number;
-  readonly sureFilmFrames: number;
-  readonly hasTie: boolean;
-}
-
-/** Runs that are sure around a tie, and what lies between them taken together. */
-function stretchesOf({ reel, trust }: KeepFindings): readonly Stretch[] {
-  const stretches: Stretch[] = [];
-  const ties = reel.ties.map(({ filmFrame }) => filmFrame);
-  let tie = 0;
-  for (const { firstFilmFrame, filmFrames, isSure } of trust.runs) {
-    const end = firstFilmFrame + filmFrames;
-    let hasTie = false;
-    while ((ties[tie] ?? Infinity) < end) {
-      hasTie = isSure;
-      tie += 1;
-    }
-    const sureFilmFrames = isSure ? filmFrames : 0;
-    const before = stretches.at(-1);
-    if (hasTie || before === undefined || before.hasTie) {
-      stretches.push({ firstFilmFrame, filmFrames, sureFilmFrames, hasTie });
-    } else {
-      stretches[stretches.length - 1] = {
-        ...before,
-        filmFrames: before.filmFrames + filmFrames,
-        sureFilmFrames: before.sureFilmFrames + sureFilmFrames,
-      };
-    }
-  }
-  return stretches;
-}
-
-/** Film frames on either side of a tie that are sure without a gap; the least over all ties. */
-export function sureAroundTies(found: KeepFindings): number {
-  const { reel } = found;
-  const runs = stretchesOf(found).filter(({ hasTie }) => hasTie);
-  const around = reel.ties.flatMap(({ filmFrame }): readonly number[] => {
-    const run = runs.find(
-      ({ firstFilmFrame, filmFrames }) =>
-        filmFrame >= firstFilmFrame && filmFrame < firstFilmFrame + filmFrames,
-    );
-    if (run === undefined) return [0];
-    // Nothing lies before the first film frame and after the last.
-    return [
-      ...(filmFrame === 0 ? [] : [filmFrame - run.firstFilmFrame]),
-      ...(filmFrame === reel.filmFrames - 1
-        ? []
-        : [run.firstFilmFrame + run.filmFrames - 1 - filmFrame]),
-    ];
-  });
-  return around.length === 0 ? 0 : Math.min(...around);
-}
-
-/** The list, stretch by stretch: what is sure and what is not, film frames counted from 1. */
-export function sureTable(found: KeepFindings): ResultTable {
-  const all = stretchesOf(found);
-  const shown = all.slice(0, MOST_ROWS);
-  const part = shown.length < all.length ? `, the first ${shown.length} of ${all.length}` : '';
-  return {
-    caption: `The list, stretch by stretch${part}`,
-    columns: ['From film frame', 'To', 'Whole', 'Sure film frames'],
-    rows: shown.map(({ firstFilmFrame, filmFrames, sureFilmFrames }) => {
-      const isSure = sureFilmFrames === filmFrames;
-      return {
-        cells: [
-          String(firstFilmFrame + 1),
-          String(firstFilmFrame + filmFrames),
-          isSure ? 'sure' : 'unsure',
-          `${sureFilmFrames} of ${filmFrames}`,
-        ],
-        level: isSure ? 'good' : 'care',
-      };
-    }),
-  };
+/** Cautions that apply to these numbers only. */
+export function keepCautions(found: KeepFindings, { filmFps }: KeepEntries): readonly string[] {
+  const { ends, wanderSource } = found;
+  const isFarOff = ends !== undefined && Math.abs(ends.filmFps / filmFps - 1) > 0.05;
+  return [
+    ...(isFarOff
+      ? [
+          'The film rate from the two ends and the one you typed differ by more than 5 %: check the frame numbers and the count.',
+        ]
+      : []),
+    ...(wanderSource === 'disproved'
+      ? [
+          'The ties contradict the wander that you declare: the film ran at different speeds between them. Check the frame numbers; if they are right, the machine wanders by more than you declare, and nobody knows by how much.',
+        ]
+      : []),
+  ];
 }

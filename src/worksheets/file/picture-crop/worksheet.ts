@@ -1,55 +1,54 @@
 import { FILE_NAMES } from '../../../core/file/file-names.ts';
-import type { GaugeId } from '../../../core/reel/gauges/gauge.ts';
-import {
-  cropRectangle,
-  shownWidthPixels,
-  sideBarPixels,
-  type CropRectangle,
-  type PictureEdges,
-} from '../../../core/gate/picture-crop.ts';
+import { cropRectangle, shownWidthPixels, sideBarPixels } from '../../../core/gate/picture-crop.ts';
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
 import { lookCommand } from '../../../core/file/recording-commands.ts';
 import { cropFilter, viewingCommand } from '../../../core/file/viewing-commands.ts';
-import { quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
+import { quantity, words } from '../../machine/answers.ts';
+import { defineWorksheet, type AnswerBody } from '../../machine/define-worksheet.ts';
+import type { Outcome, ValuesOf } from '../../machine/types.ts';
 import { gatePictureWidth } from '../../gate/gate-picture-width.ts';
-import { pictureGaugeInput, pictureWidthInput } from '../../gate/lens-inputs.ts';
-import {
-  defineWorksheet,
-  type OptionalQuantityInput,
-  type Outcome,
-  type QuantityInput,
-} from '../../machine/types.ts';
+import { inputs } from './inputs.ts';
+
+type Found = ReturnType<typeof findCrop>;
 
 /** Difference of the two scales beyond which the camera is not square to the gate, %; practice. */
 const SQUARE_PERCENT = 2;
 
 const SCREEN = { widthPixels: 1920, heightPixels: 1080 };
 
-interface Entries extends PictureEdges {
-  readonly gauge: GaugeId;
-  readonly pictureWidthMillimetres: number | undefined;
-  readonly pictureHeightMillimetres: number | undefined;
-  readonly trimPercent: number;
+/** The picture as the screen shows it; nothing for a strip that no screen is made for. */
+function onScreen(shape: number) {
+  if (shape < 0.2 || shape > 5) return undefined;
+  const widthPixels = shownWidthPixels(shape, SCREEN.heightPixels);
+  return { widthPixels, barPixels: sideBarPixels(SCREEN.widthPixels, widthPixels) };
 }
 
-function scalesOf(entries: Entries) {
-  const { gauge, pictureWidthMillimetres, pictureHeightMillimetres } = entries;
-  const width = gatePictureWidth(gauge, pictureWidthMillimetres);
-  const heightMillimetres = pictureHeightMillimetres ?? width.millimetres / width.widthToHeight;
-  const across = (entries.rightPixels - entries.leftPixels) / width.millimetres;
-  const down = (entries.bottomPixels - entries.topPixels) / heightMillimetres;
+function findCrop(values: ValuesOf<typeof inputs>) {
+  const crop = cropRectangle(values, values.trimPercent / 100);
+  const width = gatePictureWidth(values.gauge, values.pictureWidthMillimetres);
+  const heightMillimetres =
+    values.pictureHeightMillimetres ?? width.millimetres / width.widthToHeight;
+  const acrossPerMillimetre = (values.rightPixels - values.leftPixels) / width.millimetres;
+  const downPerMillimetre = (values.bottomPixels - values.topPixels) / heightMillimetres;
+  const differencePercent = 100 * (acrossPerMillimetre / downPerMillimetre - 1);
+  const shape = crop.widthPixels / crop.heightPixels;
   return {
+    crop,
+    shape,
+    screen: onScreen(shape),
     width,
     heightMillimetres,
-    across,
-    down,
-    differencePercent: 100 * (across / down - 1),
+    acrossPerMillimetre,
+    downPerMillimetre,
+    /** How much wider than it should be; negative when it is too high. */
+    differencePercent,
+    isSquare: Math.abs(differencePercent) <= SQUARE_PERCENT,
   };
 }
 
-function verdictFor(crop: CropRectangle, differencePercent: number): Outcome['verdict'] {
+function verdictFor({ crop, differencePercent, isSquare }: Found): Outcome['verdict'] {
   const size = `${crop.widthPixels} × ${crop.heightPixels} pixels`;
-  return Math.abs(differencePercent) <= SQUARE_PERCENT
+  return isSquare
     ? {
         level: 'good',
         sentence: `Keep ${size}, from ${crop.leftPixels} pixels right of the left edge and ${crop.topPixels} below the top.`,
@@ -60,105 +59,56 @@ function verdictFor(crop: CropRectangle, differencePercent: number): Outcome['ve
       };
 }
 
-const edge = (label: string, value: string, help: string): QuantityInput => ({
-  kind: 'quantity',
-  label,
-  unit: 'px',
-  minimum: 0,
-  maximum: 20_000,
-  default: value,
-  accepted: `${value} or ${Number(value) + 1}`,
-  help,
-});
+function barsAnswer(barPixels: number): AnswerBody {
+  return barPixels >= 0
+    ? quantity(barPixels, 'px', 4, { note: 'At each side.' })
+    : words('above and below', { note: 'The picture is wider than the screen.' });
+}
 
 export const worksheet = defineWorksheet({
   id: 'picture-crop',
   title: 'Crop and shape',
   question: 'Which part of the frame is the picture, and has it the right shape?',
   chapter: 'gate/lens',
-  inputs: {
-    gauge: pictureGaugeInput,
-    pictureWidthMillimetres: pictureWidthInput,
-    pictureHeightMillimetres: {
-      kind: 'optional-quantity',
-      label: 'Height of the film picture',
-      unit: 'mm',
-      minimum: 1,
-      maximum: 60,
-      default: '',
-      accepted: '4.01 or 0.158 in',
-      help: 'Empty: in the shape that a projector of this gauge shows.',
-    } as const satisfies OptionalQuantityInput,
-    leftPixels: edge(
-      'Left edge of the picture',
-      '288',
-      'Pixels from the left edge of the frame, read in the film file, after it was turned.',
-    ),
-    rightPixels: edge(
-      'Right edge of the picture',
-      '1632',
-      'Also counted from the left: the first pixel that is no longer picture.',
-    ),
-    topPixels: edge('Upper edge of the picture', '33', 'Pixels from the upper edge of the frame.'),
-    bottomPixels: edge(
-      'Lower edge of the picture',
-      '1048',
-      'Also counted from the top: the first pixel that is no longer picture.',
-    ),
-    trimPercent: {
-      kind: 'quantity',
-      label: 'Trim at each edge',
-      unit: 'percent',
-      minimum: 0,
-      maximum: 20,
-      default: '0',
-      accepted: '0, 1 or 2.5 %',
-      help: '0 keeps everything inside the gate. 2 to 4 % takes most rounded corners and hairs away, and a little picture with them: ask the customer.',
-    },
-  },
+  inputs,
   model:
     'Edges go inwards to the next even pixel, because the copy to watch holds colour for two pixels at a time. Pixels are square, so a millimetre of film must be as many pixels down as across; where it is not, the camera stands at an angle, or the sizes typed are not those of the gate. Gates of one gauge differ a little. The master keeps all that the camera saw; only the copy to watch is cropped.',
-  compute(entries) {
-    const crop = cropRectangle(entries, entries.trimPercent / 100);
-    const { across, down, differencePercent } = scalesOf(entries);
-    const shape = crop.widthPixels / crop.heightPixels;
-    const isDrawable = shape >= 0.2 && shape <= 5;
-    const shownWidth = isDrawable ? shownWidthPixels(shape, SCREEN.heightPixels) : undefined;
-    const bars =
-      shownWidth === undefined ? undefined : sideBarPixels(SCREEN.widthPixels, shownWidth);
+  answers: {
+    widthPixels: 'Width to keep',
+    heightPixels: 'Height to keep',
+    leftPixels: 'From the left',
+    topPixels: 'From the top',
+    shape: 'Shape, width to height',
+    acrossPerMillimetre: 'Pixels for each millimetre, across',
+    downPerMillimetre: 'Pixels for each millimetre, down',
+    differencePercent: 'Out of shape for the gauge by',
+    shownWidthPixels: 'Width on a screen of 1920 × 1080',
+    barPixels: 'Black bars',
+  },
+  find: findCrop,
+  outcome(found) {
+    const { crop, screen, differencePercent } = found;
     return {
-      verdict: verdictFor(crop, differencePercent),
+      verdict: verdictFor(found),
       answers: {
-        widthPixels: quantityAnswer('Width to keep', crop.widthPixels, 'px', 5),
-        heightPixels: quantityAnswer('Height to keep', crop.heightPixels, 'px', 5),
-        leftPixels: quantityAnswer('From the left', crop.leftPixels, 'px', 5),
-        topPixels: quantityAnswer('From the top', crop.topPixels, 'px', 5),
-        shape: quantityAnswer('Shape, width to height', shape, 'one', 4),
-        acrossPerMillimetre: quantityAnswer('Pixels for each millimetre, across', across, 'px', 4),
-        downPerMillimetre: quantityAnswer('Pixels for each millimetre, down', down, 'px', 4),
-        differencePercent: quantityAnswer(
-          `Too ${differencePercent < 0 ? 'high' : 'wide'} for the gauge by`,
-          Math.abs(differencePercent),
-          'percent',
-          2,
-          { level: Math.abs(differencePercent) <= SQUARE_PERCENT ? 'good' : 'care' },
-        ),
-        ...(shownWidth === undefined || bars === undefined
+        widthPixels: quantity(crop.widthPixels, 'px', 5),
+        heightPixels: quantity(crop.heightPixels, 'px', 5),
+        leftPixels: quantity(crop.leftPixels, 'px', 5),
+        topPixels: quantity(crop.topPixels, 'px', 5),
+        shape: quantity(found.shape, 'one', 4),
+        acrossPerMillimetre: quantity(found.acrossPerMillimetre, 'px', 4),
+        downPerMillimetre: quantity(found.downPerMillimetre, 'px', 4),
+        differencePercent: quantity(Math.abs(differencePercent), 'percent', 2, {
+          level: found.isSquare ? 'good' : 'care',
+          ...(differencePercent === 0
+            ? {}
+            : { note: differencePercent > 0 ? 'Too wide.' : 'Too high.' }),
+        }),
+        ...(screen === undefined
           ? {}
           : {
-              shownWidthPixels: quantityAnswer(
-                'Width on a screen of 1920 × 1080',
-                shownWidth,
-                'px',
-                5,
-              ),
-              ...(bars >= 0
-                ? { barPixels: quantityAnswer('Black bar at each side', bars, 'px', 4) }
-                : {
-                    barPixels: wordsAnswer('Black bars', 'above and below', {
-                      note: 'The picture is wider than the screen.',
-                    }),
-                  }),
+              shownWidthPixels: quantity(screen.widthPixels, 'px', 5),
+              barPixels: barsAnswer(screen.barPixels),
             }),
       },
       commands: [
@@ -171,10 +121,8 @@ export const worksheet = defineWorksheet({
       ],
     };
   },
-  working(entries, { answers }) {
-    const text = (key: string): string => answers[key]?.text ?? '';
-    const { width, heightMillimetres } = scalesOf(entries);
-    const { leftPixels, rightPixels, topPixels, bottomPixels } = entries;
+  working({ width, heightMillimetres }, told, values) {
+    const { leftPixels, rightPixels, topPixels, bottomPixels } = values;
     return [
       {
         words: `Size of the film picture: ${width.note}.`,
@@ -182,11 +130,11 @@ export const worksheet = defineWorksheet({
       },
       {
         words: 'Pixels for each millimetre, across and down; they must agree.',
-        sum: `(${formatNumber(rightPixels, 5)} − ${formatNumber(leftPixels, 5)}) ÷ ${formatNumber(width.millimetres, 4)} = ${text('acrossPerMillimetre')}; (${formatNumber(bottomPixels, 5)} − ${formatNumber(topPixels, 5)}) ÷ ${formatNumber(heightMillimetres, 4)} = ${text('downPerMillimetre')}`,
+        sum: `(${formatNumber(rightPixels, 5)} − ${formatNumber(leftPixels, 5)}) ÷ ${formatNumber(width.millimetres, 4)} = ${told('acrossPerMillimetre')}; (${formatNumber(bottomPixels, 5)} − ${formatNumber(topPixels, 5)}) ÷ ${formatNumber(heightMillimetres, 4)} = ${told('downPerMillimetre')}`,
       },
       {
         words: 'Edges go inwards to the next even pixel, after the trim.',
-        sum: `${text('widthPixels')} × ${text('heightPixels')}, from ${text('leftPixels')} and ${text('topPixels')}`,
+        sum: `${told('widthPixels')} × ${told('heightPixels')}, from ${told('leftPixels')} and ${told('topPixels')}`,
       },
     ];
   },

@@ -6,10 +6,11 @@ import {
   repeatPattern,
   type RepeatPattern,
 } from '../../../core/file/repeat-pattern.ts';
-import { durationAnswer, quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
+import { duration, quantity, words } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import type { RepeatPatternData } from '../../machine/picture-data.ts';
 import { nativeFpsInput } from '../../machine/film-inputs.ts';
-import { defineWorksheet, type Outcome } from '../../machine/types.ts';
+import type { Outcome } from '../../machine/types.ts';
 
 /** Film frames drawn and listed at most. */
 const SHOWN = 24;
@@ -21,6 +22,12 @@ function isPeriodShort(pattern: RepeatPattern): boolean {
 function patternWords(pattern: RepeatPattern): string {
   const listed = pattern.repeats.slice(0, SHOWN).join(' ');
   return isPeriodShort(pattern) ? listed : `${listed} …`;
+}
+
+function periodWords({ outputFramesPerPeriod, filmFramesPerPeriod }: RepeatPattern): string {
+  return outputFramesPerPeriod > 1_000_000n
+    ? 'more than a million output frames'
+    : `${formatNumber(Number(outputFramesPerPeriod))} output frames (${formatNumber(Number(filmFramesPerPeriod))} film frames)`;
 }
 
 function picture(pattern: RepeatPattern): RepeatPatternData {
@@ -95,52 +102,59 @@ export const worksheet = defineWorksheet({
   },
   model:
     'Output frame j shows film frame ⌊j × native rate ÷ delivery rate⌋, in exact fractions. Film frames are only ever shown again or left out, never blended. Speed and running time stay as shot.',
-  compute({ filmFrames }, { nativeFps, deliveryFps }) {
-    const pattern = repeatPattern(nativeFps, deliveryFps);
-    const outputFrames = outputFramesFor(filmFrames, nativeFps, deliveryFps);
-    const lost = lostFilmFrames(filmFrames, nativeFps, deliveryFps);
-    const ratio = deliveryFps.div(nativeFps).valueOf();
+  answers: {
+    pattern: 'Times each film frame is shown',
+    repeatsPerFilmFrame: 'On average',
+    period: 'The pattern repeats after',
+    outputFrames: 'Output frames in all',
+    lostFilmFrames: 'Film frames lost',
+    runningSeconds: 'Running time',
+  },
+  find({ filmFrames }, { nativeFps, deliveryFps }) {
+    return {
+      nativeFps,
+      deliveryFps,
+      ratio: deliveryFps.div(nativeFps),
+      pattern: repeatPattern(nativeFps, deliveryFps),
+      outputFrames: outputFramesFor(filmFrames, nativeFps, deliveryFps),
+      lost: lostFilmFrames(filmFrames, nativeFps, deliveryFps),
+      command: repeatCommand(nativeFps, deliveryFps),
+    };
+  },
+  outcome({ nativeFps, ratio, pattern, outputFrames, lost, command }, { filmFrames }) {
     return {
       verdict: verdictFor(pattern, lost),
       answers: {
-        pattern: wordsAnswer('Times each film frame is shown', patternWords(pattern)),
-        repeatsPerFilmFrame: quantityAnswer('On average', ratio, 'one', 4),
-        period: wordsAnswer(
-          'The pattern repeats after',
-          pattern.outputFramesPerPeriod > 1_000_000n
-            ? 'more than a million output frames'
-            : `${formatNumber(Number(pattern.outputFramesPerPeriod))} output frames (${formatNumber(Number(pattern.filmFramesPerPeriod))} film frames)`,
-        ),
-        outputFrames: quantityAnswer('Output frames in all', outputFrames, 'one', 9),
-        lostFilmFrames: quantityAnswer('Film frames lost', lost, 'one', 9),
-        runningSeconds: durationAnswer('Running time', filmFrames / nativeFps.valueOf()),
+        pattern: words(patternWords(pattern)),
+        repeatsPerFilmFrame: quantity(ratio.valueOf(), 'one', 4),
+        period: words(periodWords(pattern)),
+        outputFrames: quantity(outputFrames, 'one', 9),
+        lostFilmFrames: quantity(lost, 'one', 9),
+        runningSeconds: duration(filmFrames / nativeFps.valueOf()),
       },
-      commands: [
-        {
-          label: 'Lay the film file on the delivery timeline',
-          text: repeatCommand(nativeFps, deliveryFps),
-        },
-      ],
+      commands: [{ label: 'Lay the film file on the delivery timeline', text: command }],
       pictures: [picture(pattern)],
     };
   },
-  working({ filmFrames }, { answers }, { nativeFps, deliveryFps }) {
-    const ratio = deliveryFps.div(nativeFps);
-    const lower = ratio.floor().valueOf();
+  working({ nativeFps, deliveryFps, pattern }, told, { filmFrames }) {
+    const { fewestRepeats, mostRepeats } = pattern;
     return [
       {
         words:
           'Delivery rate divided by native rate is the number of times a film frame is shown on average.',
-        sum: `${formatRate(deliveryFps, false)} ÷ ${formatRate(nativeFps, false)} = ${answers['repeatsPerFilmFrame']?.text ?? ''}`,
+        sum: `${formatRate(deliveryFps, false)} ÷ ${formatRate(nativeFps, false)} = ${told('repeatsPerFilmFrame')}`,
       },
       {
         words:
           'A frame is shown a whole number of times, so it is the whole number below or above.',
-        sum: ratio.d === 1n ? `always ${lower}` : `${lower} or ${lower + 1}`,
+        sum:
+          fewestRepeats === mostRepeats
+            ? `always ${fewestRepeats}`
+            : `${fewestRepeats} or ${mostRepeats}`,
       },
       {
         words: 'Film frames times that average, rounded up, fill the timeline.',
-        sum: `${formatNumber(filmFrames)} × ${answers['repeatsPerFilmFrame']?.text ?? ''} → ${answers['outputFrames']?.text ?? ''}`,
+        sum: `${formatNumber(filmFrames)} × ${told('repeatsPerFilmFrame')} → ${told('outputFrames')}`,
       },
     ];
   },

@@ -6,9 +6,10 @@ import {
 } from '../../../quantity/format.ts';
 import { pitchSemitones } from '../../../core/file/sound-retiming.ts';
 import { shownSeconds, speedChangePercent } from '../../../core/file/speed-change.ts';
-import { durationAnswer, quantityAnswer } from '../../machine/labelled-answers.ts';
+import { duration, quantity } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import { nativeFpsInput } from '../../machine/film-inputs.ts';
-import { defineWorksheet, type Outcome } from '../../machine/types.ts';
+import type { Outcome } from '../../machine/types.ts';
 
 /** Changes of speed that few people notice without comparing. Common practice, no source. */
 const HARDLY_SEEN_PERCENT = 5;
@@ -65,50 +66,53 @@ export const worksheet = defineWorksheet({
   },
   model:
     'Speed goes with the ratio of the two rates. If the sound runs along with the picture its pitch goes too: twelve semitones for a doubling of speed. The percentage there and the percentage back are not the same, because each is counted from its own start. That up to 5 % is hardly seen is common practice, not a measured limit; one article says that up to 3 % mostly goes unnoticed.',
-  compute({ nativeFps, shownFps, nativeSeconds }) {
-    const percent = speedChangePercent(nativeFps, shownFps);
-    const shown = shownSeconds(nativeSeconds, nativeFps, shownFps);
+  answers: {
+    speedChangePercent: 'Faster than shot by',
+    semitones: 'Pitch, if the sound goes along',
+    shownSeconds: 'Running time as shown',
+    changeSeconds: 'Longer by',
+    wayBackPercent: 'Change that undoes it',
+  },
+  find({ nativeFps, shownFps, nativeSeconds }, exact) {
+    return {
+      nativeRate: formatRate(exact.nativeFps, false),
+      shownRate: formatRate(exact.shownFps, false),
+      ratio: shownFps / nativeFps,
+      percent: speedChangePercent(nativeFps, shownFps),
+      wayBackPercent: speedChangePercent(shownFps, nativeFps),
+      semitones: pitchSemitones(shownFps / nativeFps),
+      shown: shownSeconds(nativeSeconds, nativeFps, shownFps),
+    };
+  },
+  outcome({ percent, wayBackPercent, semitones, shown }, { nativeSeconds }) {
     return {
       verdict: verdictFor(percent),
       answers: {
-        speedChangePercent: quantityAnswer('Faster than shot by', percent, 'percent', 4, {
+        speedChangePercent: quantity(percent, 'percent', 4, {
           note: 'With a minus sign the film runs slow.',
         }),
-        semitones: quantityAnswer(
-          'Pitch, if the sound goes along',
-          pitchSemitones(shownFps / nativeFps),
-          'semitone',
-          4,
-        ),
-        shownSeconds: durationAnswer('Running time as shown', shown),
-        changeSeconds: durationAnswer('Longer by', shown - nativeSeconds, {
+        semitones: quantity(semitones, 'semitone', 4),
+        shownSeconds: duration(shown),
+        changeSeconds: duration(shown - nativeSeconds, {
           note: 'With a minus sign it is shorter.',
         }),
-        wayBackPercent: quantityAnswer(
-          'Change that undoes it',
-          speedChangePercent(shownFps, nativeFps),
-          'percent',
-          4,
-        ),
+        wayBackPercent: quantity(wayBackPercent, 'percent', 4),
       },
     };
   },
-  working({ nativeSeconds }, { answers }, { nativeFps, shownFps }) {
-    const shown = formatRate(shownFps, false);
-    const native = formatRate(nativeFps, false);
-    const ratio = shownFps.div(nativeFps).valueOf();
+  working({ nativeRate, shownRate, ratio, shown }, told, { nativeSeconds }) {
     return [
       {
         words: 'Shown rate divided by native rate, less 1, is the change of speed.',
-        sum: `${shown} ÷ ${native} − 1 = ${formatNumber(ratio, 5)} − 1 = ${answers['speedChangePercent']?.text ?? ''}`,
+        sum: `${shownRate} ÷ ${nativeRate} − 1 = ${formatNumber(ratio, 5)} − 1 = ${told('speedChangePercent')}`,
       },
       {
         words: 'Pitch goes in equal steps for equal ratios: twelve semitones make a doubling.',
-        sum: `12 × log2(${formatNumber(ratio, 5)}) = ${answers['semitones']?.text ?? ''}`,
+        sum: `12 × log2(${formatNumber(ratio, 5)}) = ${told('semitones')}`,
       },
       {
         words: 'The running time goes the other way.',
-        sum: `${formatDuration(nativeSeconds)} × ${native} ÷ ${shown} = ${formatQuantity(nativeSeconds / ratio, 's', 5)}`,
+        sum: `${formatDuration(nativeSeconds)} × ${nativeRate} ÷ ${shownRate} = ${formatQuantity(shown, 's', 5)}`,
       },
     ];
   },

@@ -1,5 +1,4 @@
 // What core says about the settings of the whole-frames worksheet.
-import type Fraction from 'fraction.js';
 import { slowestUsualRate } from '../../../core/gate/camera-rates.ts';
 import { fitsCameraFrame } from '../../../core/gate/exposure.ts';
 import { flashRateHz } from '../../../core/gate/flash-rate.ts';
@@ -21,33 +20,10 @@ import {
 } from '../../../core/gate/whole-frames.ts';
 import { requireWithinCameraFrame } from '../../gate/camera-frame-limits.ts';
 import { shutterOf } from '../../gate/shutter-inputs.ts';
-
-/** The inputs of the worksheet. */
-export interface WholeFrameSettings {
-  readonly filmFps: number;
-  readonly flashesPerFrame: number;
-  readonly openPercent: number;
-  /** Undefined when all blades are alike. */
-  readonly pulldownBladeDegrees: number | undefined;
-  /** Undefined for hard edges. */
-  readonly edgeWipeDegrees: number | undefined;
-  readonly cameraFps: number;
-  readonly exposureSeconds: number;
-  /** Undefined when not measured. */
-  readonly readoutSeconds: number | undefined;
-  readonly running: 'free' | 'locked';
-  readonly phasePercent: number;
-  readonly speedErrorPercent: number;
-}
-
-/** The exact rates behind the inputs. */
-export interface ExactRates {
-  readonly filmFps: Fraction;
-  readonly cameraFps: Fraction;
-}
+import type { ExactRates, WholeFrameSettings } from './inputs.ts';
 
 /** Film frames of the cycle that no camera frame holds whole; of a cut cycle, those inside the stretch. */
-export function lostFilmFrames({ frames, filmFramesInCycle, isCut }: PurityCycle): number {
+function lostFilmFrames({ frames, filmFramesInCycle, isCut }: PurityCycle): number {
   const whole = frames.filter(({ kind }) => kind === 'whole').map(({ filmFrame }) => filmFrame);
   if (!isCut) return filmFramesInCycle - new Set(whole.map((f) => f % filmFramesInCycle)).size;
   const last = frames.at(-1)?.filmFrame ?? 0;
@@ -57,8 +33,8 @@ export function lostFilmFrames({ frames, filmFramesInCycle, isCut }: PurityCycle
   return lost;
 }
 
-/** The purity of the camera frames over one cycle, the costly part. */
-export function wholeFrameCycle(settings: WholeFrameSettings, exact: ExactRates): PurityCycle {
+/** The purity of the camera frames over one cycle. */
+function wholeFrameCycle(settings: WholeFrameSettings, exact: ExactRates): PurityCycle {
   return purityCycle({
     filmRate: exact.filmFps,
     cameraRate: exact.cameraFps,
@@ -84,8 +60,8 @@ function oneFlashCameraFps(
   return fits ? smallest : undefined;
 }
 
-/** Window, promises and ratio; quick. */
-export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRates) {
+/** Window, promises, ratio and the camera frames of one common cycle. */
+export function findWholeFrames(settings: WholeFrameSettings, exact: ExactRates) {
   const { filmFps, cameraFps, exposureSeconds } = settings;
   const readoutSeconds = readoutOrWorst(settings.readoutSeconds, cameraFps);
   requireWithinCameraFrame(cameraFps, exposureSeconds, readoutSeconds);
@@ -106,6 +82,7 @@ export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRat
     settings.readoutSeconds,
     longestDark,
   );
+  const cycle = wholeFrameCycle(settings, exact);
   const ratio = commonCycle(exact.filmFps, exact.cameraFps);
   const filmFramesInCycle = Number(ratio.filmFrames);
   const cameraFramesInCycle = Number(ratio.cameraFrames);
@@ -119,6 +96,8 @@ export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRat
     oneFlash: oneFlashCameraFps(settings, closed, longestDark),
     filmFramesInCycle,
     cameraFramesInCycle,
+    cycle,
+    lostFilmFrames: lostFilmFrames(cycle),
     hasDarkRows: window === undefined,
     isSure: promisesWholeFrames(window, cameraFps),
     longestReadout: longestReadoutSeconds(filmFps, closed, exposureSeconds, cameraFps, longestDark),
@@ -133,4 +112,4 @@ export function wholeFrameFindings(settings: WholeFrameSettings, exact: ExactRat
   };
 }
 
-export type WholeFrameFindings = ReturnType<typeof wholeFrameFindings>;
+export type WholeFrameFindings = ReturnType<typeof findWholeFrames>;

@@ -1,15 +1,17 @@
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
-import type { Outcome, WorkingStep } from '../../machine/types.ts';
+import type { WorkingStep } from '../../machine/types.ts';
 import { smallestRateStep, windowStep } from '../../gate/window-step.ts';
-import { wholeFrameFindings, type ExactRates, type WholeFrameSettings } from './findings.ts';
+import type { AnswerKey } from './answers.ts';
+import type { WholeFrameFindings } from './findings.ts';
+import type { WholeFrameSettings } from './inputs.ts';
 
 const ms = (seconds: number): string => formatNumber(seconds * 1000, 4);
 
 /** The steps behind the whole frames, with the reader's numbers. */
 export function wholeFramesWorking(
+  found: WholeFrameFindings,
+  told: (key: AnswerKey) => string,
   settings: WholeFrameSettings,
-  { answers }: Outcome,
-  exact: ExactRates,
 ): readonly WorkingStep[] {
   const {
     filmFps,
@@ -19,11 +21,9 @@ export function wholeFramesWorking(
     exposureSeconds,
     pulldownBladeDegrees,
   } = settings;
-  const found = wholeFrameFindings(settings, exact);
   const { closed, window, readoutSeconds, filmFramesInCycle, cameraFramesInCycle, longRunShare } =
     found;
   const wipe = settings.edgeWipeDegrees ?? 0;
-  const textOf = (key: string): string => answers[key]?.text ?? '';
   const closedPercent = formatNumber(100 - openPercent, 4);
   return [
     pulldownBladeDegrees === undefined && wipe === 0
@@ -37,11 +37,11 @@ export function wholeFramesWorking(
           sum: `c = (${formatNumber(pulldownBladeDegrees ?? (360 - 3.6 * openPercent) / flashesPerFrame, 4)}° − ${formatNumber(wipe, 4)}°) ÷ 360° ÷ ${formatQuantity(filmFps, 'fps', 5)} = ${ms(closed)} ms`,
         },
     windowStep({ filmFps, exposureSeconds, readoutSeconds }, closed, window, found.longestDark),
-    ...smallestRateStep(window, textOf('smallestCameraFps')),
+    ...smallestRateStep(window, told('smallestCameraFps')),
     {
       words:
         'What the film frame and its dark leave after the exposure and one camera frame is the longest readout; it is never longer than a camera frame.',
-      sum: `P + c − T − 1 ÷ f_c = ${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)} − ${ms(1 / cameraFps)}: ${textOf('longestReadoutMilliseconds')}`,
+      sum: `P + c − T − 1 ÷ f_c = ${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)} − ${ms(1 / cameraFps)}: ${told('longestReadoutMilliseconds')}`,
     },
     ...(window === undefined
       ? []
@@ -58,7 +58,7 @@ export function wholeFramesWorking(
     {
       words:
         'One divided by film frames in the cycle, camera rate and drift is the time in which every phase is met.',
-      sum: `1 ÷ (${filmFramesInCycle} × ${formatNumber(cameraFps, 5)} × ${formatNumber(settings.speedErrorPercent, 3)} %): ${textOf('phaseSweepSeconds')}`,
+      sum: `1 ÷ (${filmFramesInCycle} × ${formatNumber(cameraFps, 5)} × ${formatNumber(settings.speedErrorPercent, 3)} %): ${told('phaseSweepSeconds')}`,
     },
   ];
 }

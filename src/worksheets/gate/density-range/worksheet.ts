@@ -5,9 +5,10 @@ import {
 } from '../../../core/gate/exposure-range.ts';
 import { stopsRatio } from '../../../core/gate/light-stops.ts';
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
-import { quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
+import { quantity, words } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import type { RangeBarsData } from '../../machine/picture-data.ts';
-import { defineWorksheet, type Outcome, type ResultTable } from '../../machine/types.ts';
+import type { Outcome, ResultTable } from '../../machine/types.ts';
 
 /** Neighbouring exposures should share this much, to be joined without a seam. Common practice, no source. */
 const SAFE_OVERLAP_STOPS = 1;
@@ -110,26 +111,38 @@ export const worksheet = defineWorksheet({
   },
   model:
     'A density of 1 is 3.32 stops. Exposures spaced by a step hold the camera’s range plus one step for each further exposure. Exact for an evenly lit gate; stray light in the lens lifts the shadows and makes the film’s range smaller than its densities say.',
-  compute({ minimumDensity, maximumDensity, cameraStops, spacingStops }) {
+  answers: {
+    densityRange: 'Density range',
+    filmStops: 'Range of the film',
+    contrast: 'Contrast',
+    shortfallStops: 'What one exposure lacks',
+    count: 'Exposures of every frame',
+    overlap: 'Range that neighbours share',
+    heldStops: 'Range held together',
+  },
+  find({ minimumDensity, maximumDensity, cameraStops, spacingStops }) {
     const filmStops = filmRangeStops(minimumDensity, maximumDensity);
-    const plan = bracketPlan(filmStops, cameraStops, spacingStops);
+    return {
+      densityRange: maximumDensity - minimumDensity,
+      filmStops,
+      contrast: stopsRatio(filmStops),
+      plan: bracketPlan(filmStops, cameraStops, spacingStops),
+    };
+  },
+  outcome({ densityRange, filmStops, contrast, plan }, { cameraStops }) {
     const isTight = plan.count > 1 && plan.overlapStops < SAFE_OVERLAP_STOPS;
     return {
       verdict: verdictFor(filmStops, cameraStops, plan),
       answers: {
-        densityRange: quantityAnswer('Density range', maximumDensity - minimumDensity, 'density'),
-        filmStops: quantityAnswer('Range of the film', filmStops, 'stop', 4),
-        contrast: wordsAnswer(
-          'Contrast',
-          `${formatNumber(stopsRatio(filmStops), 3)}\u00a0:\u00a01`,
-        ),
-        shortfallStops: quantityAnswer('What one exposure lacks', plan.shortfallStops, 'stop'),
-        count: quantityAnswer('Exposures of every frame', plan.count, 'one'),
-        overlap: wordsAnswer(
-          'Range that neighbours share',
+        densityRange: quantity(densityRange, 'density'),
+        filmStops: quantity(filmStops, 'stop', 4),
+        contrast: words(`${formatNumber(contrast, 3)}\u00a0:\u00a01`),
+        shortfallStops: quantity(plan.shortfallStops, 'stop'),
+        count: quantity(plan.count, 'one'),
+        overlap: words(
           plan.count === 1 ? 'no second exposure' : formatQuantity(plan.overlapStops, 'stop'),
         ),
-        heldStops: quantityAnswer('Range held together', plan.heldStops, 'stop'),
+        heldStops: quantity(plan.heldStops, 'stop'),
       },
       tables: [planTable(plan)],
       pictures: [rangePicture(filmStops, cameraStops, plan)],
@@ -138,20 +151,19 @@ export const worksheet = defineWorksheet({
         : [],
     };
   },
-  working({ minimumDensity, maximumDensity, cameraStops, spacingStops }, { answers }) {
-    const text = (key: string): string => answers[key]?.text ?? '';
+  working(_found, told, { minimumDensity, maximumDensity, cameraStops, spacingStops }) {
     return [
       {
         words: 'Densest less clearest part, times 3.32, is the range of the film.',
-        sum: `(${formatNumber(maximumDensity)} − ${formatNumber(minimumDensity)}) × 3.3219 = ${text('filmStops')}`,
+        sum: `(${formatNumber(maximumDensity)} − ${formatNumber(minimumDensity)}) × 3.3219 = ${told('filmStops')}`,
       },
       {
         words: 'Less the range of the camera: what one exposure lacks.',
-        sum: `${text('filmStops')} − ${formatQuantity(cameraStops, 'stop')}, at least 0 = ${text('shortfallStops')}`,
+        sum: `${told('filmStops')} − ${formatQuantity(cameraStops, 'stop')}, at least 0 = ${told('shortfallStops')}`,
       },
       {
         words: 'One exposure, and one more for every begun step of what is lacking.',
-        sum: `1 + ${text('shortfallStops')} ÷ ${formatQuantity(spacingStops, 'stop')}, rounded up = ${text('count')}`,
+        sum: `1 + ${told('shortfallStops')} ÷ ${formatQuantity(spacingStops, 'stop')}, rounded up = ${told('count')}`,
       },
     ];
   },

@@ -1,99 +1,86 @@
-import { commonCycle } from '../../../core/gate/frame-ratio.ts';
-import { quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
+import { quantity } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import { flashCaution } from '../flash-caution.ts';
+import { bandsPicture, gateLightPicture } from '../gate-pictures.ts';
+import { readoutAssumed } from '../readout-words.ts';
+import { rippleStopsAnswer } from '../ripple-words.ts';
+import { adviceAnswer, adviceSentence } from '../setting-advice-words.ts';
 import {
-  bandsAnswer,
-  beatNote,
+  beatAnswer,
   driftAnswer,
   matchAnswer,
   matchTable,
+  smallestRateAnswer,
   stateSentence,
   toleranceAnswer,
-  wholeFrameAnswers,
+  wholeFramesAnswer,
 } from './answers.ts';
-import { advise, match, toleranceOf } from './findings.ts';
+import { findMatch } from './findings.ts';
+import { inputs } from './inputs.ts';
 import { flashMatchWorking } from './working.ts';
-import {
-  cameraFpsInput,
-  edgeWipeDegreesInput,
-  exposureSecondsInput,
-  filmFpsInput,
-  flashesPerFrameInput,
-  openPercentInput,
-  pulldownBladeDegreesInput,
-  readoutSecondsInput,
-  rippleLimitPercentInput,
-} from '../gate-inputs.ts';
-import { bandsPicture, gateLightPicture } from '../gate-pictures.ts';
-import { readoutAssumed } from '../readout-words.ts';
-import { adviceAnswer, adviceSentence } from '../setting-advice-words.ts';
-import { defineWorksheet } from '../../machine/types.ts';
 
 export const worksheet = defineWorksheet({
   id: 'flash-match',
   title: 'Flash match',
   question: 'Will the picture flicker at these settings, and is every film frame caught whole?',
   chapter: 'gate/matching',
-  inputs: {
-    filmFps: filmFpsInput,
-    flashesPerFrame: flashesPerFrameInput,
-    openPercent: openPercentInput,
-    cameraFps: cameraFpsInput,
-    exposureSeconds: exposureSecondsInput,
-    readoutSeconds: readoutSecondsInput,
-    rippleLimitPercent: rippleLimitPercentInput,
-    pulldownBladeDegrees: pulldownBladeDegreesInput,
-    edgeWipeDegrees: edgeWipeDegreesInput,
-  },
+  inputs,
   model:
     'Blades alike and evenly spaced unless the pulldown blade is entered, hard edges unless a wipe is, and a lamp of constant brightness. Ripple, beat, bands and the whole-frame limit are exact for that; a lamp that flickers has a worksheet of its own. The complete setting is looked for among exposures of whole flashes, the usual camera rates and film rates in tenths, and keeps frames whole with the film rate half a percent off; that half percent, the reach of a speed knob (10 %) and the ripple limit of 1 % are common practice.',
-  compute(settings, exact) {
-    const { cameraFps, exposureSeconds, rippleLimitPercent } = settings;
-    const found = match(settings);
-    const advice = advise(settings);
-    const { ripple, beat, pulse, flashRate, light } = found;
-    const isFlickerFree = ripple.percent <= rippleLimitPercent;
-    const flickerLevel = isFlickerFree ? 'good' : pulse === 0 ? 'care' : 'stop';
+  answers: {
+    setting: 'Complete setting',
+    ripplePercent: 'Ripple',
+    rippleStops: 'Ripple in stops',
+    beatHz: 'Beat',
+    matchingExposureSeconds: 'Matching exposure time',
+    speedToleranceFps: 'Speed may wander from the match by',
+    bandsDownPicture: 'Bands down the picture',
+    bandDriftPerSecond: 'Drift of the bands',
+    wholeFrames: 'Whole frames',
+    smallestCameraFps: 'Smallest sure camera rate',
+  },
+  find: findMatch,
+  outcome(found, settings) {
+    const { cameraFps, exposureSeconds } = settings;
+    const { advice, ripple, isEven, pulse, flashRate, light } = found;
+    const flickerLevel = isEven ? 'good' : pulse === 0 ? 'care' : 'stop';
     const isReadoutMeasured = settings.readoutSeconds !== undefined;
-    const cautions = [
-      ...(exposureSeconds * flashRate < 1 - 1e-9
-        ? [
-            'The exposure is shorter than one flash: a frame or some of its rows may be exposed mostly or wholly in the dark.',
-          ]
-        : []),
-      ...flashCaution(ripple.percent, pulse),
-    ];
     return {
       verdict: {
-        level: flickerLevel === 'good' && !found.areWholeFramesSure ? 'care' : flickerLevel,
-        sentence: `${stateSentence(found, settings)}${adviceSentence(advice, settings, isReadoutMeasured)}${readoutAssumed(settings.readoutSeconds, cameraFps)}`,
+        level: isEven && !found.areWholeFramesSure ? 'care' : flickerLevel,
+        sentence: `${stateSentence(found, cameraFps)}${adviceSentence(advice, settings, isReadoutMeasured)}${readoutAssumed(settings.readoutSeconds, cameraFps)}`,
       },
       answers: {
         setting: adviceAnswer(advice),
-        ripplePercent: quantityAnswer('Ripple', ripple.percent, 'percent', 3, {
+        ripplePercent: quantity(ripple.percent, 'percent', 3, {
           level: flickerLevel,
           note: 'Brightest to darkest exposure, as a share of the mean.',
         }),
-        rippleStops:
-          ripple.stops === undefined
-            ? wordsAnswer('Ripple in stops', 'no limit', {
-                note: 'Some exposures get no light at all, so there is no ratio.',
-              })
-            : quantityAnswer('Ripple in stops', ripple.stops, 'stop', 3),
-        beatHz: quantityAnswer('Beat', Math.abs(beat), 'Hz', 3, {
-          note: beatNote(beat, flashRate, cameraFps),
-        }),
-        matchingExposureSeconds: matchAnswer(found, settings),
-        speedToleranceFps: toleranceAnswer(
-          toleranceOf(settings, found, advice),
-          rippleLimitPercent,
+        rippleStops: rippleStopsAnswer(ripple.stops),
+        beatHz: beatAnswer(found, cameraFps),
+        matchingExposureSeconds: matchAnswer(found, cameraFps),
+        speedToleranceFps: toleranceAnswer(found, settings.rippleLimitPercent),
+        bandsDownPicture: quantity(
+          found.bands,
+          'one',
+          3,
+          isReadoutMeasured
+            ? {}
+            : { note: 'At most; as many if the readout fills a camera frame.' },
         ),
-        bandsDownPicture: bandsAnswer(found, isReadoutMeasured),
         bandDriftPerSecond: driftAnswer(found),
-        ...wholeFrameAnswers(found, cameraFps, commonCycle(exact.filmFps, exact.cameraFps)),
+        wholeFrames: wholeFramesAnswer(found, cameraFps),
+        smallestCameraFps: smallestRateAnswer(found),
       },
-      tables: [matchTable(found, settings)],
-      ...(cautions.length > 0 ? { cautions } : {}),
+      tables: [matchTable(found)],
+      cautions: [
+        ...(found.flashes < 1 - 1e-9
+          ? [
+              'The exposure is shorter than one flash: a frame or some of its rows may be exposed mostly or wholly in the dark.',
+            ]
+          : []),
+        ...flashCaution(ripple.percent, pulse),
+      ],
       pictures: [
         gateLightPicture(light, cameraFps, exposureSeconds),
         bandsPicture(light, flashRate, cameraFps, exposureSeconds, found.readoutSeconds),

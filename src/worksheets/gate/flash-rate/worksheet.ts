@@ -1,26 +1,12 @@
-import Fraction from 'fraction.js';
 import { fitsCameraFrame, shutterAngleDegrees } from '../../../core/gate/exposure.ts';
 import { flashRateHz, flashesPerFrame } from '../../../core/gate/flash-rate.ts';
-import { formatNumber, formatQuantity, formatRate } from '../../../quantity/format.ts';
-import { exposureAnswer, quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
+import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
+import { exposure, quantity, words } from '../../machine/answers.ts';
+import { defineWorksheet, type AnswerBody } from '../../machine/define-worksheet.ts';
 import { shutterDiscPicture } from '../shutter-disc-picture.ts';
-import { defineWorksheet, type Answer } from '../../machine/types.ts';
 
-/** Camera rates whose shutter angles are listed, with the key of each answer. */
-const LISTED_RATES = {
-  angleAt24: new Fraction(24),
-  angleAt25: new Fraction(25),
-  angleAt2997: new Fraction(30_000, 1001),
-  angleAt50: new Fraction(50),
-  angleAt5994: new Fraction(60_000, 1001),
-} as const;
-
-function angleAnswer(exposureSeconds: number, cameraRate: Fraction): Answer {
-  const label = `Shutter angle at ${formatRate(cameraRate, false)}`;
-  const cameraFps = cameraRate.valueOf();
-  if (!fitsCameraFrame(exposureSeconds, cameraFps)) return wordsAnswer(label, 'does not fit');
-  return quantityAnswer(label, shutterAngleDegrees(exposureSeconds, cameraFps), 'deg', 4);
-}
+const angleAnswer = (degrees: number | undefined): AnswerBody =>
+  degrees === undefined ? words('does not fit') : quantity(degrees, 'deg', 4);
 
 export const worksheet = defineWorksheet({
   id: 'flash-rate',
@@ -61,47 +47,74 @@ export const worksheet = defineWorksheet({
   },
   model:
     'The flash rate is the film rate times the flashes in one film-frame cycle, and the matching exposure time is one flash. Exact for equal, evenly spaced blades.',
-  compute({ filmFps, bladesPerTurn, shutterTurnsPerFrame }) {
+  answers: {
+    flashesPerFrame: 'Flashes per frame',
+    flashRateHz: 'Flash rate',
+    matchingExposureSeconds: 'Matching exposure time',
+    angleAt24: 'Shutter angle at 24',
+    angleAt25: 'Shutter angle at 25',
+    angleAt2997: 'Shutter angle at 30000/1001 (29.97)',
+    angleAt50: 'Shutter angle at 50',
+    angleAt5994: 'Shutter angle at 60000/1001 (59.94)',
+  },
+  find({ filmFps, bladesPerTurn, shutterTurnsPerFrame }) {
     const flashes = flashesPerFrame(bladesPerTurn, shutterTurnsPerFrame);
-    const rate = flashRateHz(filmFps, flashes);
+    const flashRate = flashRateHz(filmFps, flashes);
+    const flashSeconds = 1 / flashRate;
+    const angleAt = (cameraFps: number): number | undefined =>
+      fitsCameraFrame(flashSeconds, cameraFps)
+        ? shutterAngleDegrees(flashSeconds, cameraFps)
+        : undefined;
+    return {
+      flashes,
+      flashRate,
+      flashSeconds,
+      angleAt24: angleAt(24),
+      angleAt25: angleAt(25),
+      angleAt2997: angleAt(30_000 / 1001),
+      angleAt50: angleAt(50),
+      angleAt5994: angleAt(60_000 / 1001),
+    };
+  },
+  outcome(found, { bladesPerTurn, shutterTurnsPerFrame }) {
+    const { flashes, flashRate, flashSeconds } = found;
     // The sheet asks for no angles, so blades and openings are drawn alike.
     const alike = Array.from({ length: bladesPerTurn }, () => 1);
     return {
       verdict: {
         level: 'note',
-        sentence: `The gate lights up ${formatNumber(rate, 4)} times a second.`,
+        sentence: `The gate lights up ${formatNumber(flashRate, 4)} times a second.`,
       },
       answers: {
-        flashesPerFrame: quantityAnswer('Flashes per frame', flashes, 'one'),
-        flashRateHz: quantityAnswer('Flash rate', rate, 'Hz', 4),
-        matchingExposureSeconds: exposureAnswer('Matching exposure time', 1 / rate),
-        ...Object.fromEntries(
-          Object.entries(LISTED_RATES).map(([key, cameraRate]) => [
-            key,
-            angleAnswer(1 / rate, cameraRate),
-          ]),
-        ),
+        flashesPerFrame: quantity(flashes, 'one'),
+        flashRateHz: quantity(flashRate, 'Hz', 4),
+        matchingExposureSeconds: exposure(flashSeconds),
+        angleAt24: angleAnswer(found.angleAt24),
+        angleAt25: angleAnswer(found.angleAt25),
+        angleAt2997: angleAnswer(found.angleAt2997),
+        angleAt50: angleAnswer(found.angleAt50),
+        angleAt5994: angleAnswer(found.angleAt5994),
       },
       pictures: [shutterDiscPicture(alike, alike, shutterTurnsPerFrame === 1)],
     };
   },
-  working({ filmFps, bladesPerTurn, shutterTurnsPerFrame }, { answers }) {
+  working(_found, told, { filmFps, bladesPerTurn, shutterTurnsPerFrame }) {
     return [
       {
         words: 'Blades times shutter turns per frame gives the flashes in one film-frame cycle.',
-        sum: `n = ${bladesPerTurn} × ${formatNumber(shutterTurnsPerFrame)} = ${answers['flashesPerFrame']?.text ?? ''}`,
+        sum: `n = ${bladesPerTurn} × ${formatNumber(shutterTurnsPerFrame)} = ${told('flashesPerFrame')}`,
       },
       {
         words: 'Film rate times flashes per frame gives the flash rate.',
-        sum: `F = ${formatQuantity(filmFps, 'fps', 5)} × ${answers['flashesPerFrame']?.text ?? ''} = ${answers['flashRateHz']?.text ?? ''}`,
+        sum: `F = ${formatQuantity(filmFps, 'fps', 5)} × ${told('flashesPerFrame')} = ${told('flashRateHz')}`,
       },
       {
         words: 'One divided by the flash rate is the matching exposure time.',
-        sum: `T = 1 ÷ ${answers['flashRateHz']?.text ?? ''}: ${answers['matchingExposureSeconds']?.text ?? ''}`,
+        sum: `T = 1 ÷ ${told('flashRateHz')}: ${told('matchingExposureSeconds')}`,
       },
       {
         words: 'Exposure time times camera rate times a full turn is the shutter angle.',
-        sum: `360° × T × 25 frames/s: ${answers['angleAt25']?.text ?? ''}`,
+        sum: `360° × T × 25 frames/s: ${told('angleAt25')}`,
       },
     ];
   },

@@ -3,7 +3,9 @@ import { flashRateHz } from '../../../core/gate/flash-rate.ts';
 import { lampAloneRipple, lampRipple, makeLamp } from '../../../core/gate/lamp-flicker.ts';
 import { formatExposure, formatNumber, formatQuantity } from '../../../quantity/format.ts';
 import { equalBladeRipplePercent } from '../../../core/gate/ripple.ts';
-import { exposureAnswer, quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
+import { exposure, quantity, words } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
+import type { Outcome } from '../../machine/types.ts';
 import { flashCaution } from '../flash-caution.ts';
 import { requireWithinCameraFrame } from '../camera-frame-limits.ts';
 import {
@@ -20,7 +22,7 @@ import {
   lampHzInput,
   lampOnPercentInput,
 } from '../lamp-inputs.ts';
-import { defineWorksheet, type Answer, type Outcome } from '../../machine/types.ts';
+import { rippleStopsAnswer } from '../ripple-words.ts';
 
 function verdictOf(together: number, shutterAlone: number, limit: number): Outcome['verdict'] {
   const percent = (value: number): string => formatQuantity(value, 'percent', 3);
@@ -43,19 +45,15 @@ function verdictOf(together: number, shutterAlone: number, limit: number): Outco
   };
 }
 
-/** Exposure of whole lamp periods nearest to the one set. */
-function lampMatchAnswer(lampHz: number, exposureSeconds: number, cameraFps: number): Answer {
-  const label = 'Nearest exposure of whole lamp periods';
+/** Whole lamp periods nearest to the exposure set, s; undefined where not even one fits. */
+function lampMatchSeconds(
+  lampHz: number,
+  exposureSeconds: number,
+  cameraFps: number,
+): number | undefined {
   const most = Math.floor((lampHz / cameraFps) * (1 + 1e-9));
-  if (most < 1) {
-    return wordsAnswer(label, 'none fits', {
-      note: 'One lamp period is longer than a camera frame.',
-    });
-  }
   const periods = Math.min(most, Math.max(1, Math.round(lampHz * exposureSeconds)));
-  return exposureAnswer(label, periods / lampHz, {
-    note: 'It cures the lamp alone, not the shutter.',
-  });
+  return most < 1 ? undefined : periods / lampHz;
 }
 
 export const worksheet = defineWorksheet({
@@ -83,74 +81,86 @@ export const worksheet = defineWorksheet({
   },
   model:
     'Equal hard-edged blades times a lamp that flickers at a rate of its own. The ripple is the exact range over every phase of shutter and lamp; lamp and camera at rates in step stay in part of it until one drifts. The depth of real lamps must be measured; figures here are from memory. The mains drifts by a few parts in a thousand, so a lamp in step with the camera does not stay there.',
-  compute(settings) {
+  answers: {
+    ripplePercent: 'Ripple of shutter and lamp',
+    rippleStops: 'Ripple in stops',
+    shutterAlonePercent: 'Shutter alone',
+    lampAlonePercent: 'Lamp alone',
+    lampBeatHz: 'Lamp beat with the camera',
+    differenceBeatHz: 'Beat of lamp against shutter',
+    lampMatchSeconds: 'Nearest exposure of whole lamp periods',
+  },
+  find(settings) {
     const { filmFps, flashesPerFrame, openPercent, cameraFps, exposureSeconds } = settings;
     requireWithinCameraFrame(cameraFps, exposureSeconds);
     const open = openPercent / 100;
     const { lampKind, lampHz, depthPercent, onPercent } = settings;
     const lamp = makeLamp(lampKind, lampHz, depthPercent, onPercent);
-    const ripple = lampRipple(filmFps, flashesPerFrame, open, exposureSeconds, lamp);
-    const shutterAlone = equalBladeRipplePercent(filmFps, flashesPerFrame, open, exposureSeconds);
-    const lampAlone = lampAloneRipple(lamp, exposureSeconds).percent;
     const flashRate = flashRateHz(filmFps, flashesPerFrame);
-    const lampBeat = Math.abs(beatHz(lampHz, cameraFps));
     const difference = Math.abs(flashRate - lampHz);
-    const differenceBeat = difference < 1e-9 ? 0 : Math.abs(beatHz(difference, cameraFps));
-    const cautions = flashCaution(ripple.percent, beatHz(flashRate, cameraFps));
     return {
-      ...(cautions.length > 0 ? { cautions } : {}),
-      verdict: verdictOf(ripple.percent, shutterAlone, settings.rippleLimitPercent),
+      ripple: lampRipple(filmFps, flashesPerFrame, open, exposureSeconds, lamp),
+      shutterAlone: equalBladeRipplePercent(filmFps, flashesPerFrame, open, exposureSeconds),
+      lampAlone: lampAloneRipple(lamp, exposureSeconds).percent,
+      flashRate,
+      shutterBeat: beatHz(flashRate, cameraFps),
+      lampBeat: Math.abs(beatHz(lampHz, cameraFps)),
+      differenceBeat: difference < 1e-9 ? 0 : Math.abs(beatHz(difference, cameraFps)),
+      lampMatch: lampMatchSeconds(lampHz, exposureSeconds, cameraFps),
+    };
+  },
+  outcome(found, { rippleLimitPercent }) {
+    const { ripple, shutterAlone, lampBeat, lampMatch } = found;
+    return {
+      cautions: flashCaution(ripple.percent, found.shutterBeat),
+      verdict: verdictOf(ripple.percent, shutterAlone, rippleLimitPercent),
       answers: {
-        ripplePercent: quantityAnswer('Ripple of shutter and lamp', ripple.percent, 'percent', 3, {
-          level: ripple.percent <= settings.rippleLimitPercent ? 'good' : 'stop',
+        ripplePercent: quantity(ripple.percent, 'percent', 3, {
+          level: ripple.percent <= rippleLimitPercent ? 'good' : 'stop',
           note: 'Peak to peak, over every phase that can come.',
         }),
-        rippleStops:
-          ripple.stops === undefined
-            ? wordsAnswer('Ripple in stops', 'no limit', {
-                note: 'Some exposures get no light at all.',
-              })
-            : quantityAnswer('Ripple in stops', ripple.stops, 'stop', 3),
-        shutterAlonePercent: quantityAnswer('Shutter alone', shutterAlone, 'percent', 3),
-        lampAlonePercent: quantityAnswer('Lamp alone', lampAlone, 'percent', 3, {
+        rippleStops: rippleStopsAnswer(ripple.stops),
+        shutterAlonePercent: quantity(shutterAlone, 'percent'),
+        lampAlonePercent: quantity(found.lampAlone, 'percent', 3, {
           note: 'As in a machine without a shutter.',
         }),
-        lampBeatHz: quantityAnswer('Lamp beat with the camera', lampBeat, 'Hz', 3, {
+        lampBeatHz: quantity(lampBeat, 'Hz', 3, {
           note:
             lampBeat === 0
               ? 'In step with the camera; it moves only as the mains drifts.'
               : 'How often the lamp alone would make the picture pulse.',
         }),
-        differenceBeatHz: quantityAnswer('Beat of lamp against shutter', differenceBeat, 'Hz', 3, {
+        differenceBeatHz: quantity(found.differenceBeat, 'Hz', 3, {
           note: 'Their difference, as the camera shows it: a pulsation of its own.',
         }),
-        lampMatchSeconds: lampMatchAnswer(lampHz, exposureSeconds, cameraFps),
+        lampMatchSeconds:
+          lampMatch === undefined
+            ? words('none fits', { note: 'One lamp period is longer than a camera frame.' })
+            : exposure(lampMatch, { note: 'It cures the lamp alone, not the shutter.' }),
       },
     };
   },
-  working(settings, { answers }) {
-    const { filmFps, flashesPerFrame, cameraFps, exposureSeconds, lampHz } = settings;
-    const textOf = (key: string): string => answers[key]?.text ?? '';
-    const flashRate = flashRateHz(filmFps, flashesPerFrame);
+  working({ flashRate }, told, { cameraFps, exposureSeconds, lampHz }) {
     const time = formatExposure(exposureSeconds);
+    const lampRate = formatNumber(lampHz, 5);
     return [
       {
         words:
           'One exposure holds so many flashes, and so many lamp periods. Whole numbers are harmless.',
-        sum: `${formatNumber(flashRate, 4)} × ${time} = ${formatNumber(flashRate * exposureSeconds, 4)}; ${formatNumber(lampHz, 5)} × ${time} = ${formatNumber(lampHz * exposureSeconds, 4)}`,
+        sum: `${formatNumber(flashRate, 4)} × ${time} = ${formatNumber(flashRate * exposureSeconds, 4)}; ${lampRate} × ${time} = ${formatNumber(lampHz * exposureSeconds, 4)}`,
       },
       {
         words: 'Each alone, over all its phases.',
-        sum: `shutter ${textOf('shutterAlonePercent')}, lamp ${textOf('lampAlonePercent')}`,
+        sum: `shutter ${told('shutterAlonePercent')}, lamp ${told('lampAlonePercent')}`,
       },
       {
         words:
           'The product of both over every pair of phases; most less least, divided by the mean.',
-        sum: textOf('ripplePercent'),
+        sum: told('ripplePercent'),
       },
       {
         words: 'The lamp rate less the nearest multiple of the camera rate is the lamp beat.',
-        sum: `${formatNumber(lampHz, 5)} against multiples of ${formatNumber(cameraFps, 5)}: ${textOf('lampBeatHz')}`,
+        sum: `${lampRate} against multiples of ${formatNumber(cameraFps, 5)}: ${told('lampBeatHz')}`,
       },
     ];
   },

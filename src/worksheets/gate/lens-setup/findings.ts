@@ -1,58 +1,50 @@
 // What the lens worksheet finds out before it is put into answers.
 
-import type { GaugeId } from '../../../core/reel/gauges/gauge.ts';
 import {
   airyDiameterMicrometres,
   depthOfFieldMillimetres,
   effectiveFNumber,
+  extensionLossStops,
+  filmDistanceMillimetres,
   largestSharpFNumber,
+  lensExtensionMillimetres,
   magnification,
+  waveDepthOfFieldMillimetres,
 } from '../../../core/gate/lens.ts';
 import { largestSettableFNumber, type LensSteps } from '../../../core/gate/light-stops.ts';
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
 import { gatePictureWidth } from '../gate-picture-width.ts';
 import { isTooHigh, pictureHeightOf, tooHighVerdict } from '../picture-height.ts';
 import type { CurveData } from '../../machine/picture-data.ts';
-import type { Outcome } from '../../machine/types.ts';
+import type { Outcome, ValuesOf } from '../../machine/types.ts';
+import type { inputs } from './inputs.ts';
 
-export interface LensEntries {
-  readonly gauge: GaugeId;
-  readonly pictureWidthMillimetres: number | undefined;
-  readonly sensorWidthMillimetres: number;
-  readonly fillPercent: number;
-  readonly focalLengthMillimetres: number;
-  readonly fNumber: number;
-  readonly lensSteps: LensSteps;
-  readonly pupilRatio: number;
-  readonly pixelsAcross: number;
-  readonly pixelsDown: number | undefined;
-  readonly blurPixels: number;
-}
+type Values = ValuesOf<typeof inputs>;
+type LensSetup = ReturnType<typeof findLensSetup>;
 
 /** The set-up in numbers: what the answers, the working and the picture are made of. */
-export function lensSetupOf(entries: LensEntries) {
-  const { gauge, pictureWidthMillimetres, sensorWidthMillimetres, fNumber, pupilRatio } = entries;
-  const width = gatePictureWidth(gauge, pictureWidthMillimetres);
-  const imageWidth = (sensorWidthMillimetres * entries.fillPercent) / 100;
+export function findLensSetup(values: Values) {
+  const { focalLengthMillimetres, pixelsAcross, pixelsDown, fillPercent, pupilRatio } = values;
+  const width = gatePictureWidth(values.gauge, values.pictureWidthMillimetres);
+  const imageWidth = (values.sensorWidthMillimetres * fillPercent) / 100;
   const scale = magnification(imageWidth, width.millimetres);
-  const effective = effectiveFNumber(fNumber, scale, pupilRatio);
-  const pixelMillimetres = sensorWidthMillimetres / entries.pixelsAcross;
-  const blurMillimetres = entries.blurPixels * pixelMillimetres;
+  const effective = effectiveFNumber(values.fNumber, scale, pupilRatio);
+  const pixelMillimetres = values.sensorWidthMillimetres / pixelsAcross;
+  const blurMillimetres = values.blurPixels * pixelMillimetres;
   return {
     width,
     imageWidth,
-    height: pictureHeightOf(
-      entries.pixelsAcross,
-      entries.pixelsDown,
-      entries.fillPercent,
-      width.widthToHeight,
-    ),
+    height: pictureHeightOf(pixelsAcross, pixelsDown, fillPercent, width.widthToHeight),
     scale,
+    extensionMillimetres: lensExtensionMillimetres(focalLengthMillimetres, scale),
+    filmDistanceMillimetres: filmDistanceMillimetres(focalLengthMillimetres, scale),
     effective,
+    lossStops: extensionLossStops(scale, pupilRatio),
     pixelMillimetres,
     blurMillimetres,
     airyMicrometres: airyDiameterMicrometres(effective),
-    depth: depthOfFieldMillimetres(effective, blurMillimetres, scale),
+    depthMillimetres: depthOfFieldMillimetres(effective, blurMillimetres, scale),
+    waveDepthMillimetres: waveDepthOfFieldMillimetres(effective, scale),
     largestSharp: largestSharpFNumber(blurMillimetres, scale, pupilRatio),
   };
 }
@@ -72,15 +64,14 @@ export function stepsNote(limit: number, steps: LensSteps): string {
 
 /** The one sentence: does the picture fit, and is the opening small enough to be too small? */
 export function lensVerdict(
-  { fNumber, lensSteps }: LensEntries,
-  setup: ReturnType<typeof lensSetupOf>,
+  { depthMillimetres, largestSharp, height }: LensSetup,
+  { fNumber, lensSteps }: Values,
 ): Outcome['verdict'] {
-  const { depth, largestSharp, height } = setup;
   if (isTooHigh(height)) return tooHighVerdict(height);
   return fNumber <= largestSharp
     ? {
         level: 'good',
-        sentence: `At f/${formatNumber(fNumber, 2)} diffraction stays below the blur you accept; the film must stay flat within ${formatQuantity(depth, 'mm', 2)}.`,
+        sentence: `At f/${formatNumber(fNumber, 2)} diffraction stays below the blur you accept; the film must stay flat within ${formatQuantity(depthMillimetres, 'mm', 2)}.`,
       }
     : {
         level: 'care',
@@ -90,18 +81,17 @@ export function lensVerdict(
 
 /** Diffraction disc against f-number, with the blur that is accepted and the reader's setting. */
 export function diffractionPicture(
-  entries: LensEntries,
-  setup: ReturnType<typeof lensSetupOf>,
+  { scale, pixelMillimetres, largestSharp }: LensSetup,
+  values: Values,
 ): CurveData {
-  const { scale, pixelMillimetres, largestSharp } = setup;
   const discPixels = (fNumber: number): number =>
-    airyDiameterMicrometres(effectiveFNumber(fNumber, scale, entries.pupilRatio)) /
+    airyDiameterMicrometres(effectiveFNumber(fNumber, scale, values.pupilRatio)) /
     (1000 * pixelMillimetres);
-  const end = Math.max(16, 1.25 * entries.fNumber);
+  const end = Math.max(16, 1.25 * values.fNumber);
   const ends = [0.5, end];
   return {
     name: 'curve',
-    alternative: `The diffraction disc grows in proportion to the f-number and reaches the ${formatQuantity(entries.blurPixels, 'px')} you accept at f/${formatNumber(largestSharp, 2)}.`,
+    alternative: `The diffraction disc grows in proportion to the f-number and reaches the ${formatQuantity(values.blurPixels, 'px')} you accept at f/${formatNumber(largestSharp, 2)}.`,
     xLabel: 'f-number on the ring',
     yLabel: 'pixels',
     curves: [
@@ -111,9 +101,9 @@ export function diffractionPicture(
       },
       {
         label: 'blur you accept',
-        points: ends.map((fNumber) => ({ x: fNumber, y: entries.blurPixels })),
+        points: ends.map((fNumber) => ({ x: fNumber, y: values.blurPixels })),
       },
     ],
-    marks: [{ x: entries.fNumber, label: `f/${formatNumber(entries.fNumber, 2)}` }],
+    marks: [{ x: values.fNumber, label: `f/${formatNumber(values.fNumber, 2)}` }],
   };
 }

@@ -1,131 +1,63 @@
-import {
-  extensionLossStops,
-  filmDistanceMillimetres,
-  lensExtensionMillimetres,
-  waveDepthOfFieldMillimetres,
-} from '../../../core/gate/lens.ts';
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
-import { quantityAnswer } from '../../machine/labelled-answers.ts';
+import { quantity } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import { widthStep } from '../gate-picture-width.ts';
-import { diffractionPicture, lensSetupOf, lensVerdict, stepsNote } from './findings.ts';
-import {
-  fNumberInput,
-  fillPercentInput,
-  lensStepsInput,
-  pictureGaugeInput,
-  pictureWidthInput,
-  pixelsAcrossInput,
-  pixelsDownInput,
-  sensorWidthInput,
-} from '../lens-inputs.ts';
-import { heightAnswers } from '../picture-height.ts';
-import { defineWorksheet } from '../../machine/types.ts';
+import { HEIGHT_LABELS, heightAnswers } from '../picture-height.ts';
+import { diffractionPicture, findLensSetup, lensVerdict, stepsNote } from './findings.ts';
+import { inputs } from './inputs.ts';
 
 export const worksheet = defineWorksheet({
   id: 'lens-setup',
   title: 'Lens set-up',
   question: 'How far out must the lens go, and what do light, sharpness and depth become?',
   chapter: 'gate/lens',
-  inputs: {
-    gauge: pictureGaugeInput,
-    pictureWidthMillimetres: pictureWidthInput,
-    sensorWidthMillimetres: sensorWidthInput,
-    fillPercent: fillPercentInput,
-    focalLengthMillimetres: {
-      kind: 'quantity',
-      label: 'Focal length',
-      unit: 'mm',
-      minimum: 3,
-      maximum: 400,
-      default: '50',
-      accepted: '50 or 2 in',
-      help: 'As marked on the lens.',
-    },
-    fNumber: fNumberInput,
-    lensSteps: lensStepsInput,
-    pupilRatio: {
-      kind: 'quantity',
-      label: 'Pupil ratio',
-      unit: 'one',
-      minimum: 0.1,
-      maximum: 10,
-      default: '1',
-      accepted: '1 or 1.4',
-      help: 'Width of the opening seen from behind ÷ seen from the front. 1 for plain lenses; measure it when you look through.',
-    },
-    pixelsAcross: pixelsAcrossInput,
-    pixelsDown: pixelsDownInput,
-    blurPixels: {
-      kind: 'quantity',
-      label: 'Blur you accept',
-      unit: 'px',
-      minimum: 0.5,
-      maximum: 20,
-      default: '2',
-      accepted: '2 or 3',
-      help: 'Diameter of a point that still counts as sharp, in pixels. Two is strict, three is usual.',
-    },
-  },
+  inputs,
   model:
     'Thin lens focused by extension; a lens that focuses inside shortens its focal length and needs less. Diffraction is that of a perfect lens in green light (0.55 µm). Depth is counted twice: by the blur you accept, and by a quarter wave of light; the truth lies nearer the larger one for coarse pixels, the smaller one for fine ones.',
-  compute(entries) {
-    const setup = lensSetupOf(entries);
-    const { focalLengthMillimetres, pupilRatio } = entries;
-    const { scale, effective, airyMicrometres, pixelMillimetres } = setup;
+  answers: {
+    magnification: 'Magnification',
+    extensionMillimetres: 'Extension from the infinity setting',
+    filmDistanceMillimetres: 'Film to lens',
+    effectiveFNumber: 'Effective f-number',
+    lossStops: 'Light lost by the extension',
+    airyMicrometres: 'Diffraction disc on the sensor',
+    airyPixels: 'The same in pixels',
+    depthMillimetres: 'Depth at the film, by blur',
+    waveDepthMillimetres: 'Depth at the film, by waves',
+    largestSharpFNumber: 'Largest f-number before diffraction shows',
+    ...HEIGHT_LABELS,
+  },
+  find: findLensSetup,
+  outcome(setup, values) {
+    const { airyMicrometres, largestSharp } = setup;
     return {
-      verdict: lensVerdict(entries, setup),
+      verdict: lensVerdict(setup, values),
       answers: {
-        magnification: quantityAnswer('Magnification', scale, 'one', 3, {
+        magnification: quantity(setup.scale, 'one', 3, {
           note: 'Above 1 the image is larger than the film.',
         }),
-        extensionMillimetres: quantityAnswer(
-          'Extension from the infinity setting',
-          lensExtensionMillimetres(focalLengthMillimetres, scale),
-          'mm',
-        ),
-        filmDistanceMillimetres: quantityAnswer(
-          'Film to lens',
-          filmDistanceMillimetres(focalLengthMillimetres, scale),
-          'mm',
-          3,
-          { note: 'To the middle of the lens; the free space before it is smaller.' },
-        ),
-        effectiveFNumber: quantityAnswer('Effective f-number', effective, 'one'),
-        lossStops: quantityAnswer(
-          'Light lost by the extension',
-          extensionLossStops(scale, pupilRatio),
-          'stop',
-        ),
-        airyMicrometres: quantityAnswer('Diffraction disc on the sensor', airyMicrometres, 'um'),
-        airyPixels: quantityAnswer(
-          'The same in pixels',
-          airyMicrometres / (1000 * pixelMillimetres),
-          'px',
-        ),
-        depthMillimetres: quantityAnswer('Depth at the film, by blur', setup.depth, 'mm'),
-        waveDepthMillimetres: quantityAnswer(
-          'Depth at the film, by waves',
-          waveDepthOfFieldMillimetres(effective, scale),
-          'mm',
-        ),
-        largestSharpFNumber: quantityAnswer(
-          'Largest f-number before diffraction shows',
-          setup.largestSharp,
-          'one',
-          2,
-          { note: stepsNote(setup.largestSharp, entries.lensSteps) },
-        ),
+        extensionMillimetres: quantity(setup.extensionMillimetres, 'mm'),
+        filmDistanceMillimetres: quantity(setup.filmDistanceMillimetres, 'mm', 3, {
+          note: 'To the middle of the lens; the free space before it is smaller.',
+        }),
+        effectiveFNumber: quantity(setup.effective, 'one'),
+        lossStops: quantity(setup.lossStops, 'stop'),
+        airyMicrometres: quantity(airyMicrometres, 'um'),
+        airyPixels: quantity(airyMicrometres / (1000 * setup.pixelMillimetres), 'px'),
+        depthMillimetres: quantity(setup.depthMillimetres, 'mm'),
+        waveDepthMillimetres: quantity(setup.waveDepthMillimetres, 'mm'),
+        largestSharpFNumber: quantity(largestSharp, 'one', 2, {
+          note: stepsNote(largestSharp, values.lensSteps),
+        }),
         ...heightAnswers(setup.height, setup.width.widthToHeight),
       },
-      pictures: [diffractionPicture(entries, setup)],
+      pictures: [diffractionPicture(setup, values)],
     };
   },
-  working(entries, { answers }) {
-    const text = (key: string): string => answers[key]?.text ?? '';
-    const { width, imageWidth, blurMillimetres } = lensSetupOf(entries);
-    const scale = text('magnification');
+  working({ width, imageWidth, blurMillimetres }, told, values) {
+    const scale = told('magnification');
     const bellows =
-      entries.pupilRatio === 1 ? scale : `${scale} ÷ ${formatNumber(entries.pupilRatio)}`;
+      values.pupilRatio === 1 ? scale : `${scale} ÷ ${formatNumber(values.pupilRatio)}`;
     return [
       widthStep(width),
       {
@@ -134,20 +66,20 @@ export const worksheet = defineWorksheet({
       },
       {
         words: 'Focal length times magnification is the extension.',
-        sum: `${formatQuantity(entries.focalLengthMillimetres, 'mm')} × ${scale} = ${text('extensionMillimetres')}`,
+        sum: `${formatQuantity(values.focalLengthMillimetres, 'mm')} × ${scale} = ${told('extensionMillimetres')}`,
       },
       {
         words: 'The f-number grows by the extension.',
-        sum: `${formatNumber(entries.fNumber)} × (1 + ${bellows}) = ${text('effectiveFNumber')}`,
+        sum: `${formatNumber(values.fNumber)} × (1 + ${bellows}) = ${told('effectiveFNumber')}`,
       },
       {
         words: 'The diffraction disc goes with the effective f-number.',
-        sum: `2.44 × 0.55 µm × ${text('effectiveFNumber')} = ${text('airyMicrometres')}`,
+        sum: `2.44 × 0.55 µm × ${told('effectiveFNumber')} = ${told('airyMicrometres')}`,
       },
       {
         words:
           'Depth by blur: twice the effective f-number times the blur, by magnification squared.',
-        sum: `2 × ${text('effectiveFNumber')} × ${formatQuantity(blurMillimetres, 'mm')} ÷ ${scale}² = ${text('depthMillimetres')}`,
+        sum: `2 × ${told('effectiveFNumber')} × ${formatQuantity(blurMillimetres, 'mm')} ÷ ${scale}² = ${told('depthMillimetres')}`,
       },
     ];
   },

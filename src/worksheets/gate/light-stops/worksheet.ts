@@ -4,55 +4,45 @@ import {
   lightChange,
   settableFNumber,
   stopsRatio,
-  type LensSteps,
 } from '../../../core/gate/light-stops.ts';
 import { formatExposure, formatNumber, formatQuantity } from '../../../quantity/format.ts';
-import { quantityAnswer } from '../../machine/labelled-answers.ts';
-import { LENS_STEP_NAMES } from '../lens-steps.ts';
-import { defineWorksheet, type Outcome } from '../../machine/types.ts';
+import { quantity } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
+import type { Outcome, ValuesOf } from '../../machine/types.ts';
+import { inputs } from './inputs.ts';
 
 /** Below this two exposures look alike side by side. Common practice, no source. */
 const ALIKE_STOPS = 0.05;
 
-interface Entries {
-  readonly fromExposureSeconds: number;
-  readonly toExposureSeconds: number;
-  readonly fromFNumber: number;
-  readonly toFNumber: number;
-  readonly fromSensitivity: number;
-  readonly toSensitivity: number;
-  readonly addedDensity: number;
-  readonly lampPercent: number;
-  readonly lensSteps: LensSteps;
-}
-
-/** f-number to set, and the stops by which the picture is then brighter than it was. */
-function settingOf(
-  { toFNumber, lensSteps }: Entries,
-  totalStops: number,
-): { readonly fNumber: number; readonly leftStops: number } {
-  const wanted = balancingFNumber(toFNumber, totalStops);
-  const fNumber = settableFNumber(wanted, lensSteps);
-  return { fNumber, leftStops: apertureStops(wanted, fNumber) };
-}
-
-function changeOf(entries: Entries): ReturnType<typeof lightChange> {
-  return lightChange(
+function findChange(values: ValuesOf<typeof inputs>) {
+  const change = lightChange(
     {
-      exposureSeconds: entries.fromExposureSeconds,
-      fNumber: entries.fromFNumber,
-      sensitivity: entries.fromSensitivity,
+      exposureSeconds: values.fromExposureSeconds,
+      fNumber: values.fromFNumber,
+      sensitivity: values.fromSensitivity,
       filterDensity: 0,
       lampRatio: 1,
     },
     {
-      exposureSeconds: entries.toExposureSeconds,
-      fNumber: entries.toFNumber,
-      sensitivity: entries.toSensitivity,
-      filterDensity: entries.addedDensity,
-      lampRatio: entries.lampPercent / 100,
+      exposureSeconds: values.toExposureSeconds,
+      fNumber: values.toFNumber,
+      sensitivity: values.toSensitivity,
+      filterDensity: values.addedDensity,
+      lampRatio: values.lampPercent / 100,
     },
   );
+  const ratio = stopsRatio(change.totalStops);
+  const balancing = balancingFNumber(values.toFNumber, change.totalStops);
+  const setFNumber = settableFNumber(balancing, values.lensSteps);
+  return {
+    change,
+    ratio,
+    balancing,
+    setFNumber,
+    /** How much brighter than at first the picture then is. */
+    leftStops: apertureStops(balancing, setFNumber),
+    balancingSensitivity: values.toSensitivity / ratio,
+  };
 }
 
 function verdictFor(totalStops: number): Outcome['verdict'] {
@@ -75,173 +65,73 @@ export const worksheet = defineWorksheet({
   title: 'Stops between two settings',
   question: 'How much brighter or darker is the picture when I change these settings?',
   chapter: 'gate/light',
-  inputs: {
-    fromExposureSeconds: {
-      kind: 'quantity',
-      label: 'Exposure time before',
-      unit: 's',
-      minimum: 0.00001,
-      maximum: 10,
-      default: '1/50',
-      accepted: '1/50, 20 ms or 180°',
-      help: 'As set on the camera now.',
-      angleOf: 'cameraFps',
-    },
-    toExposureSeconds: {
-      kind: 'quantity',
-      label: 'Exposure time after',
-      unit: 's',
-      minimum: 0.00001,
-      maximum: 10,
-      default: '1/54',
-      accepted: '1/54, 18.5 ms or 166.7°',
-      help: 'The one you want. Choose it by the flash match, not by brightness.',
-      angleOf: 'cameraFps',
-    },
-    fromFNumber: {
-      kind: 'quantity',
-      label: 'f-number before',
-      unit: 'fNumber',
-      minimum: 0.5,
-      maximum: 128,
-      default: '5.6',
-      accepted: '5.6 or 8',
-      help: 'As marked on the lens.',
-    },
-    toFNumber: {
-      kind: 'quantity',
-      label: 'f-number after',
-      unit: 'fNumber',
-      minimum: 0.5,
-      maximum: 128,
-      default: '5.6',
-      accepted: '5.6 or 8',
-      help: 'A larger number lets less light through.',
-    },
-    fromSensitivity: {
-      kind: 'quantity',
-      label: 'Sensitivity before (ISO)',
-      unit: 'iso',
-      minimum: 1,
-      maximum: 1_000_000,
-      default: '100',
-      accepted: '100 or 400',
-      help: 'As set on the camera now.',
-    },
-    toSensitivity: {
-      kind: 'quantity',
-      label: 'Sensitivity after (ISO)',
-      unit: 'iso',
-      minimum: 1,
-      maximum: 1_000_000,
-      default: '100',
-      accepted: '100 or 400',
-      help: 'Twice the number is one stop brighter, and noisier.',
-    },
-    addedDensity: {
-      kind: 'quantity',
-      label: 'Filter density added',
-      unit: 'density',
-      minimum: -6,
-      maximum: 6,
-      default: '0',
-      accepted: '0.3, 0.9 or -0.6',
-      help: 'Density of a neutral filter put in; with a minus sign, taken out. 0.3 is one stop.',
-    },
-    lampPercent: {
-      kind: 'quantity',
-      label: 'Light of the lamp after',
-      unit: 'percent',
-      minimum: 0.1,
-      maximum: 10_000,
-      default: '100',
-      accepted: '100 or 50 %',
-      help: 'Against before. Measured light, not watts: half the watts of a filament lamp is far less than half the light.',
-    },
-    lensSteps: {
-      kind: 'choice',
-      label: 'Opening of the lens can be set',
-      options: LENS_STEP_NAMES,
-      default: 'third',
-      help: 'The clicks of the ring, or the steps of the dial.',
-      bench: 'camera.lensSteps',
-    },
-    cameraFps: {
-      kind: 'quantity',
-      label: 'Camera rate',
-      unit: 'fps',
-      minimum: 1,
-      maximum: 240,
-      default: '25',
-      accepted: '25, 50 or 30000/1001',
-      help: 'Only needed when you type a shutter angle.',
-      bench: 'camera.cameraFps',
-    },
-  },
+  inputs,
   model:
     'Each stop doubles the light. Time, sensitivity and lamp count in proportion, the f-number by its square, a density of 0.301 as one stop. Exact as long as the camera answers in proportion to light. Marked f-numbers are rounded: 5.6 stands for 5.657, which is good for up to 0.08 stop of difference.',
-  compute(entries) {
-    const change = changeOf(entries);
-    const { totalStops } = change;
-    const setting = settingOf(entries, totalStops);
+  answers: {
+    totalStops: 'In all',
+    lightPercent: 'Brightness after',
+    exposureStops: 'From exposure time',
+    apertureStops: 'From f-number',
+    sensitivityStops: 'From sensitivity',
+    filterStops: 'From filter',
+    lampStops: 'From lamp',
+    balancingFNumber: 'f-number that brings the old brightness back',
+    setFNumber: 'Nearest that the lens can be set to',
+    leftStops: 'What that leaves over',
+    balancingSensitivity: 'Or sensitivity (ISO)',
+  },
+  find: findChange,
+  outcome({ change, ratio, balancing, setFNumber, leftStops, balancingSensitivity }) {
     return {
-      verdict: verdictFor(totalStops),
+      verdict: verdictFor(change.totalStops),
       answers: {
-        totalStops: quantityAnswer('In all', totalStops, 'stop', 3, {
+        totalStops: quantity(change.totalStops, 'stop', 3, {
           note: 'With a minus sign the picture is darker.',
         }),
-        lightPercent: quantityAnswer('Brightness after', 100 * stopsRatio(totalStops), 'percent'),
-        exposureStops: quantityAnswer('From exposure time', change.exposureStops, 'stop'),
-        apertureStops: quantityAnswer('From f-number', change.apertureStops, 'stop'),
-        sensitivityStops: quantityAnswer('From sensitivity', change.sensitivityStops, 'stop'),
-        filterStops: quantityAnswer('From filter', change.filterStops, 'stop'),
-        lampStops: quantityAnswer('From lamp', change.lampStops, 'stop'),
-        balancingFNumber: quantityAnswer(
-          'f-number that brings the old brightness back',
-          balancingFNumber(entries.toFNumber, totalStops),
-          'one',
-        ),
-        setFNumber: quantityAnswer('Nearest that the lens can be set to', setting.fNumber, 'one'),
-        leftStops: quantityAnswer('What that leaves over', setting.leftStops, 'stop', 2, {
+        lightPercent: quantity(100 * ratio, 'percent'),
+        exposureStops: quantity(change.exposureStops, 'stop'),
+        apertureStops: quantity(change.apertureStops, 'stop'),
+        sensitivityStops: quantity(change.sensitivityStops, 'stop'),
+        filterStops: quantity(change.filterStops, 'stop'),
+        lampStops: quantity(change.lampStops, 'stop'),
+        balancingFNumber: quantity(balancing, 'one'),
+        setFNumber: quantity(setFNumber, 'one'),
+        leftStops: quantity(leftStops, 'stop', 2, {
           note: 'Brighter than before; with a minus sign darker. Take it up with lamp or filter.',
         }),
-        balancingSensitivity: quantityAnswer(
-          'Or sensitivity (ISO)',
-          entries.toSensitivity / stopsRatio(totalStops),
-          'one',
-        ),
+        balancingSensitivity: quantity(balancingSensitivity, 'one'),
       },
     };
   },
-  working(entries, { answers }) {
-    const text = (key: string): string => answers[key]?.text ?? '';
+  working(_found, told, values) {
     const number = (value: number): string => formatNumber(value, 4);
     return [
       {
         words: 'Exposure time: how often the new one halves or doubles the old.',
-        sum: `log2(${formatExposure(entries.toExposureSeconds)} ÷ ${formatExposure(entries.fromExposureSeconds)}) = ${text('exposureStops')}`,
+        sum: `log2(${formatExposure(values.toExposureSeconds)} ÷ ${formatExposure(values.fromExposureSeconds)}) = ${told('exposureStops')}`,
       },
       {
         words: 'f-number: twice the doublings, because area goes with the square.',
-        sum: `2 × log2(${number(entries.fromFNumber)} ÷ ${number(entries.toFNumber)}) = ${text('apertureStops')}`,
+        sum: `2 × log2(${number(values.fromFNumber)} ÷ ${number(values.toFNumber)}) = ${told('apertureStops')}`,
       },
       {
         words: 'Sensitivity, in proportion.',
-        sum: `log2(${number(entries.toSensitivity)} ÷ ${number(entries.fromSensitivity)}) = ${text('sensitivityStops')}`,
+        sum: `log2(${number(values.toSensitivity)} ÷ ${number(values.fromSensitivity)}) = ${told('sensitivityStops')}`,
       },
       {
         words: 'A filter takes 3.32 stops for each unit of density.',
-        sum: `−3.3219 × ${number(entries.addedDensity)} = ${text('filterStops')}`,
+        sum: `−3.3219 × ${number(values.addedDensity)} = ${told('filterStops')}`,
       },
       {
         words: 'Lamp, in proportion to its light.',
-        sum: `log2(${number(entries.lampPercent)} % ÷ 100 %) = ${text('lampStops')}`,
+        sum: `log2(${number(values.lampPercent)} % ÷ 100 %) = ${told('lampStops')}`,
       },
-      { words: 'Stops add up.', sum: text('totalStops') },
+      { words: 'Stops add up.', sum: told('totalStops') },
       {
         words:
           'The f-number that gives it back: the last one times the root of the doublings, then the nearest on the lens.',
-        sum: `${number(entries.toFNumber)} × 2^(${text('totalStops')} ÷ 2) = ${text('balancingFNumber')} → ${text('setFNumber')}`,
+        sum: `${number(values.toFNumber)} × 2^(${told('totalStops')} ÷ 2) = ${told('balancingFNumber')} → ${told('setFNumber')}`,
       },
     ];
   },

@@ -13,9 +13,9 @@ import {
   lampHzInput,
   lampOnPercentInput,
 } from '../lamp-inputs.ts';
-import type { InputSpecs } from '../../machine/types.ts';
+import type { InputSpecs, ValuesOf } from '../../machine/types.ts';
 
-export const MATCH_FINDER_INPUTS = {
+export const inputs = {
   filmKind: {
     kind: 'choice',
     label: 'The projector runs at',
@@ -138,3 +138,5 @@ export const MATCH_FINDER_INPUTS = {
   depthPercent: lampDepthPercentInput,
   onPercent: lampOnPercentInput,
 } as const satisfies InputSpecs;
+
+export type FinderEntries = ValuesOf<typeof inputs>;

@@ -1,4 +1,3 @@
-import type { GaugeId } from '../../../core/reel/gauges/gauge.ts';
 import { effectiveFNumber, magnification } from '../../../core/gate/lens.ts';
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
 import {
@@ -10,53 +9,42 @@ import {
   samplingLimitPerMillimetre,
   type ResolutionLimit,
 } from '../../../core/gate/sampling.ts';
-import { quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
+import { quantity, words } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
+import type { Outcome, ValuesOf } from '../../machine/types.ts';
 import { gatePictureWidth, widthStep } from '../gate-picture-width.ts';
 import {
-  fNumberInput,
-  fillPercentInput,
-  pictureGaugeInput,
-  pictureWidthInput,
-  pixelsAcrossInput,
-  pixelsDownInput,
-  sensorWidthInput,
-} from '../lens-inputs.ts';
-import { heightAnswers, isTooHigh, pictureHeightOf, tooHighVerdict } from '../picture-height.ts';
-import { defineWorksheet, type Outcome } from '../../machine/types.ts';
+  HEIGHT_LABELS,
+  heightAnswers,
+  isTooHigh,
+  pictureHeightOf,
+  tooHighVerdict,
+} from '../picture-height.ts';
+import { inputs } from './inputs.ts';
 
-interface Entries {
-  readonly gauge: GaugeId;
-  readonly pictureWidthMillimetres: number | undefined;
-  readonly sensorWidthMillimetres: number;
-  readonly pixelsAcross: number;
-  readonly pixelsDown: number | undefined;
-  readonly fillPercent: number;
-  readonly fNumber: number;
-  readonly filmLinePairs: number;
-}
+type Values = ValuesOf<typeof inputs>;
+type Found = ReturnType<typeof findLimits>;
 
-function limitsOf(entries: Entries) {
-  const { gauge, pictureWidthMillimetres, sensorWidthMillimetres, fillPercent } = entries;
-  const width = gatePictureWidth(gauge, pictureWidthMillimetres);
-  const pixels = pixelsOnPicture(entries.pixelsAcross, fillPercent / 100);
-  const scale = magnification((sensorWidthMillimetres * fillPercent) / 100, width.millimetres);
-  const effective = effectiveFNumber(entries.fNumber, scale);
+function findLimits(values: Values) {
+  const { pixelsAcross, pixelsDown, fillPercent, filmLinePairs } = values;
+  const width = gatePictureWidth(values.gauge, values.pictureWidthMillimetres);
+  const pixels = pixelsOnPicture(pixelsAcross, fillPercent / 100);
+  const imageWidth = (values.sensorWidthMillimetres * fillPercent) / 100;
+  const scale = magnification(imageWidth, width.millimetres);
+  const effective = effectiveFNumber(values.fNumber, scale);
   const samplingLimit = samplingLimitPerMillimetre(width.millimetres, pixels);
   const diffractionLimit = diffractionLimitPerMillimetre(effective, scale);
   return {
     width,
     pixels,
-    height: pictureHeightOf(
-      entries.pixelsAcross,
-      entries.pixelsDown,
-      fillPercent,
-      width.widthToHeight,
-    ),
+    height: pictureHeightOf(pixelsAcross, pixelsDown, fillPercent, width.widthToHeight),
+    filmPixelMicrometres: filmPixelMicrometres(width.millimetres, pixels),
     scale,
     effective,
     samplingLimit,
     diffractionLimit,
-    limit: resolutionLimit(samplingLimit, diffractionLimit, entries.filmLinePairs),
+    limit: resolutionLimit(samplingLimit, diffractionLimit, filmLinePairs),
+    pixelsNeeded: pixelsForDetail(width.millimetres, filmLinePairs),
   };
 }
 
@@ -67,12 +55,11 @@ const LIMIT_WORDS: Readonly<Record<ResolutionLimit, string>> = {
 };
 
 function verdictFor(
-  limit: ResolutionLimit,
-  film: number,
-  needed: number,
-  isEnough: boolean,
+  { height, limit, pixels, pixelsNeeded }: Found,
+  { filmLinePairs }: Values,
 ): Outcome['verdict'] {
-  const detail = formatQuantity(film, 'lpPerMm');
+  if (isTooHigh(height)) return tooHighVerdict(height);
+  const detail = formatQuantity(filmLinePairs, 'lpPerMm');
   if (limit === 'film') {
     return {
       level: 'good',
@@ -82,12 +69,12 @@ function verdictFor(
   if (limit === 'pixels') {
     return {
       level: 'care',
-      sentence: `The pixels set the limit: ${detail} of film detail ask for ${formatNumber(needed)} pixels across the picture.`,
+      sentence: `The pixels set the limit: ${detail} of film detail ask for ${formatNumber(pixelsNeeded)} pixels across the picture.`,
     };
   }
   return {
     level: 'care',
-    sentence: `The lens opening sets the limit: open the lens${isEnough ? '' : ', though the pixels would come next'}.`,
+    sentence: `The lens opening sets the limit: open the lens${pixels >= pixelsNeeded ? '' : ', though the pixels would come next'}.`,
   };
 }
 
@@ -96,89 +83,55 @@ export const worksheet = defineWorksheet({
   title: 'Pixels and detail',
   question: 'Do the pixels and the lens carry the detail that is on the film?',
   chapter: 'gate/lens',
-  inputs: {
-    gauge: pictureGaugeInput,
-    pictureWidthMillimetres: {
-      ...pictureWidthInput,
-      help: 'Empty: the picture that a projector of this gauge shows.',
-    },
-    sensorWidthMillimetres: {
-      ...sensorWidthInput,
-      help: 'Width of the part that records, from the camera’s data sheet. The type in inches is no width.',
-    },
-    pixelsAcross: pixelsAcrossInput,
-    pixelsDown: pixelsDownInput,
-    fillPercent: fillPercentInput,
-    fNumber: {
-      ...fNumberInput,
-      default: '5.6',
-      accepted: '5.6 or 4',
-      help: 'As set. Pupil ratio 1 is assumed.',
-    },
-    filmLinePairs: {
-      kind: 'quantity',
-      label: 'Detail on the film',
-      unit: 'lpPerMm',
-      minimum: 5,
-      maximum: 400,
-      default: '60',
-      accepted: '60 or 100 lp/mm',
-      help: 'Line pairs per millimetre. From memory: amateur reversal film about 50 to 60 for faint detail, 100 for strong; most home films hold less.',
-    },
-  },
+  inputs,
   model:
     'Two pixels for each line pair, at least. A camera with a colour mosaic stays some way below that, so treat the figure as a ceiling. The limit of the lens is Rayleigh’s for a perfect lens in green light; a tenth of the contrast is left there. The lowest of the three sets the limit; near equality they add up to less than the lowest.',
-  compute(entries) {
-    const { filmLinePairs } = entries;
-    const { width, pixels, height, samplingLimit, diffractionLimit, limit } = limitsOf(entries);
-    const needed = pixelsForDetail(width.millimetres, filmLinePairs);
+  answers: {
+    picturePixels: 'Pixels across the picture',
+    ...HEIGHT_LABELS,
+    filmPixelMicrometres: 'One pixel on the film',
+    samplingLimit: 'The pixels carry up to',
+    diffractionLimit: 'The lens shows up to',
+    pixelsNeeded: 'Pixels that the film detail asks for',
+    limitedBy: 'The limit is set by',
+    pixelsPerInch: 'Pixels per inch of film',
+  },
+  find: findLimits,
+  outcome(found, values) {
+    const { width, pixels, limit } = found;
     return {
-      verdict: isTooHigh(height)
-        ? tooHighVerdict(height)
-        : verdictFor(limit, filmLinePairs, needed, pixels >= needed),
+      verdict: verdictFor(found, values),
       answers: {
-        picturePixels: quantityAnswer('Pixels across the picture', pixels, 'px', 4),
-        ...heightAnswers(height, width.widthToHeight),
-        filmPixelMicrometres: quantityAnswer(
-          'One pixel on the film',
-          filmPixelMicrometres(width.millimetres, pixels),
-          'um',
-        ),
-        samplingLimit: quantityAnswer('The pixels carry up to', samplingLimit, 'lpPerMm'),
-        diffractionLimit: quantityAnswer('The lens shows up to', diffractionLimit, 'lpPerMm'),
-        pixelsNeeded: quantityAnswer('Pixels that the film detail asks for', needed, 'px', 4),
-        limitedBy: wordsAnswer('The limit is set by', LIMIT_WORDS[limit], {
-          level: limit === 'film' ? 'good' : 'care',
-        }),
-        pixelsPerInch: quantityAnswer(
-          'Pixels per inch of film',
-          (25.4 * pixels) / width.millimetres,
-          'px',
-        ),
+        picturePixels: quantity(pixels, 'px', 4),
+        ...heightAnswers(found.height, width.widthToHeight),
+        filmPixelMicrometres: quantity(found.filmPixelMicrometres, 'um'),
+        samplingLimit: quantity(found.samplingLimit, 'lpPerMm'),
+        diffractionLimit: quantity(found.diffractionLimit, 'lpPerMm'),
+        pixelsNeeded: quantity(found.pixelsNeeded, 'px', 4),
+        limitedBy: words(LIMIT_WORDS[limit], { level: limit === 'film' ? 'good' : 'care' }),
+        pixelsPerInch: quantity((25.4 * pixels) / width.millimetres, 'px'),
       },
     };
   },
-  working(entries, { answers }) {
-    const text = (key: string): string => answers[key]?.text ?? '';
-    const { width, scale, effective } = limitsOf(entries);
+  working({ width, scale, effective }, told, values) {
     const millimetres = formatQuantity(width.millimetres, 'mm', 4);
     return [
       widthStep(width),
       {
         words: 'The picture gets its share of the pixels.',
-        sum: `${formatNumber(entries.pixelsAcross)} × ${formatNumber(entries.fillPercent)} % = ${text('picturePixels')}`,
+        sum: `${formatNumber(values.pixelsAcross)} × ${formatNumber(values.fillPercent)} % = ${told('picturePixels')}`,
       },
       {
         words: 'Half as many line pairs lie on its width.',
-        sum: `${text('picturePixels')} ÷ (2 × ${millimetres}) = ${text('samplingLimit')}`,
+        sum: `${told('picturePixels')} ÷ (2 × ${millimetres}) = ${told('samplingLimit')}`,
       },
       {
         words: 'The lens: magnification and effective f-number first, then Rayleigh’s rule.',
-        sum: `${formatNumber(scale)} ÷ (1.22 × 0.00055 mm × ${formatNumber(effective)}) = ${text('diffractionLimit')}`,
+        sum: `${formatNumber(scale)} ÷ (1.22 × 0.00055 mm × ${formatNumber(effective)}) = ${told('diffractionLimit')}`,
       },
       {
         words: 'What the film asks for: two pixels for each line pair.',
-        sum: `2 × ${formatQuantity(entries.filmLinePairs, 'lpPerMm')} × ${millimetres}, rounded up = ${text('pixelsNeeded')}`,
+        sum: `2 × ${formatQuantity(values.filmLinePairs, 'lpPerMm')} × ${millimetres}, rounded up = ${told('pixelsNeeded')}`,
       },
     ];
   },

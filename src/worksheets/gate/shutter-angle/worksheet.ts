@@ -9,10 +9,10 @@ import {
   formatQuantity,
   formatRate,
 } from '../../../quantity/format.ts';
-import { exposureAnswer, quantityAnswer } from '../../machine/labelled-answers.ts';
+import { exposure, quantity } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import { requireWithinCameraFrame } from '../camera-frame-limits.ts';
 import { cameraFpsInput, exposureSecondsInput } from '../gate-inputs.ts';
-import { defineWorksheet } from '../../machine/types.ts';
 
 export const worksheet = defineWorksheet({
   id: 'shutter-angle',
@@ -42,54 +42,61 @@ export const worksheet = defineWorksheet({
   },
   model:
     'Shutter angle = 360° × exposure time × camera rate. Exact. The same angle at another rate is another time, and only the time matches the flashes.',
-  compute({ cameraFps, exposureSeconds, otherRates }, exact) {
+  answers: {
+    angleDegrees: 'Shutter angle',
+    exposureSeconds: 'Exposure time',
+    exposureMilliseconds: 'Exposure time in ms',
+    framePercent: 'Share of the camera frame',
+  },
+  find({ cameraFps, exposureSeconds }, exact) {
     requireWithinCameraFrame(cameraFps, exposureSeconds);
-    const angle = Math.min(360, shutterAngleDegrees(exposureSeconds, cameraFps));
+    const angleDegrees = Math.min(360, shutterAngleDegrees(exposureSeconds, cameraFps));
+    return {
+      angleDegrees,
+      elsewhere: exact.otherRates.map((rate) => {
+        const fps = rate.valueOf();
+        const doesFit = fitsCameraFrame(exposureSeconds, fps);
+        return {
+          rate,
+          angle: doesFit ? shutterAngleDegrees(exposureSeconds, fps) : undefined,
+          seconds: exposureOfAngleSeconds(angleDegrees, fps),
+        };
+      }),
+    };
+  },
+  outcome({ angleDegrees, elsewhere }, { cameraFps, exposureSeconds }) {
     const time = formatExposure(exposureSeconds);
-    const angleText = formatQuantity(angle, 'deg', 4);
+    const angle = quantity(angleDegrees, 'deg', 4);
     return {
       verdict: {
         level: 'note',
-        sentence: `${time} is a shutter angle of ${angleText} at ${formatNumber(cameraFps, 4)} frames/s.`,
+        sentence: `${time} is a shutter angle of ${angle.text} at ${formatNumber(cameraFps, 4)} frames/s.`,
       },
       answers: {
-        angleDegrees: quantityAnswer('Shutter angle', angle, 'deg', 4),
-        exposureSeconds: exposureAnswer('Exposure time', exposureSeconds),
-        exposureMilliseconds: quantityAnswer(
-          'Exposure time in ms',
-          exposureSeconds * 1000,
-          'ms',
-          4,
-        ),
-        framePercent: quantityAnswer('Share of the camera frame', angle / 3.6, 'percent', 3, {
+        angleDegrees: angle,
+        exposureSeconds: exposure(exposureSeconds),
+        exposureMilliseconds: quantity(exposureSeconds * 1000, 'ms', 4),
+        framePercent: quantity(angleDegrees / 3.6, 'percent', 3, {
           note: 'The rest of each camera frame is not exposed.',
         }),
       },
       tables: [
         {
-          caption: `${time} and ${angleText} at other camera rates`,
-          columns: ['Camera rate', `Angle of ${time}`, `Time of ${angleText}`],
-          rows: otherRates.map((rate, index) => {
-            const exactRate = exact.otherRates[index];
-            const rateText =
-              exactRate === undefined ? formatNumber(rate, 5) : formatRate(exactRate, false);
-            const isPossible = fitsCameraFrame(exposureSeconds, rate);
-            return {
-              cells: [
-                rateText,
-                isPossible
-                  ? formatQuantity(shutterAngleDegrees(exposureSeconds, rate), 'deg', 4)
-                  : 'does not fit',
-                formatExposure(exposureOfAngleSeconds(angle, rate)),
-              ],
-              level: isPossible ? 'note' : 'stop',
-            };
-          }),
+          caption: `${time} and ${angle.text} at other camera rates`,
+          columns: ['Camera rate', `Angle of ${time}`, `Time of ${angle.text}`],
+          rows: elsewhere.map((other) => ({
+            cells: [
+              formatRate(other.rate, false),
+              other.angle === undefined ? 'does not fit' : formatQuantity(other.angle, 'deg', 4),
+              formatExposure(other.seconds),
+            ],
+            level: other.angle === undefined ? 'stop' : 'note',
+          })),
         },
       ],
     };
   },
-  working({ cameraFps, exposureSeconds }, { answers }) {
+  working(_found, told, { cameraFps, exposureSeconds }) {
     const rate = formatNumber(cameraFps, 5);
     return [
       {
@@ -98,7 +105,7 @@ export const worksheet = defineWorksheet({
       },
       {
         words: 'The angle is the share of the frame that is exposed.',
-        sum: `360° × ${formatExposure(exposureSeconds)} × ${rate} = ${answers['angleDegrees']?.text ?? ''}`,
+        sum: `360° × ${formatExposure(exposureSeconds)} × ${rate} = ${told('angleDegrees')}`,
       },
     ];
   },

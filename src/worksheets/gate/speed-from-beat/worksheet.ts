@@ -6,12 +6,45 @@ import {
   filmRatesFromBeat,
   type BeatCandidate,
 } from '../../../core/gate/speed-from-beat.ts';
-import { quantityAnswer } from '../../machine/labelled-answers.ts';
-import { flashesPerFrameInput } from '../gate-inputs.ts';
-import { defineWorksheet, type Outcome } from '../../machine/types.ts';
+import { quantity } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
+import type { Outcome, ResultTable, ValuesOf } from '../../machine/types.ts';
+import { inputs } from './inputs.ts';
+
+type Values = ValuesOf<typeof inputs>;
+type Found = ReturnType<typeof findRates>;
 
 /** Candidates printed in the table; a wide window at a slow camera holds many more. */
 const LONGEST_TABLE = 20;
+
+function findRates(values: Values) {
+  const { beatPulses, beatSeconds, cameraFps, flashesPerFrame } = values;
+  // More pulses than half the camera frames cannot be seen as a beat: it would show as a slower one.
+  requireInterval('beatPulses', beatPulses, {
+    minimum: 0,
+    maximum: (cameraFps / 2) * beatSeconds,
+    unit: 'pulses',
+  });
+  const { beatHz, errorHz } = countedBeat(beatPulses, beatSeconds, values.countErrorPulses);
+  const candidates = filmRatesFromBeat(
+    beatHz,
+    cameraFps,
+    flashesPerFrame,
+    values.slowestFps,
+    values.fastestFps,
+    values.observation,
+    values.pictureWay === 'turned',
+  );
+  return {
+    beatHz,
+    errorHz,
+    errorFps: errorHz / flashesPerFrame,
+    candidates,
+    /** The film rate, when nothing else fits. */
+    only: candidates.length === 1 ? candidates[0] : undefined,
+    spacingFps: candidateSpacingFps(cameraFps, flashesPerFrame),
+  };
+}
 
 function howToTell({ side }: BeatCandidate, isTurnedOver: boolean): string {
   if (side === 0) return 'the beat starts, whichever way you nudge';
@@ -20,30 +53,55 @@ function howToTell({ side }: BeatCandidate, isTurnedOver: boolean): string {
 }
 
 function verdictFor(
-  candidates: readonly BeatCandidate[],
-  errorFps: number,
-  isSettled: boolean,
+  { candidates, only, errorFps }: Found,
+  { observation }: Values,
 ): Outcome['verdict'] {
-  const [first] = candidates;
-  if (first === undefined) {
+  if (candidates.length === 0) {
     return {
       level: 'stop',
       sentence:
         'No film rate in this window gives that beat: check the flashes per frame and the window.',
     };
   }
-  if (candidates.length === 1) {
+  if (only !== undefined) {
     return {
       level: 'good',
-      sentence: `The film runs at ${formatQuantity(first.filmFps, 'fps', 5)}, give or take ${formatNumber(errorFps, 2)}.`,
+      sentence: `The film runs at ${formatQuantity(only.filmFps, 'fps', 5)}, give or take ${formatNumber(errorFps, 2)}.`,
     };
   }
   return {
     level: 'care',
-    sentence: isSettled
-      ? `${candidates.length} film rates fit this beat: narrow the window with a stopwatch.`
-      : `${candidates.length} film rates fit this beat: speed the projector up a little and watch whether the beat rises or falls.`,
+    sentence:
+      observation === 'unknown'
+        ? `${candidates.length} film rates fit this beat: speed the projector up a little and watch whether the beat rises or falls.`
+        : `${candidates.length} film rates fit this beat: narrow the window with a stopwatch.`,
   };
+}
+
+function ratesTable({ candidates, beatHz }: Found, { cameraFps, pictureWay }: Values): ResultTable {
+  return {
+    caption: 'Film rates that give this beat',
+    columns: ['Film rate', 'Flash rate', 'Sum', 'If you speed the projector up'],
+    rows: candidates.slice(0, LONGEST_TABLE).map((one) => ({
+      cells: [
+        formatQuantity(one.filmFps, 'fps', 5),
+        formatQuantity(one.flashRateHz, 'Hz', 5),
+        `${one.multiple} × ${formatNumber(cameraFps, 5)} ${one.side < 0 ? '−' : '+'} ${formatNumber(beatHz, 4)}`,
+        howToTell(one, pictureWay === 'turned'),
+      ],
+    })),
+  };
+}
+
+function cautionsFor({ beatHz, errorHz, candidates }: Found): readonly string[] {
+  return [
+    ...(beatHz > 0 && beatHz <= errorHz
+      ? ['The beat is no larger than the error of the count: count over a longer time.']
+      : []),
+    ...(candidates.length > LONGEST_TABLE
+      ? [`Only the slowest ${LONGEST_TABLE} of ${candidates.length} film rates are listed.`]
+      : []),
+  ];
 }
 
 export const worksheet = defineWorksheet({
@@ -51,159 +109,39 @@ export const worksheet = defineWorksheet({
   title: 'Film rate from the beat',
   question: 'Which film rates fit the beat that is seen in the recording?',
   chapter: 'gate/measuring-speed',
-  inputs: {
-    beatPulses: {
-      kind: 'quantity',
-      label: 'Pulses counted',
-      unit: 'pulses',
-      minimum: 0,
-      maximum: 10_000,
-      default: '40',
-      accepted: '40',
-      help: 'Count how often the empty lit gate gets bright, or how many bands pass one height of the picture. Play the recording slowly if it is too fast to count.',
-    },
-    beatSeconds: {
-      kind: 'quantity',
-      label: 'Counted over',
-      unit: 's',
-      minimum: 0.5,
-      maximum: 600,
-      default: '10',
-      accepted: '10 s',
-      help: 'Time in the recording, not on the wall when it is played slowly.',
-    },
-    countErrorPulses: {
-      kind: 'quantity',
-      label: 'Error of the count',
-      unit: 'pulses',
-      minimum: 0,
-      maximum: 100,
-      default: '1/2',
-      accepted: '1/2 or 1',
-      help: 'How far the count may be out, in pulses.',
-    },
-    cameraFps: {
-      kind: 'quantity',
-      label: 'Camera rate',
-      unit: 'fps',
-      minimum: 5,
-      maximum: 240,
-      default: '25',
-      accepted: '25, 50 or 30000/1001',
-      help: 'Frames per second of the recording.',
-      bench: 'camera.cameraFps',
-    },
-    flashesPerFrame: flashesPerFrameInput,
-    slowestFps: {
-      kind: 'quantity',
-      label: 'Slowest film rate to consider',
-      unit: 'fps',
-      minimum: 0.5,
-      maximum: 120,
-      default: '15',
-      accepted: '15',
-      help: 'What the speed knob or a stopwatch lets you rule out below.',
-    },
-    fastestFps: {
-      kind: 'quantity',
-      label: 'Fastest film rate to consider',
-      unit: 'fps',
-      minimum: 0.5,
-      maximum: 120,
-      default: '21',
-      accepted: '21',
-      help: 'What the speed knob or a stopwatch lets you rule out above.',
-    },
-    observation: {
-      kind: 'choice',
-      label: 'What else was seen',
-      options: {
-        unknown: 'nothing yet',
-        rises: 'sped up a little, the beat gets faster',
-        falls: 'sped up a little, the beat gets slower',
-        'bands-up': 'bands climb in the picture',
-        'bands-down': 'bands sink in the picture',
-      },
-      default: 'unknown',
-      help: 'The nudge test: speed the projector up by a trace and watch the beat. The bands tell the same in a camera that reads its rows from top to bottom.',
-    },
-    pictureWay: {
-      kind: 'choice',
-      label: 'The picture on the screen is',
-      options: {
-        'as-read': 'as the camera stood upright and recorded it',
-        turned: 'turned over: camera on its head, or the file flipped top to bottom',
-      },
-      default: 'as-read',
-      help: 'Turning the picture over turns the way of the bands. Turned twice is not turned. Left and right do not matter. Look at the raw recording if you are not sure.',
-    },
-  },
+  inputs,
   model:
     'The beat is the distance of the flash rate from the nearest multiple of the camera rate. So each multiple gives two film rates, one above and one below. Holds for equal, equally spaced blades and a steady lamp; unequal blades also beat at the film rate itself, and a lamp on the mains beats without any film moving.',
-  compute(inputs) {
-    const { beatPulses, beatSeconds, countErrorPulses, cameraFps, flashesPerFrame } = inputs;
-    // More pulses than half the camera frames cannot be seen as a beat: it would show as a slower one.
-    requireInterval('beatPulses', beatPulses, {
-      minimum: 0,
-      maximum: (cameraFps / 2) * beatSeconds,
-      unit: 'pulses',
-    });
-    const { beatHz, errorHz } = countedBeat(beatPulses, beatSeconds, countErrorPulses);
-    const candidates = filmRatesFromBeat(
-      beatHz,
-      cameraFps,
-      flashesPerFrame,
-      inputs.slowestFps,
-      inputs.fastestFps,
-      inputs.observation,
-      inputs.pictureWay === 'turned',
-    );
-    const errorFps = errorHz / flashesPerFrame;
-    const spacing = candidateSpacingFps(cameraFps, flashesPerFrame);
-    const cautions = [
-      ...(beatHz > 0 && beatHz <= errorHz
-        ? ['The beat is no larger than the error of the count: count over a longer time.']
-        : []),
-      ...(candidates.length > LONGEST_TABLE
-        ? [`Only the slowest ${LONGEST_TABLE} of ${candidates.length} film rates are listed.`]
-        : []),
-    ];
+  answers: {
+    filmFps: 'Film rate',
+    beatHz: 'Beat',
+    errorFps: 'Error of each film rate',
+    candidateCount: 'Film rates that fit',
+    spacingFps: 'Spacing on one side',
+  },
+  find: findRates,
+  outcome(found, values) {
+    const { beatHz, errorFps, candidates, only, spacingFps } = found;
     return {
-      verdict: verdictFor(candidates, errorFps, inputs.observation !== 'unknown'),
+      verdict: verdictFor(found, values),
       answers: {
-        ...(candidates.length === 1 && candidates[0] !== undefined
-          ? { filmFps: quantityAnswer('Film rate', candidates[0].filmFps, 'fps', 5) }
-          : {}),
-        beatHz: quantityAnswer('Beat', beatHz, 'Hz', 4),
-        errorFps: quantityAnswer('Error of each film rate', errorFps, 'fps', 2),
-        candidateCount: quantityAnswer('Film rates that fit', candidates.length, 'one'),
-        spacingFps: quantityAnswer('Spacing on one side', spacing, 'fps', 4, {
+        ...(only === undefined ? {} : { filmFps: quantity(only.filmFps, 'fps', 5) }),
+        beatHz: quantity(beatHz, 'Hz', 4),
+        errorFps: quantity(errorFps, 'fps', 2),
+        candidateCount: quantity(candidates.length, 'one'),
+        spacingFps: quantity(spacingFps, 'fps', 4, {
           note: 'A window narrower than this leaves one film rate once the side is known.',
         }),
       },
-      tables: [
-        {
-          caption: 'Film rates that give this beat',
-          columns: ['Film rate', 'Flash rate', 'Sum', 'If you speed the projector up'],
-          rows: candidates.slice(0, LONGEST_TABLE).map((one) => ({
-            cells: [
-              formatQuantity(one.filmFps, 'fps', 5),
-              formatQuantity(one.flashRateHz, 'Hz', 5),
-              `${one.multiple} × ${formatNumber(cameraFps, 5)} ${one.side < 0 ? '−' : '+'} ${formatNumber(beatHz, 4)}`,
-              howToTell(one, inputs.pictureWay === 'turned'),
-            ],
-          })),
-        },
-      ],
-      cautions,
+      tables: [ratesTable(found, values)],
+      cautions: cautionsFor(found),
     };
   },
-  working({ beatPulses, beatSeconds, countErrorPulses, cameraFps, flashesPerFrame }, { answers }) {
-    const { beatHz, errorHz } = countedBeat(beatPulses, beatSeconds, countErrorPulses);
+  working({ beatHz, errorHz }, told, { beatPulses, beatSeconds, cameraFps, flashesPerFrame }) {
     return [
       {
         words: 'Pulses divided by time gives the beat.',
-        sum: `${formatNumber(beatPulses, 6)} ÷ ${formatQuantity(beatSeconds, 's', 4)} = ${answers['beatHz']?.text ?? ''}`,
+        sum: `${formatNumber(beatPulses, 6)} ÷ ${formatQuantity(beatSeconds, 's', 4)} = ${told('beatHz')}`,
       },
       {
         words:
@@ -212,7 +150,7 @@ export const worksheet = defineWorksheet({
       },
       {
         words: 'The error of the count goes into the film rate through the same division.',
-        sum: `${formatNumber(errorHz, 3)} ÷ ${flashesPerFrame} = ${answers['errorFps']?.text ?? ''}`,
+        sum: `${formatNumber(errorHz, 3)} ÷ ${flashesPerFrame} = ${told('errorFps')}`,
       },
     ];
   },

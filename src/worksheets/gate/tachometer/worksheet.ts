@@ -3,16 +3,9 @@ import {
   tachometerErrorFps,
   tachometerFilmFps,
   tachometerReading,
-  type ReadingUnit,
 } from '../../../core/gate/tachometer.ts';
-import { quantityAnswer } from '../../machine/labelled-answers.ts';
-import { defineWorksheet, type Answer } from '../../machine/types.ts';
-
-function readingAnswer(label: string, reading: number, unit: ReadingUnit): Answer {
-  return unit === 'perMinute'
-    ? quantityAnswer(label, reading, 'rpm', 5)
-    : quantityAnswer(label, reading, 'Hz', 5);
-}
+import { quantity } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
 
 export const worksheet = defineWorksheet({
   id: 'tachometer',
@@ -94,7 +87,14 @@ export const worksheet = defineWorksheet({
   },
   model:
     'The film rate is the reading per second, divided by the marks on the shaft and by the shaft turns for one film frame. Exact while nothing slips between shaft and claw. The error adds the accuracy of the instrument and one step of its last digit, because both can err the same way; it does not cover a speed that wanders while you look.',
-  compute({
+  answers: {
+    filmFps: 'Film rate',
+    errorFps: 'Give or take',
+    errorPercent: 'That is',
+    fasterPercent: 'Faster than wanted by',
+    wantedReading: 'Reading at the wanted rate',
+  },
+  find({
     reading,
     readingUnit,
     marksPerTurn,
@@ -112,9 +112,17 @@ export const worksheet = defineWorksheet({
       resolution,
       accuracyPercent,
     );
-    const wantedReading = tachometerReading(wantedFps, readingUnit, marksPerTurn, turnsPerFrame);
-    const fasterPercent = (filmFps / wantedFps - 1) * 100;
-    const isOnRate = Math.abs(filmFps - wantedFps) <= errorFps;
+    const perSecond = readingUnit === 'perMinute' ? reading / 60 : reading;
+    return {
+      turnsPerSecond: perSecond / marksPerTurn,
+      filmFps,
+      errorFps,
+      wantedReading: tachometerReading(wantedFps, readingUnit, marksPerTurn, turnsPerFrame),
+      fasterPercent: (filmFps / wantedFps - 1) * 100,
+      isOnRate: Math.abs(filmFps - wantedFps) <= errorFps,
+    };
+  },
+  outcome({ filmFps, errorFps, fasterPercent, wantedReading, isOnRate }, { readingUnit }) {
     const measured = `The film runs at ${formatQuantity(filmFps, 'fps', 4)}, give or take ${formatNumber(errorFps, 2)}`;
     const sentence = isOnRate
       ? `${measured}: on the wanted rate as far as this reading can tell.`
@@ -122,36 +130,34 @@ export const worksheet = defineWorksheet({
     return {
       verdict: { level: isOnRate ? 'good' : 'care', sentence },
       answers: {
-        filmFps: quantityAnswer('Film rate', filmFps, 'fps', 5),
-        errorFps: quantityAnswer('Give or take', errorFps, 'fps', 2),
-        errorPercent: quantityAnswer('That is', (errorFps / filmFps) * 100, 'percent', 2),
-        fasterPercent: quantityAnswer('Faster than wanted by', fasterPercent, 'percent', 3, {
+        filmFps: quantity(filmFps, 'fps', 5),
+        errorFps: quantity(errorFps, 'fps', 2),
+        errorPercent: quantity((errorFps / filmFps) * 100, 'percent', 2),
+        fasterPercent: quantity(fasterPercent, 'percent', 3, {
           note: 'With a minus sign the film runs slower than wanted.',
         }),
-        wantedReading: readingAnswer('Reading at the wanted rate', wantedReading, readingUnit),
+        wantedReading: quantity(wantedReading, readingUnit === 'perMinute' ? 'rpm' : 'Hz', 5),
       },
     };
   },
-  working(
-    { reading, readingUnit, marksPerTurn, turnsPerFrame, resolution, accuracyPercent },
-    { answers },
-  ) {
-    const seconds = readingUnit === 'perMinute' ? ' ÷ 60' : '';
-    const perSecond = readingUnit === 'perMinute' ? reading / 60 : reading;
+  working({ turnsPerSecond }, told, values) {
+    const reading = formatNumber(values.reading, 6);
+    const seconds = values.readingUnit === 'perMinute' ? ' ÷ 60' : '';
+    const turns = formatNumber(turnsPerSecond, 5);
     return [
       {
         words:
           'The reading per second, divided by the marks, is the number of shaft turns per second.',
-        sum: `${formatNumber(reading, 6)}${seconds} ÷ ${marksPerTurn} = ${formatNumber(perSecond / marksPerTurn, 5)} turns/s`,
+        sum: `${reading}${seconds} ÷ ${values.marksPerTurn} = ${turns} turns/s`,
       },
       {
         words: 'Divided by the turns for one film frame it is the film rate.',
-        sum: `${formatNumber(perSecond / marksPerTurn, 5)} ÷ ${formatNumber(turnsPerFrame, 5)} = ${answers['filmFps']?.text ?? ''}`,
+        sum: `${turns} ÷ ${formatNumber(values.turnsPerFrame, 5)} = ${told('filmFps')}`,
       },
       {
         words:
           'The reading may be out by its accuracy and by one step of the last digit; the film rate is out by the same share.',
-        sum: `(${formatNumber(reading, 6)} × ${formatNumber(accuracyPercent, 4)} % + ${formatNumber(resolution, 4)}) ÷ ${formatNumber(reading, 6)} = ${answers['errorPercent']?.text ?? ''}`,
+        sum: `(${reading} × ${formatNumber(values.accuracyPercent, 4)} % + ${formatNumber(values.resolution, 4)}) ÷ ${reading} = ${told('errorPercent')}`,
       },
     ];
   },

@@ -1,8 +1,9 @@
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
 import { cycleArcSeconds, travelGhost, type TravelGhost } from '../../../core/gate/travel-ghost.ts';
-import { quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
+import { quantity, words } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
+import type { Outcome } from '../../machine/types.ts';
 import { filmFpsInput, openPercentInput } from '../gate-inputs.ts';
-import { defineWorksheet, type Outcome } from '../../machine/types.ts';
 
 /** Smear shorter than this share of the frame height is lost in the grain; common practice. */
 const VISIBLE_SHARE = 0.002;
@@ -83,97 +84,81 @@ export const worksheet = defineWorksheet({
   },
   model:
     'Move and blade are arcs of one film-frame cycle; light falls on the part of the move that the blade leaves open. Directions are for a picture with its heads up; a raw recording straight into the gate has them down, and there up and down change places. Edges are hard; a wipe makes the ends of the smear fainter. The motion of the claw is assumed, so the length of the smear is a guide, not a measurement.',
-  compute({ filmFps, pulldownDegrees, bladeDegrees, bladeLagDegrees, openPercent, motion }) {
-    const ghost = travelGhost(
-      pulldownDegrees,
-      bladeDegrees,
-      bladeLagDegrees,
-      openPercent / 100,
-      motion,
-    );
-    const milliseconds = (degrees: number): number => cycleArcSeconds(degrees, filmFps) * 1000;
-    const needed = pulldownDegrees + 2 * Math.abs(bladeLagDegrees);
-    const uncovered = ghost.uncoveredBeforeDegrees + ghost.uncoveredAfterDegrees;
+  answers: {
+    coverage: 'The move is',
+    uncoveredBeforeDegrees: 'Open at the start of the move',
+    uncoveredAfterDegrees: 'Open at the end of the move',
+    smearUpPercent: 'Smear upwards, of the frame height',
+    smearDownPercent: 'Smear downwards, of the frame height',
+    movingLightPercent: 'Light that falls on moving film',
+    pulldownMilliseconds: 'The move takes',
+    bladeMilliseconds: 'The blade covers',
+    neededBladeDegrees: 'Blade needed at this timing',
+  },
+  find({ filmFps, pulldownDegrees, bladeDegrees, bladeLagDegrees, openPercent, motion }) {
+    const open = openPercent / 100;
     return {
-      verdict: verdictOf(ghost, bladeDegrees - needed),
+      ghost: travelGhost(pulldownDegrees, bladeDegrees, bladeLagDegrees, open, motion),
+      pulldownSeconds: cycleArcSeconds(pulldownDegrees, filmFps),
+      bladeSeconds: cycleArcSeconds(bladeDegrees, filmFps),
+      neededDegrees: pulldownDegrees + 2 * Math.abs(bladeLagDegrees),
+    };
+  },
+  outcome(
+    { ghost, pulldownSeconds, bladeSeconds, neededDegrees },
+    { pulldownDegrees, bladeDegrees },
+  ) {
+    const { uncoveredBeforeDegrees, uncoveredAfterDegrees } = ghost;
+    const uncovered = uncoveredBeforeDegrees + uncoveredAfterDegrees;
+    const streaks = (way: string): string =>
+      `In a raw recording straight into the gate, heads down, these streaks point ${way}.`;
+    return {
+      verdict: verdictOf(ghost, bladeDegrees - neededDegrees),
       answers: {
-        coverage: wordsAnswer(
-          'The move is',
-          uncovered === 0 ? 'covered' : `open for ${formatQuantity(uncovered, 'deg', 3)}`,
-          { level: uncovered === 0 ? 'good' : 'care' },
-        ),
-        uncoveredBeforeDegrees: quantityAnswer(
-          'Open at the start of the move',
-          ghost.uncoveredBeforeDegrees,
-          'deg',
-          3,
-        ),
-        uncoveredAfterDegrees: quantityAnswer(
-          'Open at the end of the move',
-          ghost.uncoveredAfterDegrees,
-          'deg',
-          3,
-        ),
-        smearUpPercent: quantityAnswer(
-          'Smear upwards, of the frame height',
-          ghost.smearUpShare * 100,
-          'percent',
-          2,
-          {
-            note: 'In a raw recording straight into the gate, heads down, these streaks point down.',
-          },
-        ),
-        smearDownPercent: quantityAnswer(
-          'Smear downwards, of the frame height',
-          ghost.smearDownShare * 100,
-          'percent',
-          2,
-          {
-            note: 'In a raw recording straight into the gate, heads down, these streaks point up.',
-          },
-        ),
-        movingLightPercent: quantityAnswer(
-          'Light that falls on moving film',
-          ghost.movingLightShare * 100,
-          'percent',
-          2,
-          { note: 'Of all the light of a film frame: how strong the smear is.' },
-        ),
-        pulldownMilliseconds: quantityAnswer(
-          'The move takes',
-          milliseconds(pulldownDegrees),
-          'ms',
-          3,
-        ),
-        bladeMilliseconds: quantityAnswer('The blade covers', milliseconds(bladeDegrees), 'ms', 3),
-        neededBladeDegrees: quantityAnswer('Blade needed at this timing', needed, 'deg', 3, {
+        coverage:
+          uncovered === 0
+            ? words('covered', { level: 'good' })
+            : words(`open for ${formatQuantity(uncovered, 'deg', 3)}`, { level: 'care' }),
+        uncoveredBeforeDegrees: quantity(uncoveredBeforeDegrees, 'deg'),
+        uncoveredAfterDegrees: quantity(uncoveredAfterDegrees, 'deg'),
+        smearUpPercent: quantity(ghost.smearUpShare * 100, 'percent', 2, {
+          note: streaks('down'),
+        }),
+        smearDownPercent: quantity(ghost.smearDownShare * 100, 'percent', 2, {
+          note: streaks('up'),
+        }),
+        movingLightPercent: quantity(ghost.movingLightShare * 100, 'percent', 2, {
+          note: 'Of all the light of a film frame: how strong the smear is.',
+        }),
+        pulldownMilliseconds: quantity(pulldownSeconds * 1000, 'ms'),
+        bladeMilliseconds: quantity(bladeSeconds * 1000, 'ms'),
+        neededBladeDegrees: quantity(neededDegrees, 'deg', 3, {
           note: `With the blade on time, ${formatQuantity(pulldownDegrees, 'deg', 3)} would do.`,
         }),
       },
     };
   },
-  working({ filmFps, pulldownDegrees, bladeDegrees, bladeLagDegrees }, { answers }) {
-    const [move, blade, lag] = [pulldownDegrees, bladeDegrees, bladeLagDegrees].map((degrees) =>
-      formatNumber(degrees, 4),
-    );
-    const textOf = (key: string): string => answers[key]?.text ?? '';
+  working(_found, told, { filmFps, pulldownDegrees, bladeDegrees, bladeLagDegrees }) {
+    const move = formatNumber(pulldownDegrees, 4);
+    const lag = formatNumber(bladeLagDegrees, 4);
+    const narrower = `(${move} − ${formatNumber(bladeDegrees, 4)}) ÷ 2`;
     return [
       {
         words: 'The move takes its part of the time of one film frame.',
-        sum: `${move ?? ''} ÷ 360 ÷ ${formatNumber(filmFps, 5)} = ${textOf('pulldownMilliseconds')}`,
+        sum: `${move} ÷ 360 ÷ ${formatNumber(filmFps, 5)} = ${told('pulldownMilliseconds')}`,
       },
       {
         words:
           'At the start, half of what the blade is narrower, plus its lag, stays open; never less than nothing.',
-        sum: `(${move ?? ''} − ${blade ?? ''}) ÷ 2 + (${lag ?? ''}): ${textOf('uncoveredBeforeDegrees')}`,
+        sum: `${narrower} + (${lag}): ${told('uncoveredBeforeDegrees')}`,
       },
       {
         words: 'At the end, half of what it is narrower, less its lag.',
-        sum: `(${move ?? ''} − ${blade ?? ''}) ÷ 2 − (${lag ?? ''}): ${textOf('uncoveredAfterDegrees')}`,
+        sum: `${narrower} − (${lag}): ${told('uncoveredAfterDegrees')}`,
       },
       {
         words: 'The film travels this far in the open part; that is the length of the smear.',
-        sum: `up ${textOf('smearUpPercent')}, down ${textOf('smearDownPercent')}`,
+        sum: `up ${told('smearUpPercent')}, down ${told('smearDownPercent')}`,
       },
     ];
   },

@@ -8,24 +8,20 @@ import { shutterOpenFraction } from '../../../core/gate/shutter.ts';
 import { shutterFromArcs, slowPulsations } from '../../../core/gate/unequal-blades.ts';
 import { requireWithinCameraFrame } from '../camera-frame-limits.ts';
 import type { Outcome, ResultTable } from '../../machine/types.ts';
+import type { Settings } from './inputs.ts';
 
-/** The inputs of the worksheet. */
-export interface Settings {
-  readonly filmFps: number;
-  readonly bladeDegrees: readonly number[];
-  readonly openDegrees: readonly number[];
-  readonly turnsPerFrame: number;
-  readonly edgeWipeDegrees: number | undefined;
-  readonly cameraFps: number;
-  /** Undefined for an exposure of one flash. */
-  readonly exposureSeconds: number | undefined;
-  readonly rippleLimitPercent: number;
-}
+/** Below this, %, a ripple prints as none. */
+const NO_RIPPLE_PERCENT = 0.05;
 
-export function blades(settings: Settings) {
+/** How the light pulses behind these blades at the exposure time set, or at one flash. */
+export function findBlades(settings: Settings) {
   const { filmFps, bladeDegrees, openDegrees, turnsPerFrame, cameraFps } = settings;
-  const wipe = settings.edgeWipeDegrees;
-  const shutter = shutterFromArcs(bladeDegrees, openDegrees, turnsPerFrame, wipe);
+  const shutter = shutterFromArcs(
+    bladeDegrees,
+    openDegrees,
+    turnsPerFrame,
+    settings.edgeWipeDegrees,
+  );
   const light = makeGateLight(filmFps, shutter);
   const flashes = shutter.sectors.length;
   const flashSeconds = 1 / (filmFps * flashes);
@@ -33,26 +29,38 @@ export function blades(settings: Settings) {
   const exposureSeconds = settings.exposureSeconds ?? flashSeconds;
   // One flash may be longer than a camera frame, and then says so; a typed time may not.
   if (settings.exposureSeconds !== undefined) requireWithinCameraFrame(cameraFps, exposureSeconds);
+  const ripple = exposureRipple(light, exposureSeconds);
   return {
     exposureSeconds,
     isOneFlash: Math.abs(exposureSeconds / flashSeconds - 1) < 1e-9,
     light,
     flashes,
     flashSeconds,
+    doesFlashFit: fitsCameraFrame(flashSeconds, cameraFps),
     turnHz,
+    doesTurnFit: fitsCameraFrame(1 / turnHz, cameraFps),
     openFraction: shutterOpenFraction(shutter),
-    ripple: exposureRipple(light, exposureSeconds),
+    ripple,
+    rippleAtTurnPercent: exposureRipple(light, 1 / turnHz).percent,
     pulsations: slowPulsations(light, filmFps, turnsPerFrame, flashes, cameraFps, exposureSeconds),
     shownHz: Math.abs(beatHz(turnHz, cameraFps)),
-    doesTurnFit: fitsCameraFrame(1 / turnHz, cameraFps),
     sumDegrees: [...bladeDegrees, ...openDegrees].reduce((sum, degrees) => sum + degrees, 0),
+    /** Exposures of whole flashes, from one to all flashes of a turn. */
+    matches: bladeDegrees.map((_, index) => {
+      const seconds = (index + 1) * flashSeconds;
+      return {
+        seconds,
+        ripplePercent: exposureRipple(light, seconds).percent,
+        isPossible: fitsCameraFrame(seconds, cameraFps),
+      };
+    }),
   };
 }
 
-export type Blades = ReturnType<typeof blades>;
+export type Blades = ReturnType<typeof findBlades>;
 
 /** “one flash, 1/54 s” or the time that was typed. */
-function exposureWords({ exposureSeconds, isOneFlash }: Blades): string {
+export function exposureWords({ exposureSeconds, isOneFlash }: Blades): string {
   const time = formatExposure(exposureSeconds);
   return isOneFlash ? `one flash, ${time}` : time;
 }
@@ -62,7 +70,7 @@ export function verdictOf(
   { cameraFps, rippleLimitPercent }: Settings,
 ): Outcome['verdict'] {
   const { ripple, turnHz, shownHz, doesTurnFit, isOneFlash } = found;
-  if (ripple.percent < 0.05) {
+  if (ripple.percent < NO_RIPPLE_PERCENT) {
     return {
       level: 'good',
       sentence: isOneFlash
@@ -99,24 +107,17 @@ export function pulsationTable({ pulsations, exposureSeconds }: Blades): ResultT
   };
 }
 
-export function matchTable(
-  { light, flashSeconds, turnHz }: Blades,
-  cameraFps: number,
-): ResultTable {
-  const flashesPerTurn = Math.round(1 / (turnHz * flashSeconds));
+export function matchTable({ matches }: Blades, cameraFps: number): ResultTable {
   return {
     caption: 'Ripple of exposures of whole flashes',
     columns: ['Flashes', 'Exposure time', 'Ripple', `Fits ${formatNumber(cameraFps, 4)} frames/s`],
-    rows: Array.from({ length: flashesPerTurn }, (_, index) => {
-      const seconds = (index + 1) * flashSeconds;
-      return {
-        cells: [
-          String(index + 1),
-          formatExposure(seconds),
-          formatQuantity(exposureRipple(light, seconds).percent, 'percent', 3),
-          fitsCameraFrame(seconds, cameraFps) ? 'yes' : 'no',
-        ],
-      };
-    }),
+    rows: matches.map(({ seconds, ripplePercent, isPossible }, index) => ({
+      cells: [
+        String(index + 1),
+        formatExposure(seconds),
+        formatQuantity(ripplePercent, 'percent', 3),
+        isPossible ? 'yes' : 'no',
+      ],
+    })),
   };
 }

@@ -8,30 +8,38 @@ import {
 import { FREEZING_STEPS } from '../../../core/reel/freezing.ts';
 import { formatNumber } from '../../../quantity/format.ts';
 import { withSmallInitial } from '../../../quantity/sentence.ts';
-import { quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
+import { quantity, words } from '../../machine/answers.ts';
+import { defineWorksheet, type OutcomeOf } from '../../machine/define-worksheet.ts';
 import { STATUS_WORDS } from '../../machine/provenance-words.ts';
-import {
-  defineWorksheet,
-  type Outcome,
-  type ResultTable,
-  type VerdictLevel,
-} from '../../machine/types.ts';
+import type { ResultTable, VerdictLevel } from '../../machine/types.ts';
 
-/** Shades in the order of the chart; the number is the place on its scale. */
-const SHADES = {
-  'not-tested': { words: 'not tested', shade: undefined },
-  'level-0': { words: 'level 0', shade: 0 },
-  'between-0-and-1': { words: 'between 0 and 1', shade: 0.5 },
-  'level-1': { words: 'level 1', shade: 1 },
-  'between-1-and-1.5': { words: 'between 1 and 1.5', shade: 1.25 },
-  'level-1.5': { words: 'level 1.5', shade: 1.5 },
-  'between-1.5-and-2': { words: 'between 1.5 and 2', shade: 1.75 },
-  'level-2': { words: 'level 2', shade: 2 },
-  'between-2-and-3': { words: 'between 2 and 3', shade: 2.5 },
-  'level-3': { words: 'level 3', shade: 3 },
+/** Shades in the order of the chart. */
+const SHADE_NAMES = {
+  'not-tested': 'not tested',
+  'level-0': 'level 0',
+  'between-0-and-1': 'between 0 and 1',
+  'level-1': 'level 1',
+  'between-1-and-1.5': 'between 1 and 1.5',
+  'level-1.5': 'level 1.5',
+  'between-1.5-and-2': 'between 1.5 and 2',
+  'level-2': 'level 2',
+  'between-2-and-3': 'between 2 and 3',
+  'level-3': 'level 3',
 } as const;
 
-type Shade = keyof typeof SHADES;
+/** Place of a shade on the scale of the chart. */
+const SHADES: Readonly<Record<keyof typeof SHADE_NAMES, number | undefined>> = {
+  'not-tested': undefined,
+  'level-0': 0,
+  'between-0-and-1': 0.5,
+  'level-1': 1,
+  'between-1-and-1.5': 1.25,
+  'level-1.5': 1.5,
+  'between-1.5-and-2': 1.75,
+  'level-2': 2,
+  'between-2-and-3': 2.5,
+  'level-3': 3,
+};
 
 /** From here on the film is frozen or kept cold at least. */
 const FREEZE_FROM_LEVEL = 1.5;
@@ -53,19 +61,29 @@ const FREEZING_TABLE: ResultTable = {
   })),
 };
 
-const NOT_TESTED: Outcome = {
+/** Labels of the answers, in the order in which they are printed. */
+const ANSWERS = {
+  acidLevel: 'Counts as level',
+  condition: 'Condition',
+  action: 'What to do',
+  mayRun: 'May it run',
+  pastOnset: 'Decay feeds itself',
+  howKnown: 'How this is known',
+} as const;
+
+const NOT_TESTED: OutcomeOf<keyof typeof ANSWERS> = {
   verdict: {
     level: 'stop',
     sentence:
       'Not tested, so not good: lay a strip in now and read it after a day; until then acetate does not run.',
   },
   answers: {
-    acidLevel: wordsAnswer('Counts as level', 'not known'),
-    condition: wordsAnswer('Condition', 'not known'),
-    action: wordsAnswer('What to do', 'Lay a strip in'),
-    mayRun: wordsAnswer('May it run', 'not before it is tested'),
-    pastOnset: wordsAnswer('Decay feeds itself', 'not known'),
-    howKnown: wordsAnswer('How this is known', STATUS_WORDS.practice),
+    acidLevel: words('not known'),
+    condition: words('not known'),
+    action: words('Lay a strip in'),
+    mayRun: words('not before it is tested'),
+    pastOnset: words('not known'),
+    howKnown: words(STATUS_WORDS.practice),
   },
   tables: [LEVELS_TABLE(undefined)],
   cautions: [],
@@ -91,37 +109,39 @@ export const worksheet = defineWorksheet({
     shade: {
       kind: 'choice',
       label: 'Colour of the strip',
-      options: Object.fromEntries(
-        Object.entries(SHADES).map(([key, { words }]) => [key, words]),
-      ) as Readonly<Record<Shade, string>>,
+      options: SHADE_NAMES,
       default: 'not-tested',
       help: 'Compare with the printed chart after the time on the packet, about a day at room temperature, in daylight. Only proved polyester does without the test.',
     },
   },
   model:
     'A published table of five levels; nothing is interpolated, and a shade between two levels counts as the higher one. Level 1.5 is where the acid that is set free starts to speed up its own making. The strips are for acetate film: polyester gives no vinegar, and nitrate gives other acids.',
-  compute({ shade }) {
-    const found = SHADES[shade].shade;
+  answers: ANSWERS,
+  find(values) {
+    const shade = SHADES[values.shade];
+    if (shade === undefined) return undefined;
+    const level = cautiousAcidLevel(shade);
+    return { level, entry: acidLevelEntry(level), isBetween: level !== shade };
+  },
+  outcome(found) {
     if (found === undefined) return NOT_TESTED;
-    const level = cautiousAcidLevel(found);
-    const entry = acidLevelEntry(level);
-    const isBetween = level !== found;
+    const { level, entry, isBetween } = found;
     return {
       verdict: {
         level: verdictLevel(level),
         sentence: `${isBetween ? 'Take it as level' : 'Level'} ${formatNumber(level)}: ${withSmallInitial(entry.condition)}.`,
       },
       answers: {
-        acidLevel: quantityAnswer('Counts as level', level, 'one'),
-        condition: wordsAnswer('Condition', entry.condition),
-        action: wordsAnswer('What to do', entry.action),
-        mayRun: wordsAnswer('May it run', runText(level), {
+        acidLevel: quantity(level, 'one'),
+        condition: words(entry.condition),
+        action: words(entry.action),
+        mayRun: words(runText(level), {
           note: 'By the acid alone; the triage of the reel weighs everything.',
         }),
-        pastOnset: wordsAnswer('Decay feeds itself', level >= 1.5 ? 'yes' : 'not yet', {
+        pastOnset: words(level >= 1.5 ? 'yes' : 'not yet', {
           note: `The point is a free acidity of ${AUTOCATALYTIC_ACIDITY}, level 1.5.`,
         }),
-        howKnown: wordsAnswer('How this is known', STATUS_WORDS[entry.status]),
+        howKnown: words(STATUS_WORDS[entry.status]),
       },
       tables: [LEVELS_TABLE(level), ...(level >= FREEZE_FROM_LEVEL ? [FREEZING_TABLE] : [])],
       cautions:
@@ -132,17 +152,17 @@ export const worksheet = defineWorksheet({
           : [],
     };
   },
-  working({ shade }, { answers }) {
-    if (shade === 'not-tested') {
+  working(found, told, { shade }) {
+    if (found === undefined) {
       return [{ words: 'Without a strip there is no level, and an unknown level is not good.' }];
     }
     return [
       {
         words: 'The smallest published level that is not below the shade is taken.',
-        sum: `${SHADES[shade].words} → level ${answers['acidLevel']?.text ?? ''}`,
+        sum: `${SHADE_NAMES[shade]} → level ${told('acidLevel')}`,
       },
       {
-        words: `The table gives condition and action: ${answers['condition']?.text ?? ''}. ${answers['action']?.text ?? ''}.`,
+        words: `The table gives condition and action: ${told('condition')}. ${told('action')}.`,
       },
     ];
   },

@@ -6,14 +6,13 @@ import {
   framesOnLength,
   lengthMillimetresOf,
   runningSeconds,
-  type LengthRule,
 } from '../../../core/reel/film-length.ts';
-import { GAUGE_NAMES, GAUGES } from '../../../core/reel/gauges.ts';
-import type { GaugeId } from '../../../core/reel/gauges/gauge.ts';
+import { GAUGES } from '../../../core/reel/gauges.ts';
 import { formatDuration, formatNumber, formatQuantity } from '../../../quantity/format.ts';
-import { durationAnswer, quantityAnswer } from '../../machine/labelled-answers.ts';
-import { runningFpsInput } from '../../machine/film-inputs.ts';
-import { defineWorksheet, type ResultTable, type WorkingStep } from '../../machine/types.ts';
+import { duration, quantity } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
+import type { WorkingStep } from '../../machine/types.ts';
+import { inputs, type Values } from './inputs.ts';
 
 const RATES = [
   ['16', 16],
@@ -23,45 +22,17 @@ const RATES = [
   ['25', 25],
 ] as const;
 
-const RULE_NAMES = {
-  'frames-per-foot': 'by the foot: the counting convention of tables and counters',
-  'long-pitch': 'by the pitch of new film, long',
-  'short-pitch': 'by the pitch of new film, short',
-} as const;
-
-interface Entries {
-  readonly known: 'length' | 'frames' | 'time';
-  readonly lengthMetres: number;
-  readonly frames: number;
-  readonly runningSeconds: number;
-  readonly gauge: GaugeId;
-  readonly lengthRule: LengthRule;
-  readonly filmFps: number;
+function framesOf(values: Values): number {
+  const { known, gauge, lengthRule, filmFps } = values;
+  if (known === 'frames') return values.frames;
+  if (known === 'time') return framesInSeconds(values.runningSeconds, filmFps);
+  return framesOnLength(values.lengthMetres * 1000, gauge, lengthRule);
 }
 
-function framesOf(entries: Entries): number {
-  const { known, gauge, lengthRule, filmFps } = entries;
-  if (known === 'frames') return entries.frames;
-  if (known === 'time') return framesInSeconds(entries.runningSeconds, filmFps);
-  return framesOnLength(entries.lengthMetres * 1000, gauge, lengthRule);
-}
-
-function ruleText(gauge: GaugeId, lengthRule: LengthRule): string {
-  if (lengthRule === 'frames-per-foot') {
-    return `counted at ${GAUGES[gauge].framesPerFoot.frames} frames to the foot`;
-  }
-  const step = exactStepByRule(gauge, lengthRule).valueOf();
-  return `at ${formatQuantity(step, 'mm', 5)} to the frame`;
-}
-
-function ratesTable(frames: number): ResultTable {
-  return {
-    caption: 'Running time at the usual rates',
-    columns: ['Film rate, frames/s', 'Running time'],
-    rows: RATES.map(([name, rate]) => ({
-      cells: [name, formatDuration(runningSeconds(frames, rate))],
-    })),
-  };
+function ruleText({ gauge, lengthRule }: Values, stepMillimetres: number): string {
+  return lengthRule === 'frames-per-foot'
+    ? `counted at ${GAUGES[gauge].framesPerFoot.frames} frames to the foot`
+    : `at ${formatQuantity(stepMillimetres, 'mm', 5)} to the frame`;
 }
 
 export const worksheet = defineWorksheet({
@@ -69,137 +40,93 @@ export const worksheet = defineWorksheet({
   title: 'Film length and running time',
   question: 'How many frames, feet, metres and minutes is this film?',
   chapter: 'reel/length',
-  inputs: {
-    known: {
-      kind: 'choice',
-      label: 'What you know',
-      options: { length: 'the length', frames: 'the number of frames', time: 'the running time' },
-      default: 'length',
-      help: 'The other two are computed. Their own fields are then not used.',
-    },
-    lengthMetres: {
-      kind: 'quantity',
-      label: 'Length',
-      unit: 'm',
-      minimum: 0.01,
-      maximum: 5000,
-      default: '50 ft',
-      accepted: '50 ft, 15 m or 4 ft 6 in',
-      help: 'A bare number means metres. Used when the length is known.',
-      bench: 'reel.lengthMetres',
-    },
-    frames: {
-      kind: 'count',
-      unit: 'frames',
-      label: 'Frames',
-      minimum: 1,
-      maximum: 10_000_000,
-      default: '3600',
-      accepted: '3600',
-      help: 'Used when the number of frames is known.',
-    },
-    runningSeconds: {
-      kind: 'quantity',
-      label: 'Running time',
-      unit: 's',
-      entryUnit: 'min',
-      minimum: 0.04,
-      maximum: 86_400,
-      default: '3:20',
-      accepted: '3:20, 3 min 20 s or 200 s',
-      help: 'At the film rate below. A bare number means minutes. Used when the time is known.',
-    },
-    gauge: {
-      kind: 'choice',
-      label: 'Gauge',
-      options: GAUGE_NAMES,
-      default: 'super-8',
-      help: 'The gauge finder helps when you are not sure.',
-      bench: 'reel.gauge',
-    },
-    lengthRule: {
-      kind: 'choice',
-      label: 'Frames and length are tied',
-      options: RULE_NAMES,
-      default: 'frames-per-foot',
-      help: 'Counters and tables count by the foot. For 9.5 mm the pitch gives 1 % more frames.',
-    },
-    filmFps: runningFpsInput,
-  },
+  inputs,
   model:
     'Frames are length divided by the length of one frame: 304.8 mm divided by the frames to the foot, or the pitch of new film. Running time is frames divided by film rate. Both are exact for new film; a film that has shrunk by one percent holds one percent more frames on the same length.',
-  compute(entries) {
-    const { gauge, lengthRule, filmFps } = entries;
-    const frames = framesOf(entries);
-    const millimetres = lengthMillimetresOf(frames, gauge, lengthRule);
-    const seconds = runningSeconds(frames, filmFps);
+  answers: {
+    frames: 'Frames',
+    lengthMetres: 'Length',
+    lengthFeet: 'Length in feet',
+    runningSeconds: 'Running time',
+    speedMillimetresPerSecond: 'Film speed',
+    ruleDifferencePercent: 'More frames by the long pitch than by the foot',
+  },
+  find(values) {
+    const { gauge, lengthRule, filmFps } = values;
+    const frames = framesOf(values);
+    return {
+      frames,
+      stepMillimetres: exactStepByRule(gauge, lengthRule).valueOf(),
+      millimetres: lengthMillimetresOf(frames, gauge, lengthRule),
+      seconds: runningSeconds(frames, filmFps),
+      speed: filmSpeedMillimetresPerSecond(filmFps, gauge, lengthRule),
+      ruleDifferencePercent: conventionDifferencePercent(gauge),
+      atUsualRates: RATES.map(([name, rate]) => ({ name, seconds: runningSeconds(frames, rate) })),
+    };
+  },
+  outcome(found, values) {
+    const { frames, stepMillimetres, millimetres, seconds } = found;
     return {
       verdict: {
         level: 'note',
-        sentence: `${formatQuantity(millimetres / 1000, 'm', 4)} of ${GAUGES[gauge].name} hold ${formatQuantity(frames, 'frames', 4)} and run ${formatDuration(seconds)} at ${formatQuantity(filmFps, 'fps', 4)}, ${ruleText(gauge, lengthRule)}.`,
+        sentence: `${formatQuantity(millimetres / 1000, 'm', 4)} of ${GAUGES[values.gauge].name} hold ${formatQuantity(frames, 'frames', 4)} and run ${formatDuration(seconds)} at ${formatQuantity(values.filmFps, 'fps', 4)}, ${ruleText(values, stepMillimetres)}.`,
       },
       answers: {
-        frames: quantityAnswer('Frames', frames, 'frames', 4),
-        lengthMetres: quantityAnswer('Length', millimetres / 1000, 'm', 4),
-        lengthFeet: quantityAnswer('Length in feet', millimetres / 304.8, 'ft', 4),
-        runningSeconds: durationAnswer('Running time', seconds),
-        speedMillimetresPerSecond: quantityAnswer(
-          'Film speed',
-          filmSpeedMillimetresPerSecond(filmFps, gauge, lengthRule),
-          'mmPerSecond',
-          4,
-        ),
-        ruleDifferencePercent: quantityAnswer(
-          'More frames by the long pitch than by the foot',
-          conventionDifferencePercent(gauge),
-          'percent',
-          3,
-          { note: 'This is how far two tables can differ that do not say how they count.' },
-        ),
+        frames: quantity(frames, 'frames', 4),
+        lengthMetres: quantity(millimetres / 1000, 'm', 4),
+        lengthFeet: quantity(millimetres / 304.8, 'ft', 4),
+        runningSeconds: duration(seconds),
+        speedMillimetresPerSecond: quantity(found.speed, 'mmPerSecond', 4),
+        ruleDifferencePercent: quantity(found.ruleDifferencePercent, 'percent', 3, {
+          note: 'This is how far two tables can differ that do not say how they count.',
+        }),
       },
-      tables: [ratesTable(frames)],
+      tables: [
+        {
+          caption: 'Running time at the usual rates',
+          columns: ['Film rate, frames/s', 'Running time'],
+          rows: found.atUsualRates.map((at) => ({ cells: [at.name, formatDuration(at.seconds)] })),
+        },
+      ],
     };
   },
-  working(entries, { answers }) {
-    const { known, gauge, lengthRule, filmFps } = entries;
-    const text = (key: string): string => answers[key]?.text ?? '';
-    const step = exactStepByRule(gauge, lengthRule).valueOf();
-    const stepText = formatQuantity(step, 'mm', 6);
-    const rate = formatQuantity(filmFps, 'fps', 5);
-    const { frames: perFoot } = GAUGES[gauge].framesPerFoot;
-    const stepSum =
+  working({ stepMillimetres }, told, values) {
+    const { known, gauge, lengthRule } = values;
+    const step = formatQuantity(stepMillimetres, 'mm', 6);
+    const rate = formatQuantity(values.filmFps, 'fps', 5);
+    const oneFrame: WorkingStep =
       lengthRule === 'frames-per-foot'
         ? {
             words: 'A foot of film is shared among its frames.',
-            sum: `304.8 mm ÷ ${perFoot} = ${stepText}`,
+            sum: `304.8 mm ÷ ${GAUGES[gauge].framesPerFoot.frames} = ${step}`,
           }
-        : { words: 'The standard’s pitch gives the length of one frame.', sum: stepText };
+        : { words: 'The standard’s pitch gives the length of one frame.', sum: step };
     const toTime: WorkingStep = {
       words: 'Frames divided by film rate give the running time.',
-      sum: `${text('frames')} ÷ ${rate} = ${text('runningSeconds')}`,
+      sum: `${told('frames')} ÷ ${rate} = ${told('runningSeconds')}`,
     };
     const toLength: WorkingStep = {
       words: 'Frames times the length of one frame give the length.',
-      sum: `${text('frames')} × ${stepText} = ${text('lengthMetres')}`,
+      sum: `${told('frames')} × ${step} = ${told('lengthMetres')}`,
     };
     if (known === 'length') {
-      const given = formatQuantity(entries.lengthMetres * 1000, 'mm', 6);
+      const given = formatQuantity(values.lengthMetres * 1000, 'mm', 6);
       return [
-        stepSum,
+        oneFrame,
         {
           words: 'Length divided by the length of one frame gives the frames.',
-          sum: `${given} ÷ ${stepText} = ${text('frames')}`,
+          sum: `${given} ÷ ${step} = ${told('frames')}`,
         },
         toTime,
       ];
     }
-    if (known === 'frames') return [stepSum, toLength, toTime];
+    if (known === 'frames') return [oneFrame, toLength, toTime];
     return [
       {
         words: 'Running time times film rate gives the frames.',
-        sum: `${formatNumber(entries.runningSeconds, 6)} s × ${rate} = ${text('frames')}`,
+        sum: `${formatNumber(values.runningSeconds, 6)} s × ${rate} = ${told('frames')}`,
       },
-      stepSum,
+      oneFrame,
       toLength,
     ];
   },

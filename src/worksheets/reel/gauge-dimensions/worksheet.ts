@@ -6,88 +6,20 @@ import {
   GAUGES,
   nativeRatesFor,
 } from '../../../core/reel/gauges.ts';
-import type {
-  Gauge,
-  GaugeId,
-  NativeRate,
-  PictureSize,
-  Provenance,
-} from '../../../core/reel/gauges/gauge.ts';
+import type { GaugeId, NativeRate } from '../../../core/reel/gauges/gauge.ts';
 import { formatNumber } from '../../../quantity/format.ts';
-import { quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
-import { POSITION_NAMES } from '../perforation-words.ts';
-import { projectorFit, projectorFitAnswer, projectorGaugeInput } from '../projector-gauge-input.ts';
-import { hedge, lengthText, STATUS_WORDS } from '../../machine/provenance-words.ts';
+import { quantity, words } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import type { FilmStripData } from '../../machine/picture-data.ts';
-import { defineWorksheet, type ResultTable } from '../../machine/types.ts';
-
-const NONE = 'none known';
-
-function pictureText(size: PictureSize | undefined): string {
-  if (size === undefined) return NONE;
-  const { widthMillimetres, heightMillimetres } = size;
-  return `${hedge(size)}${formatNumber(widthMillimetres, 4)} × ${formatNumber(heightMillimetres, 4)}\u00a0mm`;
-}
-
-type Line = readonly [string, string, Provenance];
-
-/** Every dimension of a gauge as a line of the table. */
-function lines(gauge: Gauge): readonly Line[] {
-  const { long, short } = gauge.pitch;
-  const { width, height, edgeDistance, positions, positionOrigin } = gauge.perforation;
-  const sizeLines = (label: string, sizes: readonly PictureSize[]): readonly Line[] =>
-    sizes.map((size, index): Line => [
-      index === 0 ? label : `${label}, also printed`,
-      pictureText(size),
-      size,
-    ]);
-  return [
-    ['Film width', lengthText(gauge.filmWidth), gauge.filmWidth],
-    ['Pitch, long', lengthText(long), long],
-    ['100 pitches, long', lengthText(long.hundredPitches), long.hundredPitches],
-    ...(short === undefined
-      ? []
-      : ([
-          ['Pitch, short', lengthText(short), short],
-          ['100 pitches, short', lengthText(short.hundredPitches), short.hundredPitches],
-        ] as const satisfies readonly Line[])),
-    ['Frames to the foot, by convention', String(gauge.framesPerFoot.frames), gauge.framesPerFoot],
-    ['Hole, width', lengthText(width), width],
-    ['Hole, height', lengthText(height), height],
-    ...(edgeDistance === undefined
-      ? []
-      : ([
-          ['Edge to hole', lengthText(edgeDistance), edgeDistance],
-        ] as const satisfies readonly Line[])),
-    [
-      'Holes are',
-      positions.map((position) => POSITION_NAMES[position]).join(', or '),
-      positionOrigin,
-    ],
-    ...sizeLines('Camera picture', gauge.cameraPicture),
-    ...sizeLines('Projected picture', gauge.projectedPicture),
-    ...gauge.nativeRates.map((rate): Line => [
-      `Native rate, ${rate.use}`,
-      `${hedge(rate)}${rate.filmFps}${rate.toleranceFps === undefined ? '' : ` ± ${rate.toleranceFps}`} frames/s`,
-      rate,
-    ]),
-    ...gauge.soundTracks.map((track): Line => [
-      `Sound ahead of picture, ${track.system}`,
-      `${hedge(track)}${track.framesAhead} frames`,
-      track,
-    ]),
-  ];
-}
-
-function dimensionsTable(gauge: Gauge): ResultTable {
-  return {
-    caption: `Dimensions of new ${gauge.name} film`,
-    columns: ['Dimension', 'Value', 'How it is known', 'Source', 'Note'],
-    rows: lines(gauge).map(([label, value, { status, source, note }]) => ({
-      cells: [label, value, STATUS_WORDS[status], source, note ?? '–'],
-    })),
-  };
-}
+import { hedge, lengthText } from '../../machine/provenance-words.ts';
+import { POSITION_NAMES } from '../perforation-words.ts';
+import {
+  PROJECTOR_FIT_LABEL,
+  projectorFit,
+  projectorFitAnswer,
+  projectorGaugeInput,
+} from '../projector-gauge-input.ts';
+import { dimensionsTable, NONE, pictureText } from './dimensions-table.ts';
 
 const SOUND_WORDS = { magnetic: 'a magnetic stripe', optical: 'an optical sound track' } as const;
 
@@ -134,12 +66,34 @@ export const worksheet = defineWorksheet({
   },
   model:
     'A table of published values for new film, each with its source. Where sources disagree, the recommended value stands first and the others follow. The sideways place of the picture in the drawing is the middle of the clear width, because no published place could be read; use the drawing to tell gauges apart, not to cut a mask.',
-  compute({ gauge, sound, projectorGauge }) {
-    const entry = GAUGES[gauge];
+  answers: {
+    filmWidthMillimetres: 'Film width',
+    frameStepMillimetres: 'Frame step, long pitch',
+    hundredPitchesMillimetres: '100 pitches, long',
+    shortPitch: 'Short pitch',
+    framesPerFoot: 'Frames to the foot, by convention',
+    framesPerMetre: 'Frames to the metre, by the pitch',
+    framesPerMetreByFoot: 'Frames to the metre, by the foot',
+    hole: 'Hole, width × height',
+    cameraPicture: 'Camera picture',
+    projectedPicture: 'Projected picture',
+    nativeRates: 'Native rates',
+    ratesToTry: 'To try first, with this sound',
+    soundAhead: 'Sound ahead of picture',
+    onProjector: PROJECTOR_FIT_LABEL,
+  },
+  find({ gauge, sound, projectorGauge }) {
+    return {
+      entry: GAUGES[gauge],
+      step: frameStepMillimetres(gauge, 'long'),
+      stepByFoot: exactStepByRule(gauge, 'frames-per-foot').valueOf(),
+      ratesToTry: nativeRatesFor(gauge, sound),
+      fit: projectorFit(gauge, projectorGauge),
+    };
+  },
+  outcome({ entry, step, stepByFoot, ratesToTry, fit }, { gauge, sound }) {
     const { long, short } = entry.pitch;
     const { width, height, positions } = entry.perforation;
-    const step = frameStepMillimetres(gauge, 'long');
-    const fit = projectorFit(gauge, projectorGauge);
     return {
       verdict:
         fit !== undefined && fit.level !== 'good'
@@ -149,69 +103,45 @@ export const worksheet = defineWorksheet({
               sentence: `${entry.name} is ${lengthText(entry.filmWidth)} wide, ${formatNumber(step, 4)} mm from frame to frame, with holes ${positions.map((position) => POSITION_NAMES[position]).join(', or ')}.`,
             },
       answers: {
-        filmWidthMillimetres: wordsAnswer('Film width', lengthText(entry.filmWidth)),
-        frameStepMillimetres: quantityAnswer('Frame step, long pitch', step, 'mm', 5),
-        hundredPitchesMillimetres: wordsAnswer(
-          '100 pitches, long',
-          lengthText(long.hundredPitches),
-        ),
-        shortPitch: wordsAnswer('Short pitch', short === undefined ? NONE : lengthText(short)),
-        framesPerFoot: quantityAnswer(
-          'Frames to the foot, by convention',
-          entry.framesPerFoot.frames,
-          'frames',
-          3,
-        ),
-        framesPerMetre: quantityAnswer(
-          'Frames to the metre, by the pitch',
-          1000 / step,
-          'frames',
-          5,
-        ),
-        framesPerMetreByFoot: quantityAnswer(
-          'Frames to the metre, by the foot',
-          1000 / exactStepByRule(gauge, 'frames-per-foot').valueOf(),
-          'frames',
-          5,
-        ),
-        hole: wordsAnswer(
-          'Hole, width × height',
+        filmWidthMillimetres: words(lengthText(entry.filmWidth)),
+        frameStepMillimetres: quantity(step, 'mm', 5),
+        hundredPitchesMillimetres: words(lengthText(long.hundredPitches)),
+        shortPitch: words(short === undefined ? NONE : lengthText(short)),
+        framesPerFoot: quantity(entry.framesPerFoot.frames, 'frames', 3),
+        framesPerMetre: quantity(1000 / step, 'frames', 5),
+        framesPerMetreByFoot: quantity(1000 / stepByFoot, 'frames', 5),
+        hole: words(
           `${hedge(width)}${formatNumber(width.millimetres, 4)} × ${formatNumber(height.millimetres, 4)}\u00a0mm`,
         ),
-        cameraPicture: wordsAnswer('Camera picture', pictureText(entry.cameraPicture[0])),
-        projectedPicture: wordsAnswer('Projected picture', pictureText(entry.projectedPicture[0])),
-        nativeRates: wordsAnswer('Native rates', ratesText(entry.nativeRates)),
-        ratesToTry: wordsAnswer(
-          'To try first, with this sound',
-          ratesText(nativeRatesFor(gauge, sound)) || NONE,
-        ),
-        soundAhead: wordsAnswer(
-          'Sound ahead of picture',
+        cameraPicture: words(pictureText(entry.cameraPicture[0])),
+        projectedPicture: words(pictureText(entry.projectedPicture[0])),
+        nativeRates: words(ratesText(entry.nativeRates)),
+        ratesToTry: words(ratesText(ratesToTry) || NONE),
+        soundAhead: words(
           entry.soundTracks
             .map((track) => `${hedge(track)}${track.framesAhead} frames (${track.system})`)
             .join(', ') || NONE,
         ),
-        onProjector: projectorFitAnswer(gauge, projectorGauge),
+        onProjector: projectorFitAnswer(fit),
       },
       tables: [dimensionsTable(entry)],
       pictures: [stripPicture(gauge, sound)],
     };
   },
-  working({ gauge }, { answers }) {
-    const entry = GAUGES[gauge];
+  working({ entry }, told) {
     const pitch = formatNumber(entry.pitch.long.millimetres, 5);
     return [
       {
         words: 'The frame step is the pitch times the perforations of one frame.',
-        sum: `${pitch} mm × ${entry.perforationsPerFrame} = ${answers['frameStepMillimetres']?.text ?? ''}`,
+        sum: `${pitch} mm × ${entry.perforationsPerFrame} = ${told('frameStepMillimetres')}`,
       },
       {
         words: 'A metre divided by the frame step gives the frames to the metre.',
-        sum: `1000 mm ÷ ${answers['frameStepMillimetres']?.text ?? ''} = ${answers['framesPerMetre']?.text ?? ''}`,
+        sum: `1000 mm ÷ ${told('frameStepMillimetres')} = ${told('framesPerMetre')}`,
       },
       {
         words: 'The convention counts whole frames to a foot of 304.8 mm.',
-        sum: `1000 ÷ 304.8 × ${entry.framesPerFoot.frames} = ${answers['framesPerMetreByFoot']?.text ?? ''}`,
+        sum: `1000 ÷ 304.8 × ${entry.framesPerFoot.frames} = ${told('framesPerMetreByFoot')}`,
       },
     ];
   },

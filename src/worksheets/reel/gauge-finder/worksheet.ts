@@ -1,25 +1,12 @@
-import {
-  identifyGauge,
-  type Candidate,
-  type Finding,
-} from '../../../core/reel/gauge-identification.ts';
-import type { GaugeId, PerforationPosition } from '../../../core/reel/gauges/gauge.ts';
+import type { Candidate, Finding } from '../../../core/reel/gauge-identification.ts';
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
-import { quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
+import { quantity, words } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
+import type { Outcome, ResultTable } from '../../machine/types.ts';
 import { gaugesSideBySide } from '../gauge-strips.ts';
-import { POSITION_NAMES } from '../perforation-words.ts';
-import {
-  projectorFit,
-  projectorFitAnswer,
-  projectorGaugeInput,
-  type ProjectorGauge,
-} from '../projector-gauge-input.ts';
-import {
-  defineWorksheet,
-  type Answer,
-  type Outcome,
-  type ResultTable,
-} from '../../machine/types.ts';
+import { PROJECTOR_FIT_LABEL, projectorFitAnswer } from '../projector-gauge-input.ts';
+import { identifiedFilm, type FittingGauge, type IdentifiedFilm } from './identified.ts';
+import { inputs } from './inputs.ts';
 
 const FEATURES: Readonly<Record<Finding['feature'], string>> = {
   'film-width': 'film width',
@@ -28,38 +15,6 @@ const FEATURES: Readonly<Record<Finding['feature'], string>> = {
   'perforation-position': 'place of the holes',
   'picture-width': 'picture width',
 };
-
-interface Entries {
-  readonly filmWidthMillimetres: number;
-  readonly perforationPosition: PerforationPosition | 'unknown';
-  readonly pitchCount: number;
-  readonly pitchLengthMillimetres: number | undefined;
-  readonly perforationHeightMillimetres: number | undefined;
-  readonly pictureWidthMillimetres: number | undefined;
-  readonly readingErrorMillimetres: number;
-  readonly projectorGauge: ProjectorGauge;
-}
-
-function identify(entries: Entries): ReturnType<typeof identifyGauge> {
-  const {
-    perforationPosition,
-    pitchLengthMillimetres,
-    perforationHeightMillimetres,
-    pictureWidthMillimetres,
-    filmWidthMillimetres,
-    pitchCount,
-    readingErrorMillimetres,
-  } = entries;
-  return identifyGauge({
-    filmWidthMillimetres,
-    pitchCount,
-    readingErrorMillimetres,
-    ...(perforationPosition === 'unknown' ? {} : { perforationPosition }),
-    ...(pitchLengthMillimetres === undefined ? {} : { pitchLengthMillimetres }),
-    ...(perforationHeightMillimetres === undefined ? {} : { perforationHeightMillimetres }),
-    ...(pictureWidthMillimetres === undefined ? {} : { pictureWidthMillimetres }),
-  });
-}
 
 function findingText({ feature, allowed, measuredMillimetres }: Finding): string {
   if (allowed === undefined || measuredMillimetres === undefined) return FEATURES[feature];
@@ -88,16 +43,16 @@ function listed(names: readonly string[]): string {
     : `${names.slice(0, -1).join(', ')} or ${names.at(-1) ?? ''}`;
 }
 
-function verdictOf(
-  result: 'one' | 'several' | 'none',
-  fitting: readonly Candidate[],
-  best: string,
-): Outcome['verdict'] {
+function verdictOf({ result, fitting, best }: IdentifiedFilm): Outcome['verdict'] {
   if (result === 'one') {
-    return { level: 'good', sentence: `Everything you measured fits ${best}, and nothing else.` };
+    const fits = `Everything you measured fits ${best?.name ?? ''}, and nothing else.`;
+    const fit = fitting[0]?.fit;
+    return fit === undefined || fit.level === 'good'
+      ? { level: 'good', sentence: fits }
+      : { level: fit.level, sentence: `${fits} ${fit.sentence}` };
   }
   if (result === 'several') {
-    const names = listed(fitting.map(({ name }) => name));
+    const names = listed(fitting.map(({ candidate }) => candidate.name));
     return { level: 'care', sentence: `It may be ${names}: measure one more thing to tell.` };
   }
   return {
@@ -107,44 +62,21 @@ function verdictOf(
   };
 }
 
-/** Gauges that a film may be and a projector can be for. */
-function threadable(fitting: readonly Candidate[]): readonly GaugeId[] {
-  return fitting.flatMap(({ id }) => (id === 'double-8-unslit' ? [] : [id]));
-}
-
-/** The verdict, with the projector's word where the gauge is settled and the machine is said. */
-function withProjector(
-  verdict: Outcome['verdict'],
-  fitting: readonly Candidate[],
-  projector: ProjectorGauge,
-): Outcome['verdict'] {
-  const [only] = threadable(fitting);
-  if (fitting.length !== 1 || only === undefined) return verdict;
-  const fit = projectorFit(only, projector);
-  return fit === undefined || fit.level === 'good'
-    ? verdict
-    : { level: fit.level, sentence: `${verdict.sentence} ${fit.sentence}` };
-}
-
 /** What each gauge that is still possible would do on the projector. */
-function projectorCautions(
-  fitting: readonly Candidate[],
-  projector: ProjectorGauge,
-): readonly string[] {
-  return threadable(fitting).flatMap((id) => {
-    const fit = projectorFit(id, projector);
-    return fit === undefined || fit.level === 'good' ? [] : [fit.sentence];
-  });
+function projectorCautions(fitting: readonly FittingGauge[]): readonly string[] {
+  return fitting.flatMap(({ fit }) =>
+    fit === undefined || fit.level === 'good' ? [] : [fit.sentence],
+  );
 }
 
-function cautionsFor(candidates: readonly Candidate[]): readonly string[] {
-  const fitting = candidates.filter(({ mismatches }) => mismatches.length === 0);
-  if (fitting.some(({ id }) => id === '35mm') || fitting.length === 0) {
+function gaugeCautions(fitting: readonly FittingGauge[]): readonly string[] {
+  const ids = fitting.map(({ candidate }) => candidate.id);
+  if (ids.includes('35mm') || ids.length === 0) {
     return [
       'A 35 mm film or one of unknown gauge may be nitrate, which burns fiercely. Keep it closed, cool and away from lamps until a specialist has seen it.',
     ];
   }
-  if (fitting.some(({ id }) => id === 'double-8-unslit')) {
+  if (ids.includes('double-8-unslit')) {
     return ['Double 8 that was never slit runs in no 8 mm projector. Do not slit it by hand.'];
   }
   return [];
@@ -155,119 +87,45 @@ export const worksheet = defineWorksheet({
   title: 'Gauge finder',
   question: 'What gauge is this film?',
   chapter: 'reel/gauges',
-  inputs: {
-    filmWidthMillimetres: {
-      kind: 'quantity',
-      label: 'Film width',
-      unit: 'mm',
-      minimum: 4,
-      maximum: 80,
-      default: '8',
-      accepted: '8, 0.95 cm or 5/16 in',
-      help: 'Across the film, with a rule or better a calliper held lightly.',
-    },
-    perforationPosition: {
-      kind: 'choice',
-      label: 'Place of the holes',
-      options: { unknown: 'not looked at', ...POSITION_NAMES },
-      default: 'unknown',
-      help: 'The frame line is the dark line between two pictures.',
-    },
-    pitchLengthMillimetres: {
-      kind: 'optional-quantity',
-      label: 'Length over the pitches',
-      unit: 'mm',
-      minimum: 2,
-      maximum: 2000,
-      default: '42.3',
-      accepted: '42.3, 4.2 cm or 1 2/3 in',
-      help: 'From the upper edge of one hole to the upper edge of the hole counted below. Leave it empty if not measured.',
-    },
-    pitchCount: {
-      kind: 'count',
-      label: 'Pitches in that length',
-      minimum: 1,
-      maximum: 200,
-      default: '10',
-      accepted: '10',
-      help: 'Count the first hole as 0. Ten pitches tell the two 8 mm gauges apart with an ordinary rule.',
-    },
-    perforationHeightMillimetres: {
-      kind: 'optional-quantity',
-      label: 'Height of a hole',
-      unit: 'mm',
-      minimum: 0.3,
-      maximum: 5,
-      default: '',
-      accepted: '1.14 or 0.05 in',
-      help: 'Along the film, with a loupe and a scale. Leave it empty if not measured.',
-    },
-    pictureWidthMillimetres: {
-      kind: 'optional-quantity',
-      label: 'Picture width',
-      unit: 'mm',
-      minimum: 2,
-      maximum: 60,
-      default: '',
-      accepted: '5.7 or 1/4 in',
-      help: 'Across the film. It tells Super 16 from 16 mm. Leave it empty if not measured.',
-    },
-    readingErrorMillimetres: {
-      kind: 'quantity',
-      label: 'Reading error',
-      unit: 'mm',
-      minimum: 0,
-      maximum: 2,
-      default: '0.3',
-      accepted: '0.3 or 0.1 mm',
-      help: 'How far your rule may be off: 0.3 to 0.5 mm by eye, 0.05 mm with a calliper.',
-    },
-    projectorGauge: projectorGaugeInput,
-  },
+  inputs,
   model:
     'Each measurement must lie between 3 % below and 0.5 % above the published value of a gauge, widened by the reading error; remembered values have a little more room. The 3 % and the 0.5 % are practice of the trade, without a source. Gauges are ranked by how many measurements speak against them.',
-  compute(entries) {
-    const { candidates, result } = identify(entries);
-    const fitting = candidates.filter(({ mismatches }) => mismatches.length === 0);
-    const best = candidates[0]?.name ?? '';
-    const answers: Record<string, Answer> = {
-      gauge: wordsAnswer(
-        'Gauge',
-        result === 'none' ? 'none of this book' : listed(fitting.map(({ name }) => name)),
-      ),
-      nearest: wordsAnswer('Nearest', best),
-      againstNearest: wordsAnswer(
-        'Against the nearest',
-        candidates[0]?.mismatches.map(findingText).join('; ') || 'nothing',
-      ),
-    };
-    const [only, ...others] = threadable(fitting);
-    if (only !== undefined && others.length === 0 && fitting.length === 1) {
-      answers['onProjector'] = projectorFitAnswer(only, entries.projectorGauge);
-    }
-    if (entries.pitchLengthMillimetres !== undefined) {
-      answers['pitchMillimetres'] = quantityAnswer(
-        'One pitch',
-        entries.pitchLengthMillimetres / entries.pitchCount,
-        'mm',
-        4,
-      );
-    }
+  answers: {
+    gauge: 'Gauge',
+    nearest: 'Nearest',
+    againstNearest: 'Against the nearest',
+    onProjector: PROJECTOR_FIT_LABEL,
+    pitchMillimetres: 'One pitch',
+  },
+  find: identifiedFilm,
+  outcome(found, { perforationPosition }) {
+    const { candidates, result, best, fitting, pitchMillimetres } = found;
+    const ids = fitting.map(({ candidate }) => candidate.id);
+    const names = fitting.map(({ candidate }) => candidate.name);
+    const [first] = fitting;
     return {
-      verdict: withProjector(verdictOf(result, fitting, best), fitting, entries.projectorGauge),
-      answers,
+      verdict: verdictOf(found),
+      answers: {
+        gauge: words(result === 'none' ? 'none of this book' : listed(names)),
+        nearest: words(best?.name ?? ''),
+        againstNearest: words(best?.mismatches.map(findingText).join('; ') || 'nothing'),
+        ...(result === 'one' &&
+          first !== undefined &&
+          first.candidate.id !== 'double-8-unslit' && {
+            onProjector: projectorFitAnswer(first.fit),
+          }),
+        ...(pitchMillimetres !== undefined && {
+          pitchMillimetres: quantity(pitchMillimetres, 'mm', 4),
+        }),
+      },
       tables: [candidatesTable(candidates)],
       pictures: [
-        gaugesSideBySide(
-          fitting.map(({ id }) => id),
-          entries.perforationPosition === 'unknown' ? undefined : entries.perforationPosition,
-        ),
+        gaugesSideBySide(ids, perforationPosition === 'unknown' ? undefined : perforationPosition),
       ],
-      cautions: [...cautionsFor(candidates), ...projectorCautions(fitting, entries.projectorGauge)],
+      cautions: [...gaugeCautions(fitting), ...projectorCautions(fitting)],
     };
   },
-  working(entries) {
-    const [best] = identify(entries).candidates;
+  working({ best }) {
     return (best?.findings ?? []).map((finding) => ({
       words: `${best?.name ?? ''}: ${FEATURES[finding.feature]} ${finding.agrees ? 'agrees' : 'does not agree'}.`,
       ...(finding.allowed === undefined ? {} : { sum: findingText(finding) }),

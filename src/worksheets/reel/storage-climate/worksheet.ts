@@ -6,9 +6,10 @@ import {
   type StorageTerm,
   type StoredFilm,
 } from '../../../core/reel/storage-climate.ts';
-import { wordsAnswer } from '../../machine/labelled-answers.ts';
+import { words } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import { STATUS_WORDS } from '../../machine/provenance-words.ts';
-import { defineWorksheet, type Outcome } from '../../machine/types.ts';
+import type { Outcome } from '../../machine/types.ts';
 
 const FILM_NAMES: Readonly<Record<StoredFilm, string>> = {
   'acetate-black-and-white': 'black-and-white film on acetate',
@@ -125,15 +126,23 @@ export const worksheet = defineWorksheet({
   },
   model:
     'Lines of a published table, met or not: one maker’s sheet for use and for ten years, and for longer the storage standard, whose limits are from memory. Nothing is computed between the lines, and outside the table there is no answer. The book gives no years of life: the tables with years could not be read, and for acetate they are the optimistic reading. A model in which the acid speeds up its own making gives shorter lives in the cold; a test over ten years at −16 °C found no rise of acid.',
-  compute({ film, stripe, temperatureCelsius, relativeHumidityPercent }) {
-    const checks = checkClimate(film, temperatureCelsius, relativeHumidityPercent);
+  answers: {
+    activeUse: 'While in use',
+    medium: 'For ten years',
+    extended: 'For as long as possible',
+    trust: 'How far to trust this',
+  },
+  find({ film, temperatureCelsius, relativeHumidityPercent }) {
+    return checkClimate(film, temperatureCelsius, relativeHumidityPercent);
+  },
+  outcome(checks, { film, stripe, temperatureCelsius }) {
     return {
       verdict: verdictOf(checks, film, stripe),
       answers: {
-        activeUse: wordsAnswer('While in use', termText(checks, 'active-use')),
-        medium: wordsAnswer('For ten years', termText(checks, 'medium')),
-        extended: wordsAnswer('For as long as possible', termText(checks, 'extended')),
-        trust: wordsAnswer('How far to trust this', trustText(film, stripe)),
+        activeUse: words(termText(checks, 'active-use')),
+        medium: words(termText(checks, 'medium')),
+        extended: words(termText(checks, 'extended')),
+        trust: words(trustText(film, stripe)),
       },
       tables: [
         {
@@ -158,9 +167,9 @@ export const worksheet = defineWorksheet({
           : [],
     };
   },
-  working({ film, temperatureCelsius, relativeHumidityPercent }) {
+  working(checks, _told, { temperatureCelsius, relativeHumidityPercent }) {
     const store = `${celsius(temperatureCelsius)} and ${formatQuantity(relativeHumidityPercent, 'percent', 3)}`;
-    return checkClimate(film, temperatureCelsius, relativeHumidityPercent).map((check) => ({
+    return checks.map((check) => ({
       words: `To keep ${TERM_NAMES[check.row.term]}: ${limitText(check.row)}.`,
       sum: `${store}: ${whyNot(check)}`,
     }));

@@ -1,71 +1,15 @@
-import { OutOfRangeError } from '../../../quantity/errors.ts';
+import { MOLAR_LITRES, type Vapour, type VapourName } from '../../../core/reel/vapour-limits.ts';
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
-import {
-  explosiveSharePercent,
-  exposureLimit,
-  heavierThanAir,
-  milligramsPerCubicMetre,
-  MOLAR_LITRES,
-  partsPerMillion,
-  steadyMilligramsPerCubicMetre,
-  VAPOURS,
-  type LimitPublisher,
-  type Vapour,
-  type VapourName,
-} from '../../../core/reel/vapour-limits.ts';
-import { quantityAnswer, wordsAnswer } from '../../machine/labelled-answers.ts';
-import {
-  defineWorksheet,
-  type Answer,
-  type Outcome,
-  type ResultTable,
-} from '../../machine/types.ts';
+import { quantity, words } from '../../machine/answers.ts';
+import { defineWorksheet } from '../../machine/define-worksheet.ts';
+import type { Outcome, ResultTable } from '../../machine/types.ts';
+import { vapourInRoom, type VapourInRoom } from './found.ts';
+import { inputs } from './inputs.ts';
 
 /** An estimate must stay this far below a limit before it says anything comforting. Our own choice. */
 const SAFE_SHARE = 0.1;
 /** Share of the lower explosive limit at which people leave, per cent; as NIOSH sets its own danger level. */
 const EXPLOSIVE_ALARM_PERCENT = 10;
-
-interface Entries {
-  readonly vapour: VapourName;
-  readonly limit: LimitPublisher | 'strictest' | 'own';
-  readonly ownLimitPpm: number | undefined;
-  readonly readingPpm: number | undefined;
-  readonly millilitresPerHour: number;
-  readonly roomCubicMetres: number;
-  readonly airChangesPerHour: number;
-}
-
-/** The limit that the sheet compares with, and where it is from. */
-interface ChosenLimit {
-  readonly dayPpm: number;
-  readonly shortPpm?: number | undefined;
-  readonly from: string;
-  readonly note: string;
-}
-
-function chosenLimit({ vapour, limit, ownLimitPpm }: Entries): ChosenLimit {
-  if (limit === 'own') {
-    if (ownLimitPpm === undefined) {
-      throw new OutOfRangeError('ownLimitPpm', '', 'the limit of your country in ppm, such as 200');
-    }
-    return { dayPpm: ownLimitPpm, from: 'typed by you', note: 'Write down where you read it' };
-  }
-  const { dayPpm, shortPpm, publisher, year, standing, note } = exposureLimit(vapour, limit);
-  return { dayPpm, shortPpm, from: `${publisher} (${year}), ${standing}`, note };
-}
-
-function ppmOf(entries: Entries): number {
-  const { molarMassGrams, gramsPerMillilitre } = VAPOURS[entries.vapour];
-  if (entries.readingPpm !== undefined) return entries.readingPpm;
-  const milligrams = steadyMilligramsPerCubicMetre(
-    entries.millilitresPerHour,
-    gramsPerMillilitre,
-    entries.roomCubicMetres,
-    entries.airChangesPerHour,
-  );
-  return partsPerMillion(milligrams, molarMassGrams);
-}
 
 /** What to do between a tenth of the limit and the limit. */
 const REMEDIES: Readonly<Record<VapourName, string>> = {
@@ -75,9 +19,7 @@ const REMEDIES: Readonly<Record<VapourName, string>> = {
 
 function verdictFor(
   vapour: VapourName,
-  share: number,
-  explosivePercent: number | undefined,
-  isMeasured: boolean,
+  { share, explosivePercent, isMeasured }: VapourInRoom,
 ): Outcome['verdict'] {
   const percent = `${formatNumber(100 * share, 2)} % of the limit for a working day`;
   const found = isMeasured ? 'Your reading is' : 'The estimate is';
@@ -100,38 +42,15 @@ function verdictFor(
   };
 }
 
-/** Share of the explosive limit, and how far below it the room is. */
-function explosiveAnswers(
-  { lowerExplosivePercent, flashPointCelsius }: Vapour,
-  ppm: number,
-): Record<string, Answer> {
-  if (lowerExplosivePercent === undefined || flashPointCelsius === undefined) {
-    return {
-      explosiveMargin: wordsAnswer(
-        'Explosive limit',
-        'not given: film does not give off enough to burn',
-      ),
-    };
-  }
-  const share = explosiveSharePercent(ppm, lowerExplosivePercent);
-  return {
-    explosiveMargin: wordsAnswer(
-      'Explosive limit',
-      share === 0
-        ? 'no vapour in the air'
-        : share < 100
-          ? `the mixed air is ${formatNumber(100 / share, 2)} times below it`
-          : 'reached',
-      { note: `From ${lowerExplosivePercent} % by volume; flash point ${flashPointCelsius} °C.` },
-    ),
-    explosivePercent: quantityAnswer('Share of the explosive limit', share, 'percent', 2, {
-      note: 'In mixed air. Over a wet cloth or an open bottle there is always vapour that burns.',
-    }),
-  };
+/** How far below the explosive limit the mixed air is. */
+function explosiveMarginText(explosivePercent: number): string {
+  if (explosivePercent === 0) return 'no vapour in the air';
+  return explosivePercent < 100
+    ? `the mixed air is ${formatNumber(100 / explosivePercent, 2)} times below it`
+    : 'reached';
 }
 
-function limitsTable(vapour: VapourName): ResultTable {
-  const { limits, label }: Vapour = VAPOURS[vapour];
+function limitsTable({ limits, label }: Vapour): ResultTable {
   return {
     caption: `Limits read for ${label.toLowerCase()}`,
     columns: ['Publisher', 'Year', 'Working day', '15 minutes', 'Standing', 'Note'],
@@ -149,8 +68,7 @@ function limitsTable(vapour: VapourName): ResultTable {
 }
 
 /** A limit of the reader's own that is laxer than one that was read is worth a word. */
-function ownLimitCautions(entries: Entries, dayPpm: number): readonly string[] {
-  const strictest = exposureLimit(entries.vapour, 'strictest');
+function ownLimitCautions({ limit: { dayPpm }, strictest }: VapourInRoom): readonly string[] {
   return dayPpm > strictest.dayPpm
     ? [
         `This limit is laxer than the strictest that was read: ${formatQuantity(strictest.dayPpm, 'ppm')}, ${strictest.publisher}.`,
@@ -163,152 +81,77 @@ export const worksheet = defineWorksheet({
   title: 'Vapour in the room',
   question: 'How near is the air in my room to the limit for this vapour?',
   chapter: 'reel/safety',
-  inputs: {
-    vapour: {
-      kind: 'choice',
-      label: 'Vapour',
-      options: {
-        isopropanol: VAPOURS.isopropanol.label,
-        'acetic-acid': VAPOURS['acetic-acid'].label,
-      },
-      default: 'isopropanol',
-      help: 'The cleaning alcohol, or what decaying acetate film gives off.',
-    },
-    limit: {
-      kind: 'choice',
-      label: 'Limit to compare with',
-      options: {
-        strictest: 'the strictest of those below',
-        mak: 'MAK list, Germany (2018/2019)',
-        osha: 'OSHA, United States, in force',
-        niosh: 'NIOSH, United States, recommended',
-        own: 'another one, typed below',
-      },
-      default: 'strictest',
-      help: 'Your own country has a list too: keep to that one where you work. The table under the answers names publisher and year.',
-    },
-    ownLimitPpm: {
-      kind: 'optional-quantity',
-      label: 'Another limit, working day',
-      unit: 'ppm',
-      minimum: 0.1,
-      maximum: 10_000,
-      default: '',
-      accepted: '200 or 10 ppm',
-      help: 'From the list of your country; ml/m³ is the same as ppm. Used when another limit is chosen.',
-    },
-    readingPpm: {
-      kind: 'optional-quantity',
-      label: 'Reading, if you have one',
-      unit: 'ppm',
-      minimum: 0,
-      maximum: 100_000,
-      default: '',
-      accepted: '3 or 40 ppm',
-      help: 'From a detector tube or meter, where you breathe. It replaces the estimate below.',
-    },
-    millilitresPerHour: {
-      kind: 'quantity',
-      label: 'Liquid that dries off in an hour',
-      unit: 'millilitre',
-      minimum: 0,
-      maximum: 1000,
-      default: '10',
-      accepted: '10 or 2.5',
-      help: 'Look at the level in the bottle before and after. What film gives off by itself cannot be guessed: take a reading.',
-    },
-    roomCubicMetres: {
-      kind: 'quantity',
-      label: 'Volume of the room',
-      unit: 'cubicMetre',
-      minimum: 5,
-      maximum: 10_000,
-      default: '40',
-      accepted: '40 or 25 m³',
-      help: 'Length × width × height in metres.',
-    },
-    airChangesPerHour: {
-      kind: 'quantity',
-      label: 'Air changes in an hour',
-      unit: 'airChangesPerHour',
-      minimum: 0.1,
-      maximum: 100,
-      default: '0.5',
-      accepted: '0.5 or 5',
-      help: 'Closed windows about 0.5 or less, windows tilted 1 to 3, wide open 5 and more. From memory: rough figures.',
-    },
-  },
+  inputs,
   model:
     'What dries off in an hour is carried off by the air that leaves in an hour; ppm and mg/m³ are tied by 24.45 L to the mole at 25 °C. Air is taken as mixed at once and the drying as steady. Close to the source the vapour is many times denser, and since it is heavier than air it gathers low: in the can, on the table, on the floor. The estimate is an average over hours; a limit for 15 minutes can be passed while it looks harmless. Limits differ from list to list and change: keep to the one that holds where you work.',
-  compute(entries) {
-    const vapour: Vapour = VAPOURS[entries.vapour];
-    const limit = chosenLimit(entries);
-    const ppm = ppmOf(entries);
-    const share = ppm / limit.dayPpm;
-    const explosivePercent =
-      vapour.lowerExplosivePercent === undefined
-        ? undefined
-        : explosiveSharePercent(ppm, vapour.lowerExplosivePercent);
+  answers: {
+    ppm: 'Vapour in the air',
+    milligrams: 'By weight',
+    dayLimitPpm: 'Limit, average of a working day',
+    limitFrom: 'This limit is from',
+    dayLimitMilligrams: 'The same by weight',
+    shortLimit: 'Limit, average of 15 minutes',
+    sharePercent: 'Share of the day’s limit',
+    explosiveMargin: 'Explosive limit',
+    explosivePercent: 'Share of the explosive limit',
+    heavierThanAir: 'The pure vapour weighs',
+  },
+  find: vapourInRoom,
+  outcome(found, values) {
+    const { vapour, limit, ppm, share, explosivePercent, timesAir } = found;
+    const { lowerExplosivePercent, flashPointCelsius } = vapour;
     return {
-      verdict: verdictFor(
-        entries.vapour,
-        share,
-        explosivePercent,
-        entries.readingPpm !== undefined,
-      ),
+      verdict: verdictFor(values.vapour, found),
       answers: {
-        ppm: quantityAnswer('Vapour in the air', ppm, 'ppm'),
-        milligrams: quantityAnswer(
-          'By weight',
-          milligramsPerCubicMetre(ppm, vapour.molarMassGrams),
-          'mgPerCubicMetre',
-        ),
-        dayLimitPpm: quantityAnswer('Limit, average of a working day', limit.dayPpm, 'ppm'),
-        limitFrom: wordsAnswer('This limit is from', limit.from, { note: limit.note }),
-        dayLimitMilligrams: quantityAnswer(
-          'The same by weight',
-          milligramsPerCubicMetre(limit.dayPpm, vapour.molarMassGrams),
-          'mgPerCubicMetre',
-        ),
-        shortLimit: wordsAnswer(
-          'Limit, average of 15 minutes',
+        ppm: quantity(ppm, 'ppm'),
+        milligrams: quantity(found.milligrams, 'mgPerCubicMetre'),
+        dayLimitPpm: quantity(limit.dayPpm, 'ppm'),
+        limitFrom: words(limit.from, { note: limit.note }),
+        dayLimitMilligrams: quantity(found.dayLimitMilligrams, 'mgPerCubicMetre'),
+        shortLimit: words(
           limit.shortPpm === undefined
             ? 'none from this publisher'
             : formatQuantity(limit.shortPpm, 'ppm'),
         ),
-        sharePercent: quantityAnswer('Share of the day’s limit', 100 * share, 'percent', 2),
-        ...explosiveAnswers(vapour, ppm),
-        heavierThanAir: wordsAnswer(
-          'The pure vapour weighs',
-          `${formatNumber(heavierThanAir(vapour.molarMassGrams), 2)} times as much as air: it lies low`,
-        ),
+        sharePercent: quantity(100 * share, 'percent', 2),
+        ...(explosivePercent === undefined || flashPointCelsius === undefined
+          ? { explosiveMargin: words('not given: film does not give off enough to burn') }
+          : {
+              explosiveMargin: words(explosiveMarginText(explosivePercent), {
+                note: `From ${lowerExplosivePercent} % by volume; flash point ${flashPointCelsius} °C.`,
+              }),
+              explosivePercent: quantity(explosivePercent, 'percent', 2, {
+                note: 'In mixed air. Over a wet cloth or an open bottle there is always vapour that burns.',
+              }),
+            }),
+        heavierThanAir: words(`${formatNumber(timesAir, 2)} times as much as air: it lies low`),
       },
-      tables: [limitsTable(entries.vapour)],
-      cautions: ownLimitCautions(entries, limit.dayPpm),
+      tables: [limitsTable(vapour)],
+      cautions: ownLimitCautions(found),
     };
   },
-  working(entries, { answers }) {
-    const text = (key: string): string => answers[key]?.text ?? '';
-    const { molarMassGrams, gramsPerMillilitre, lowerExplosivePercent }: Vapour =
-      VAPOURS[entries.vapour];
-    const toPpm = `${text('milligrams')} × ${MOLAR_LITRES} ÷ ${molarMassGrams} = ${text('ppm')}`;
-    const share = `${text('ppm')} ÷ ${text('dayLimitPpm')} = ${text('sharePercent')}`;
+  working({ vapour, isMeasured }, told, values) {
+    const { molarMassGrams, gramsPerMillilitre, lowerExplosivePercent } = vapour;
+    const toPpm = `${told('milligrams')} × ${MOLAR_LITRES} ÷ ${molarMassGrams} = ${told('ppm')}`;
     const estimate = {
       words: 'Liquid an hour times its density, divided by the air that leaves in an hour.',
-      sum: `${formatNumber(entries.millilitresPerHour)} mL × ${gramsPerMillilitre} g/mL ÷ (${formatNumber(entries.roomCubicMetres)} m³ × ${formatNumber(entries.airChangesPerHour)}) = ${text('milligrams')}`,
+      sum: `${formatNumber(values.millilitresPerHour)} mL × ${gramsPerMillilitre} g/mL ÷ (${formatNumber(values.roomCubicMetres)} m³ × ${formatNumber(values.airChangesPerHour)}) = ${told('milligrams')}`,
     };
     return [
-      ...(entries.readingPpm === undefined
-        ? [estimate, { words: 'From weight to parts per million.', sum: toPpm }]
-        : [{ words: 'Your reading is taken as it is.', sum: text('ppm') }]),
-      { words: `Against the limit for a working day: ${text('limitFrom')}.`, sum: share },
+      ...(isMeasured
+        ? [{ words: 'Your reading is taken as it is.', sum: told('ppm') }]
+        : [estimate, { words: 'From weight to parts per million.', sum: toPpm }]),
+      {
+        words: `Against the limit for a working day: ${told('limitFrom')}.`,
+        sum: `${told('ppm')} ÷ ${told('dayLimitPpm')} = ${told('sharePercent')}`,
+      },
       ...(lowerExplosivePercent === undefined
         ? []
         : [
             {
               words:
                 'Against the least share of vapour that burns; one per cent is 10 000 parts per million.',
-              sum: `${text('ppm')} ÷ (${lowerExplosivePercent} × 10 000 ppm) = ${text('explosivePercent')}`,
+              sum: `${told('ppm')} ÷ (${lowerExplosivePercent} × 10 000 ppm) = ${told('explosivePercent')}`,
             },
           ]),
     ];

@@ -1,0 +1,52 @@
+import type { InputSpecs } from '../../machine/types.ts';
+import {
+  fNumberInput,
+  fillPercentInput,
+  lensStepsInput,
+  pictureGaugeInput,
+  pictureWidthInput,
+  pixelsAcrossInput,
+  pixelsDownInput,
+  sensorWidthInput,
+} from '../lens-inputs.ts';
+
+export const inputs = {
+  gauge: pictureGaugeInput,
+  pictureWidthMillimetres: pictureWidthInput,
+  sensorWidthMillimetres: sensorWidthInput,
+  fillPercent: fillPercentInput,
+  focalLengthMillimetres: {
+    kind: 'quantity',
+    label: 'Focal length',
+    unit: 'mm',
+    minimum: 3,
+    maximum: 400,
+    default: '50',
+    accepted: '50 or 2 in',
+    help: 'As marked on the lens.',
+  },
+  fNumber: fNumberInput,
+  lensSteps: lensStepsInput,
+  pupilRatio: {
+    kind: 'quantity',
+    label: 'Pupil ratio',
+    unit: 'one',
+    minimum: 0.1,
+    maximum: 10,
+    default: '1',
+    accepted: '1 or 1.4',
+    help: 'Width of the opening seen from behind ÷ seen from the front. 1 for plain lenses; measure it when you look through.',
+  },
+  pixelsAcross: pixelsAcrossInput,
+  pixelsDown: pixelsDownInput,
+  blurPixels: {
+    kind: 'quantity',
+    label: 'Blur you accept',
+    unit: 'px',
+    minimum: 0.5,
+    maximum: 20,
+    default: '2',
+    accepted: '2 or 3',
+    help: 'Diameter of a point that still counts as sharp, in pixels. Two is strict, three is usual.',
+  },
+} as const satisfies InputSpecs;

@@ -1,0 +1,80 @@
+import { GAUGE_NAMES } from '../../../core/reel/gauges.ts';
+import type { InputSpecs, ValuesOf } from '../../machine/types.ts';
+
+export const inputs = {
+  gauge: {
+    kind: 'choice',
+    label: 'Gauge',
+    options: GAUGE_NAMES,
+    default: 'super-8',
+    help: 'A wrong gauge shows at once as a shrinkage that cannot be.',
+    bench: 'reel.gauge',
+  },
+  method: {
+    kind: 'choice',
+    label: 'How you measured',
+    options: { rule: 'with a rule, in mm', leader: 'beside new leader, by counting' },
+    default: 'rule',
+    help: 'Lay the film itself flat, past the leader, without pulling. Measure at head, middle and end.',
+  },
+  pitchCount: {
+    kind: 'count',
+    label: 'Pitches of the film',
+    minimum: 10,
+    maximum: 200,
+    default: '100',
+    accepted: '100',
+    help: 'From hole 0 to hole 100, so 101 holes. Counting 100 holes reads as one percent that is not there.',
+  },
+  measuredMillimetres: {
+    kind: 'quantity',
+    label: 'Length at the head',
+    unit: 'mm',
+    minimum: 20,
+    maximum: 2000,
+    default: '420.7',
+    accepted: '420.7, 42.07 cm or 16 1/2 in',
+    help: 'From the upper edge of hole 0 to the upper edge of the last hole, past the leader. Used with a rule.',
+  },
+  middleMillimetres: {
+    kind: 'optional-quantity',
+    label: 'Length in the middle',
+    unit: 'mm',
+    minimum: 20,
+    maximum: 2000,
+    default: '',
+    accepted: '420.9, 42.09 cm or 16 1/2 in',
+    help: 'As many pitches, halfway through the reel. Leave it empty if not measured. Used with a rule.',
+  },
+  endMillimetres: {
+    kind: 'optional-quantity',
+    label: 'Length at the end',
+    unit: 'mm',
+    minimum: 20,
+    maximum: 2000,
+    default: '',
+    accepted: '421.2, 42.12 cm or 16 1/2 in',
+    help: 'As many pitches, before the tail. Leave it empty if not measured. Used with a rule.',
+  },
+  leaderPitches: {
+    kind: 'count',
+    label: 'Pitches of new leader',
+    minimum: 10,
+    maximum: 200,
+    default: '99',
+    accepted: '99',
+    help: 'Pitches of leader that end level with the film. Fill the sheet in once for each place. Used beside leader.',
+  },
+  readingErrorMillimetres: {
+    kind: 'quantity',
+    label: 'Reading error',
+    unit: 'mm',
+    minimum: 0,
+    maximum: 2,
+    default: '0.5',
+    accepted: '0.5 or 0.2 mm',
+    help: 'How far the reading may be off, both ends together.',
+  },
+} as const satisfies InputSpecs;
+
+export type Values = ValuesOf<typeof inputs>;
