@@ -135,13 +135,11 @@ export function smokeSuite(choice: EngineChoice): void {
       await live(form);
       await expectValue(`${form} [name="exposureSeconds"]`, '1/54');
       // One flash of 18 × 3 in a second: no ripple. The book's own 1/50 s has one.
-      await waitUntil(
-        engine,
-        'no ripple at 1/54',
-        () =>
-          document
-            .querySelector('#flash-match-answer-ripplePercent .answer-value')
-            ?.textContent.startsWith('0 ') === true,
+      await waitUntil(engine, 'no ripple at 1/54', () =>
+        /^0\s%$/u.test(
+          document.querySelector('#flash-match-answer-ripplePercent .answer-value')?.textContent ??
+            '',
+        ),
       );
       await expectAgreement(form);
     });
