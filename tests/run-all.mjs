@@ -89,6 +89,8 @@ const steps = [
           skipped: stats.skipped,
         }),
       },
+      // Other engines than the one above, as far as the system has them.
+      vitest('others', 'vitest.engines.config.ts'),
       { name: 'bench', command: [join(projectFolder, 'tests/bench/run.mjs')], onlyPrints: true },
     ],
   ],

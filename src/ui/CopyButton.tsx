@@ -1,7 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
-/** Copies a text and says so in its own label, for eye and screen reader. */
+/**
+ * Copies a text and says so in its own label, for eye and screen reader. Where the clipboard is blocked,
+ * as on a page without https, the text stands selected in a field, ready for the reader's own keys.
+ */
 export function CopyButton(props: {
   readonly text: string;
   readonly label: string;
@@ -14,26 +17,38 @@ export function CopyButton(props: {
       await navigator.clipboard.writeText(props.text);
       setState('copied');
     } catch {
-      // Clipboards are blocked in some browsers and frames.
       setState('refused');
     }
   };
   return (
-    <button
-      type="button"
-      disabled={props.isDisabled === true}
-      onClick={() => {
-        void copy();
-      }}
-      onBlur={() => {
-        setState('ready');
-      }}
-    >
-      <span aria-live="polite">
-        {state === 'ready' && props.label}
-        {state === 'copied' && 'Copied'}
-        {state === 'refused' && 'Copying is blocked here'}
-      </span>
-    </button>
+    <>
+      <button
+        type="button"
+        disabled={props.isDisabled === true}
+        onClick={() => {
+          void copy();
+        }}
+        onBlur={() => {
+          if (state === 'copied') setState('ready');
+        }}
+      >
+        <span aria-live="polite">{state === 'copied' ? 'Copied' : props.label}</span>
+      </button>
+      {state === 'refused' && <SelectedText text={props.text} />}
+    </>
+  );
+}
+
+function SelectedText({ text }: { readonly text: string }): ComponentChildren {
+  const field = useRef<HTMLTextAreaElement>(null);
+  useLayoutEffect(() => {
+    field.current?.focus();
+    field.current?.select();
+  }, []);
+  return (
+    <label class="copy-by-hand">
+      The browser does not let this page copy. Here is the text, selected:
+      <textarea ref={field} readOnly rows={Math.min(6, text.split('\n').length)} value={text} />
+    </label>
   );
 }

@@ -1,8 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import type { Outcome, ResultTable, VerdictLevel } from '../worksheets/machine/types.ts';
 import { CopyButton } from './CopyButton.tsx';
-import { LEVEL_SIGNS } from './VerdictLine.tsx';
 import { offerDownload } from './offer-download.ts';
+import { UnbrokenUnits } from './UnbrokenUnits.tsx';
+import { LEVEL_SIGNS } from './VerdictLine.tsx';
 
 /** Cells with more letters hold a sentence and get room for it. */
 const MOST_LETTERS = 40;
@@ -60,7 +61,7 @@ export function ResultTableView({ table }: { readonly table: ResultTable }): Com
             )}
             {table.columns.map((column) => (
               <th scope="col" key={column}>
-                {column}
+                <UnbrokenUnits text={column} />
               </th>
             ))}
           </tr>
@@ -84,7 +85,7 @@ export function ResultTableView({ table }: { readonly table: ResultTable }): Com
                   key={table.columns[column]}
                   class={cell.length > MOST_LETTERS ? 'cell-words' : undefined}
                 >
-                  {cell}
+                  <UnbrokenUnits text={cell} />
                 </td>
               ))}
             </tr>

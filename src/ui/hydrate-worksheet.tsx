@@ -3,7 +3,7 @@ import type { Entries } from '../worksheets/machine/evaluate.ts';
 import type { Worksheet } from '../worksheets/machine/types.ts';
 import { benchOverlay } from './bench/bench-entries.ts';
 import { pageBench } from './bench/page-bench.ts';
-import { keptSheet, withSheet, type SheetState } from './islands/history-entry.ts';
+import { keptSheet, replaceEntry, withSheet, type SheetState } from './islands/history-entry.ts';
 import { typedTexts } from './islands/typed-fields.ts';
 import { loadPicture } from './islands/load-picture.ts';
 import { addressFault, entriesFromQuery } from './permalink.ts';
@@ -14,8 +14,13 @@ import { WorksheetView, type PictureComponent } from './WorksheetView.tsx';
  * Turns the static form inside a `<worksheet-form data-id data-instance data-entries data-pictures>`
  * into a live one. What the reader did on this page before wins over a link's numbers, a link over the
  * reader's bench, the bench over the chapter's own numbers.
+ *
+ * @returns writes its fields again from what was typed
  */
-export async function hydrateWorksheet(element: HTMLElement, worksheet: Worksheet): Promise<void> {
+export async function hydrateWorksheet(
+  element: HTMLElement,
+  worksheet: Worksheet,
+): Promise<() => void> {
   const { instance = '', entries: given = '{}', pictures: names = '' } = element.dataset;
   const inputs = worksheet.inputs;
   const entries = JSON.parse(given) as Entries;
@@ -31,7 +36,7 @@ export async function hydrateWorksheet(element: HTMLElement, worksheet: Workshee
   // Read last, so that nothing is lost that was typed while the code was on its way.
   const before: SheetState = { ...kept, changed: { ...kept?.changed, ...typedTexts(element) } };
   const keep = (sheet: SheetState): void => {
-    history.replaceState(withSheet(history.state, instance, sheet), '');
+    replaceEntry(withSheet(history.state, instance, sheet));
   };
   if (Object.keys(before.changed).length > 0) keep(before);
   const view = (): ComponentChildren => (
@@ -56,14 +61,11 @@ export async function hydrateWorksheet(element: HTMLElement, worksheet: Workshee
   };
   hydrate(view(), element);
   pageBench.subscribe(draw);
-  // Some browsers empty the fields of a page that they bring back whole.
-  addEventListener('pageshow', ({ persisted }) => {
-    if (persisted) setTimeout(draw, 0);
-  });
   if (linked !== undefined) {
     showAddressFault(addressFault(location.search, new Map([[instance, inputs]])), element);
   }
   // The render with the reader's own numbers is queued; this comes after it.
   await Promise.resolve();
   element.dataset['ready'] = 'true';
+  return draw;
 }

@@ -1,23 +1,6 @@
-import { accessSync, constants } from 'node:fs';
-import { delimiter, join } from 'node:path';
+import { findProgram, isProgram } from '../tools/find-program.ts';
 
 const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
-
-function isProgram(path: string): boolean {
-  try {
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-function systemBrowser(): string | undefined {
-  const folders = (process.env['PATH'] ?? '').split(delimiter).filter((folder) => folder !== '');
-  return folders
-    .flatMap((folder) => NAMES.map((name) => join(folder, name)))
-    .find((path) => isProgram(path));
-}
 
 /** The browser inside an npm package: unpacks itself and the libraries it needs, no download. */
 async function packagedBrowser(): Promise<string> {
@@ -37,7 +20,7 @@ export async function findChromium(): Promise<string> {
     if (!isProgram(chosen)) throw new Error(`CHROMIUM_PATH is ${chosen}, which is no program`);
     return chosen;
   }
-  const found = systemBrowser() ?? (await packagedBrowser());
+  const found = findProgram(...NAMES) ?? (await packagedBrowser());
   process.env['CHROMIUM_PATH'] = found;
   return found;
 }

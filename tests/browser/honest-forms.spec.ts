@@ -188,3 +188,51 @@ test('the first answer waits for at most three steps of a slow line', async ({ p
   expect(waves).toBeGreaterThan(0);
   expect(waves).toBeLessThanOrEqual(3);
 });
+
+for (const [address, field, text] of [
+  ['/bench/', 'bench-form [name="projector.filmFps"]', '16 2/3'],
+  ['/job-sheet/', '[data-plan] [name="lengthMetres"]', '61 m'],
+  ['/job-sheet/', '[data-plan] [data-blank]', 'Reel 7'],
+  ['/search/', '[data-search] input', 'flicker'],
+  ['/trainee/practice/', 'practice-sheet input', '54'],
+] as const) {
+  test(`${address}: a field of a page brought back is filled again, ${field}`, async ({ page }) => {
+    await page.goto(address);
+    const input = page.locator(field).first();
+    await input.click();
+    const part = page.locator('bench-form, [data-plan], practice-sheet').first();
+    if (address !== '/search/') await live(part);
+    await input.fill(text);
+    await input.evaluate((emptied: HTMLInputElement) => {
+      emptied.value = '';
+      dispatchEvent(new PageTransitionEvent('pageshow', { persisted: true }));
+    });
+    await expect(input).toHaveValue(text);
+  });
+}
+
+test('a line written on the job sheet survives a reload, and goes into no address', async ({
+  page,
+}) => {
+  await page.goto('/job-sheet/');
+  await live(page.locator('[data-plan]'));
+  const line = page.locator('[data-blank]').first();
+  await line.fill('Reel 7, Rowing Club');
+  await page.reload();
+  await expect(line).toHaveValue('Reel 7, Rowing Club');
+  expect(page.url()).not.toContain('Rowing');
+});
+
+test('what was typed while the script was on its way is there after leaving and coming back', async ({
+  page,
+}) => {
+  await page.route(/hydrate-worksheet/u, (route) => route.abort());
+  await page.goto(MATCHING);
+  await match(page).getByLabel('Film rate', { exact: true }).fill('24');
+  await page.goto('/contents/');
+  await page.unroute(/hydrate-worksheet/u);
+  await page.goBack();
+  await live(match(page));
+  await expect(match(page).getByLabel('Film rate', { exact: true })).toHaveValue('24');
+  await expectAgreement(match(page));
+});

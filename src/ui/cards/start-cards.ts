@@ -47,8 +47,12 @@ function choose(isChosen: boolean): void {
   showChoice();
 }
 
-/** Starts the choice of cards, and fills them where a bench is kept. */
-export function startCards(): void {
+/**
+ * Starts the choice of cards, and fills them where a bench is kept.
+ *
+ * @returns shows the choice again as the boxes have it
+ */
+export function startCards(): () => void {
   // On paper an address needs the name of the site; on the screen it would only move the lines.
   addEventListener('beforeprint', () => {
     for (const address of document.querySelectorAll('.card-address')) {
@@ -72,4 +76,5 @@ export function startCards(): void {
   // Another tab changed the bench, or this one was told to.
   addEventListener('storage', () => void fillFromBench());
   addEventListener('bench-change', () => void fillFromBench());
+  return showChoice;
 }

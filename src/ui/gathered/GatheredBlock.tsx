@@ -7,6 +7,7 @@ import { permalink } from '../permalink.ts';
 import { sitePath } from '../islands/site-path.ts';
 import { ResultTableView } from '../ResultExtras.tsx';
 import { VerdictLine } from '../VerdictLine.tsx';
+import { Blank } from './Blank.tsx';
 import { fieldSpec, type GatheredStep, type WorksheetsById } from './gather.ts';
 import type { Plan } from './plan.ts';
 
@@ -78,7 +79,7 @@ export function UnchosenBlock(props: {
       <h2>{heading}</h2>
       <label class="gathered-line">
         {chosen?.otherwise}
-        <input type="text" autocomplete="off" />
+        <Blank name={`${id}/${heading}`} />
       </label>
     </li>
   );

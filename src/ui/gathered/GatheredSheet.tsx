@@ -3,6 +3,7 @@ import { useLayoutEffect, useState } from 'preact/hooks';
 import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import type { Units } from '../bench/bench-state.ts';
 import { CopyButton } from '../CopyButton.tsx';
+import { Blank, BlankContext } from './Blank.tsx';
 import { bookFields, fieldMessages, gather, type WorksheetsById } from './gather.ts';
 import { GatheredBlock, UnchosenBlock } from './GatheredBlock.tsx';
 import type { Plan } from './plan.ts';
@@ -23,6 +24,10 @@ interface Props {
   readonly units?: Units;
   /** Called with all texts and the chosen steps after each change, so that the address can follow. */
   readonly onChange?: (fields: Entries, chosen: ReadonlySet<string>) => void;
+  /** What stood on the blank lines before, by the name of the line. */
+  readonly written?: Entries;
+  /** Called with all texts on the blank lines after each change of one. */
+  readonly onWritten?: (written: Entries) => void;
 }
 
 /**
@@ -35,10 +40,12 @@ export function GatheredSheet(props: Props): ComponentChildren {
   const [isBook, setIsBook] = useState(false);
   const [isLive, setIsLive] = useState(false);
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
+  const [written, setWritten] = useState<Entries>({});
   // The first render repeats the static one; the reader's own numbers follow before it is painted.
   useLayoutEffect(() => {
     setIsLive(true);
     setChosen(shown ?? new Set());
+    setWritten(props.written ?? {});
   }, []);
   const own = isLive && !isBook ? { ...bench, ...linked } : {};
   const fields = { ...bookFields(plan, worksheets), ...own, ...changed };
@@ -59,118 +66,125 @@ export function GatheredSheet(props: Props): ComponentChildren {
     setChosen(next);
     onChange?.(fields, next);
   };
+  const write = (name: string, text: string): void => {
+    const next = { ...written, [name]: text };
+    setWritten(next);
+    props.onWritten?.(next);
+  };
   const choosable = plan.steps.filter((step) => step.chosen !== undefined);
   const hasOwn = Object.keys({ ...bench, ...linked }).length > 0;
 
   return (
-    <form
-      class={`gathered gathered-${plan.id}`}
-      onSubmit={(event) => {
-        event.preventDefault();
-      }}
-    >
-      <div class="gathered-tools">
-        <p class="gathered-origin" role="status">
-          {originWords(isLive && !isBook, bench, linked, changed)}
-        </p>
-        <p class="gathered-buttons">
-          <button
-            type="button"
-            class="button"
-            onClick={() => {
-              print();
-            }}
-          >
-            Print this sheet
-          </button>
-          <CopyButton
-            text={isLive ? `${location.origin}${sheetAddress(plan, fields, chosen)}` : ''}
-            label="Copy link"
-          />
-          <button
-            type="button"
-            class="button"
-            onClick={() => {
-              setIsBook(hasOwn && !isBook);
-              setChanged({});
-            }}
-          >
-            {isBook ? 'Your numbers' : 'Book’s numbers'}
-          </button>
-        </p>
-      </div>
-      {choosable.length > 0 && (
-        <fieldset class="gathered-choices">
-          <legend>Show on this sheet</legend>
-          {choosable.map((step) => (
-            <label key={step.id}>
-              <input
-                type="checkbox"
-                name={`shown-${step.id}`}
-                checked={chosen.has(step.id)}
-                onChange={(event) => {
-                  choose(step.id, event.currentTarget.checked);
-                }}
-              />{' '}
-              {step.chosen?.label}
+    <BlankContext.Provider value={{ texts: written, onChange: write }}>
+      <form
+        class={`gathered gathered-${plan.id}`}
+        onSubmit={(event) => {
+          event.preventDefault();
+        }}
+      >
+        <div class="gathered-tools">
+          <p class="gathered-origin" role="status">
+            {originWords(isLive && !isBook, bench, linked, changed)}
+          </p>
+          <p class="gathered-buttons">
+            <button
+              type="button"
+              class="button"
+              onClick={() => {
+                print();
+              }}
+            >
+              Print this sheet
+            </button>
+            <CopyButton
+              text={isLive ? `${location.origin}${sheetAddress(plan, fields, chosen)}` : ''}
+              label="Copy link"
+            />
+            <button
+              type="button"
+              class="button"
+              onClick={() => {
+                setIsBook(hasOwn && !isBook);
+                setChanged({});
+              }}
+            >
+              {isBook ? 'Your numbers' : 'Book’s numbers'}
+            </button>
+          </p>
+        </div>
+        {choosable.length > 0 && (
+          <fieldset class="gathered-choices">
+            <legend>Show on this sheet</legend>
+            {choosable.map((step) => (
+              <label key={step.id}>
+                <input
+                  type="checkbox"
+                  name={`shown-${step.id}`}
+                  checked={chosen.has(step.id)}
+                  onChange={(event) => {
+                    choose(step.id, event.currentTarget.checked);
+                  }}
+                />{' '}
+                {step.chosen?.label}
+              </label>
+            ))}
+          </fieldset>
+        )}
+        {warning !== undefined && (
+          <p class="gathered-warning answer-stop" role="alert">
+            ✕ {warning}
+          </p>
+        )}
+        <div class="gathered-blanks">
+          {plan.blanks.map((label) => (
+            <label key={label}>
+              {label}
+              <Blank name={label} />
             </label>
           ))}
-        </fieldset>
-      )}
-      {warning !== undefined && (
-        <p class="gathered-warning answer-stop" role="alert">
-          ✕ {warning}
-        </p>
-      )}
-      <div class="gathered-blanks">
-        {plan.blanks.map((label) => (
-          <label key={label}>
-            {label}
-            <input type="text" autocomplete="off" />
-          </label>
-        ))}
-      </div>
-      {plan.before?.map((record) => (
-        <RecordBlock key={record.heading} record={record} />
-      ))}
-      <ol class="gathered-steps">
-        {steps.map((gathered) =>
-          gathered.step.chosen === undefined || chosen.has(gathered.step.id) ? (
-            <GatheredBlock
-              key={gathered.step.id}
-              plan={plan}
-              gathered={gathered}
-              worksheets={worksheets}
-              fields={fields}
-              messages={messages}
-              units={units}
-              bookIds={bookIds}
-              onChange={change}
-            />
-          ) : (
-            <UnchosenBlock key={gathered.step.id} plan={plan} gathered={gathered} />
-          ),
-        )}
-      </ol>
-      {plan.after?.map((record) => (
-        <RecordBlock key={record.heading} record={record} />
-      ))}
-      {plan.ticks.length > 0 && (
-        <div class="gathered-ticks" role="group" aria-label="To tick off on paper">
-          <ul>
-            {plan.ticks.map((words) => (
-              <li key={words}>{words}</li>
-            ))}
-          </ul>
         </div>
-      )}
-      <div class="gathered-notes">
-        <p>Notes</p>
-        {Array.from({ length: plan.noteLines }, (_, line) => (
-          <div key={line} class="gathered-note-line" />
+        {plan.before?.map((record) => (
+          <RecordBlock key={record.heading} record={record} />
         ))}
-      </div>
-    </form>
+        <ol class="gathered-steps">
+          {steps.map((gathered) =>
+            gathered.step.chosen === undefined || chosen.has(gathered.step.id) ? (
+              <GatheredBlock
+                key={gathered.step.id}
+                plan={plan}
+                gathered={gathered}
+                worksheets={worksheets}
+                fields={fields}
+                messages={messages}
+                units={units}
+                bookIds={bookIds}
+                onChange={change}
+              />
+            ) : (
+              <UnchosenBlock key={gathered.step.id} plan={plan} gathered={gathered} />
+            ),
+          )}
+        </ol>
+        {plan.after?.map((record) => (
+          <RecordBlock key={record.heading} record={record} />
+        ))}
+        {plan.ticks.length > 0 && (
+          <div class="gathered-ticks" role="group" aria-label="To tick off on paper">
+            <ul>
+              {plan.ticks.map((words) => (
+                <li key={words}>{words}</li>
+              ))}
+            </ul>
+          </div>
+        )}
+        <div class="gathered-notes">
+          <p>Notes</p>
+          {Array.from({ length: plan.noteLines }, (_, line) => (
+            <div key={line} class="gathered-note-line" />
+          ))}
+        </div>
+      </form>
+    </BlankContext.Provider>
   );
 }
 

@@ -1,7 +1,8 @@
 import type { ComponentChildren } from 'preact';
+import { Blank } from './Blank.tsx';
 import type { PlanRecord } from './plan.ts';
 
-/** Lines to write on: typed before printing, or by hand on the paper. Kept nowhere. */
+/** Lines to write on: typed before printing, or by hand on the paper. */
 export function RecordBlock({ record }: { readonly record: PlanRecord }): ComponentChildren {
   return (
     <section class="gathered-record">
@@ -11,7 +12,7 @@ export function RecordBlock({ record }: { readonly record: PlanRecord }): Compon
           parts === undefined ? (
             <label key={label} class="gathered-line">
               {label}
-              <input type="text" autocomplete="off" />
+              <Blank name={`${record.heading}/${label}`} />
             </label>
           ) : (
             <div key={label} class="gathered-line" role="group" aria-label={label}>
@@ -19,7 +20,7 @@ export function RecordBlock({ record }: { readonly record: PlanRecord }): Compon
               {parts.map((part) => (
                 <label key={part} class="gathered-part">
                   {part}
-                  <input type="text" autocomplete="off" />
+                  <Blank name={`${record.heading}/${label}/${part}`} />
                 </label>
               ))}
             </div>

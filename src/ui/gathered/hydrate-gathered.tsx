@@ -1,14 +1,30 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
 import { currentTexts } from '../bench/bench-state.ts';
 import { pageBench } from '../bench/page-bench.ts';
+import type { Entries } from '../../worksheets/machine/evaluate.ts';
+import { keptSheet, replaceEntry, withSheet } from '../islands/history-entry.ts';
 import { loadWorksheet } from '../islands/load-worksheet.ts';
 import { benchFields, worksheetIds } from './gather.ts';
 import { GatheredSheet } from './GatheredSheet.tsx';
 import { PLANS } from './plans.ts';
 import { chosenFromQuery, fieldsFromQuery, sheetAddress } from './sheet-address.ts';
 
-/** Turns the static sheet inside a `data-plan` element into a live one. */
-export async function hydrateGathered(element: HTMLElement): Promise<void> {
+/** What was written on the blank lines before the script came. */
+function typedBlanks(element: HTMLElement): Entries {
+  const blanks = [...element.querySelectorAll<HTMLInputElement>('[data-blank]')];
+  return Object.fromEntries(
+    blanks
+      .filter(({ value }) => value !== '')
+      .map(({ dataset, value }) => [dataset['blank'] ?? '', value]),
+  );
+}
+
+/**
+ * Turns the static sheet inside a `data-plan` element into a live one.
+ *
+ * @returns writes its fields again from what was typed
+ */
+export async function hydrateGathered(element: HTMLElement): Promise<() => void> {
   const plan = PLANS.get(element.dataset['plan'] ?? '');
   if (plan === undefined) throw new Error('no such sheet');
   const [loaded, warnings] = await Promise.all([
@@ -19,6 +35,8 @@ export async function hydrateGathered(element: HTMLElement): Promise<void> {
   const worksheets = new Map(loaded.map((worksheet) => [worksheet.id, worksheet]));
   const linked = fieldsFromQuery(plan, location.search);
   const shown = chosenFromQuery(plan, location.search);
+  const blanksId = `${plan.id}-blanks`;
+  const written = { ...keptSheet(history.state, blanksId)?.changed, ...typedBlanks(element) };
   const view = (): ComponentChildren => (
     <GatheredSheet
       plan={plan}
@@ -32,14 +50,20 @@ export async function hydrateGathered(element: HTMLElement): Promise<void> {
       units={pageBench.read().state.units}
       onChange={(fields, chosen) => {
         // A reload keeps what was typed.
-        history.replaceState(history.state, '', sheetAddress(plan, fields, chosen));
+        replaceEntry(history.state, sheetAddress(plan, fields, chosen));
+      }}
+      written={written}
+      onWritten={(changed) => {
+        replaceEntry(withSheet(history.state, blanksId, { changed }));
       }}
     />
   );
-  hydrate(view(), element);
-  pageBench.subscribe(() => {
+  const draw = (): void => {
     render(view(), element);
-  });
+  };
+  hydrate(view(), element);
+  pageBench.subscribe(draw);
   await Promise.resolve();
   element.dataset['ready'] = 'true';
+  return draw;
 }

@@ -56,10 +56,10 @@ export interface PlanRecord {
 export interface Plan {
   readonly id: string;
   readonly title: string;
-  /** Lines to fill in by hand or before printing; kept nowhere. */
+  /** Lines to fill in by hand or before printing; kept with the page's history entry alone. */
   readonly blanks: readonly string[];
   readonly fields: Readonly<Record<string, PlanField>>;
-  /** Records above the steps and below them; kept nowhere. */
+  /** Records above the steps and below them; kept as the blanks are. */
   readonly before?: readonly PlanRecord[];
   readonly after?: readonly PlanRecord[];
   readonly steps: readonly PlanStep[];

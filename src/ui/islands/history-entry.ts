@@ -45,3 +45,15 @@ export function withSheet(state: unknown, instance: string, sheet: SheetState): 
     sheets: { ...(isRecord(sheets) ? sheets : {}), [instance]: sheet },
   };
 }
+
+/**
+ * Puts a state, and an address where one is given, into the history entry of the page. A browser that
+ * refuses, because it was asked a hundred times in half a minute, is asked again at the next change.
+ */
+export function replaceEntry(state: unknown, address?: string): void {
+  try {
+    history.replaceState(state, '', address);
+  } catch {
+    // What stands on the page is right all the same.
+  }
+}

@@ -7,12 +7,18 @@ export type When =
   | 'near' // when it is less than a thumb's scroll from the screen
   | 'at-once';
 
+/** Writes every field of a live part again from what it keeps. */
+export type Redraw = () => void;
+
 /** A part of a page that a script brings to life. */
 export interface Island {
   readonly selector: string;
   readonly when: When;
-  /** Loads its code and brings it to life; rejected where the code cannot be fetched. */
-  wake(element: HTMLElement): Promise<void>;
+  /**
+   * Loads its code and brings it to life; rejected where the code cannot be fetched. Gives what is to
+   * be called when a browser brings the page back whole: some empty the fields meanwhile.
+   */
+  wake(element: HTMLElement): Promise<Redraw>;
 }
 
 /** Every island of the book. Adding one is a row here and its markup in a component. */
@@ -30,7 +36,7 @@ export const ISLANDS: readonly Island[] = [
         import('preact'),
         ...pictures.split(' ').map(loadPicture),
       ]);
-      await hydrateWorksheet(element, worksheet);
+      return hydrateWorksheet(element, worksheet);
     },
   },
   {
@@ -38,7 +44,7 @@ export const ISLANDS: readonly Island[] = [
     when: 'touched',
     async wake(element) {
       const { hydratePractice } = await import('../practice/hydrate-practice.tsx');
-      await hydratePractice(element);
+      return hydratePractice(element);
     },
   },
   {
@@ -46,7 +52,7 @@ export const ISLANDS: readonly Island[] = [
     when: 'touched',
     async wake(element) {
       const { startMixedPractice } = await import('../practice/start-mixed-practice.tsx');
-      startMixedPractice(element);
+      return startMixedPractice(element);
     },
   },
   {
@@ -54,7 +60,7 @@ export const ISLANDS: readonly Island[] = [
     when: 'near',
     async wake(element) {
       const { hydrateBench } = await import('../bench/hydrate-bench.tsx');
-      await hydrateBench(element);
+      return hydrateBench(element);
     },
   },
   {
@@ -62,7 +68,7 @@ export const ISLANDS: readonly Island[] = [
     when: 'at-once',
     async wake(element) {
       const { hydrateGathered } = await import('../gathered/hydrate-gathered.tsx');
-      await hydrateGathered(element);
+      return hydrateGathered(element);
     },
   },
   {
@@ -70,7 +76,7 @@ export const ISLANDS: readonly Island[] = [
     when: 'at-once',
     async wake() {
       const { startCards } = await import('../cards/start-cards.ts');
-      startCards();
+      return startCards();
     },
   },
   {
@@ -78,7 +84,7 @@ export const ISLANDS: readonly Island[] = [
     when: 'at-once',
     async wake(element) {
       const { hydrateSearch } = await import('../search/hydrate-search.tsx');
-      hydrateSearch(element);
+      return hydrateSearch(element);
     },
   },
 ];

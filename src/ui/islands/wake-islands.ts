@@ -1,14 +1,15 @@
 // The page's own small script: brings each live part to life when it is needed, so that a chapter
 // costs no more script than its reader uses. The static page already shows the book's numbers.
 import { showAddressFault } from './show-address-fault.ts';
-import { keptSheet } from './history-entry.ts';
-import { ISLANDS, type Island } from './islands.ts';
+import { keptSheet, replaceEntry, withSheet } from './history-entry.ts';
+import { ISLANDS, type Island, type Redraw } from './islands.ts';
 import { markOldAnswers, sayFailed, sayLoading, saySettled, unmarkAnswers } from './old-answers.ts';
-import { typedFields } from './typed-fields.ts';
+import { typedFields, typedTexts } from './typed-fields.ts';
 import { whenNearScreen } from './when-near-screen.ts';
 import { whenTouched } from './when-touched.ts';
 
 const waking = new Map<HTMLElement, Promise<void>>();
+const redraws = new Set<Redraw>();
 const isLive = (element: HTMLElement): boolean => element.dataset['ready'] === 'true';
 
 /** While the fields say something else than the answers, the answers are marked. */
@@ -18,10 +19,19 @@ function markWhileOld(element: HTMLElement): void {
   if (waking.has(element)) sayLoading(element);
 }
 
+/** What is typed before the script has come survives leaving the page meanwhile. */
+function keepTyped(element: HTMLElement): void {
+  const { instance = '' } = element.dataset;
+  if (instance === '' || isLive(element)) return;
+  const kept = keptSheet(history.state, instance);
+  const changed = { ...kept?.changed, ...typedTexts(element) };
+  replaceEntry(withSheet(history.state, instance, { ...kept, changed }));
+}
+
 async function begin(island: Island, element: HTMLElement): Promise<void> {
   markWhileOld(element);
   try {
-    await island.wake(element);
+    redraws.add(await island.wake(element));
   } catch (error) {
     waking.delete(element);
     if (typedFields(element).length > 0) markOldAnswers(element);
@@ -81,6 +91,7 @@ for (const { island, element } of found) {
   for (const kind of ['input', 'change'] as const) {
     element.addEventListener(kind, () => {
       markWhileOld(element);
+      keepTyped(element);
     });
   }
 }
@@ -93,8 +104,19 @@ function wakeAsked(): void {
   }
 }
 wakeAsked();
-// A browser puts texts back after the page has loaded, or together with the whole page.
-addEventListener('pageshow', () => setTimeout(wakeAsked, 0));
+/** No event tells when a browser has done with the fields; it is soon, and later on a busy device. */
+const FIELDS_SETTLE_MILLISECONDS = [0, 100, 500] as const;
+
+// A browser puts texts back after the page has loaded, or together with the whole page; and some empty
+// the fields of a page that they bring back whole.
+addEventListener('pageshow', ({ persisted }) => {
+  for (const delay of FIELDS_SETTLE_MILLISECONDS) {
+    setTimeout(() => {
+      if (persisted) for (const redraw of redraws) redraw();
+      wakeAsked();
+    }, delay);
+  }
+});
 
 const { searchParams, hash } = new URL(location.href);
 const linked = found.find(({ element }) => element.dataset['instance'] === searchParams.get('w'));

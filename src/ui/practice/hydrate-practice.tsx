@@ -6,8 +6,12 @@ import { drawProblem, type PracticeKind } from './practice-problem.ts';
 import { pagePractice } from './practice-store.ts';
 import { kindTally, withTry, type KindTally } from './practice-tally.ts';
 
-/** Turns the static problem inside a `<practice-sheet data-kind>` into a live one. */
-export async function hydratePractice(sheet: HTMLElement): Promise<void> {
+/**
+ * Turns the static problem inside a `<practice-sheet data-kind>` into a live one.
+ *
+ * @returns writes its field again from what was typed
+ */
+export async function hydratePractice(sheet: HTMLElement): Promise<() => void> {
   const kind = JSON.parse(sheet.dataset['kind'] ?? '{}') as PracticeKind;
   const worksheet = await loadWorksheet(kind.worksheet);
   const first = drawProblem(kind, worksheet, () => 0);
@@ -25,9 +29,13 @@ export async function hydratePractice(sheet: HTMLElement): Promise<void> {
       }}
     />
   );
+  const draw = (): void => {
+    render(view(kindTally(pagePractice.read(), kind.id)), sheet);
+  };
   // The first live view repeats the static one; the tally that was kept follows.
   hydrate(view(), sheet);
-  render(view(kindTally(pagePractice.read(), kind.id)), sheet);
+  draw();
   retype();
   sheet.dataset['ready'] = 'true';
+  return draw;
 }

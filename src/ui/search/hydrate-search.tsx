@@ -1,4 +1,4 @@
-import { hydrate } from 'preact';
+import { hydrate, render, type ComponentChildren } from 'preact';
 import { openSearchIndex, type OpenedIndex } from './search-index.ts';
 import { SearchPage } from './SearchPage.tsx';
 
@@ -13,7 +13,15 @@ function openOnce(): Promise<OpenedIndex> {
   return opened;
 }
 
-/** Opens the search form that the build left shut. */
-export function hydrateSearch(element: HTMLElement): void {
-  hydrate(<SearchPage open={openOnce} />, element);
+/**
+ * Opens the search form that the build left shut.
+ *
+ * @returns writes its field again from what was asked
+ */
+export function hydrateSearch(element: HTMLElement): () => void {
+  const view = (): ComponentChildren => <SearchPage open={openOnce} />;
+  hydrate(view(), element);
+  return () => {
+    render(view(), element);
+  };
 }

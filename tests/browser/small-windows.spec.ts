@@ -1,0 +1,43 @@
+import { expect, test } from '@playwright/test';
+import { wakeForms } from './live-forms.ts';
+import { coveredFields, smallTargets } from './sweep/covered.ts';
+import { elementsTooWide } from './sweep/layout.ts';
+
+// Small windows: a phone, and a page enlarged four times (320 × 256).
+
+const LONG = ['/gate/matching/', '/file/whole-frames/', '/reel/gauges/'] as const;
+const FORMS = ['/bench/', '/job-sheet/', '/customer-sheet/'] as const;
+
+for (const size of [
+  { width: 320, height: 256 },
+  { width: 390, height: 844 },
+]) {
+  test.describe(`${size.width} × ${size.height}`, () => {
+    test.use({ viewport: size, hasTouch: true });
+    for (const address of [...LONG, ...FORMS]) {
+      test(`${address}: no field is covered when it is focused, nothing is too small to hit`, async ({
+        page,
+      }) => {
+        await page.goto(address);
+        await wakeForms(page);
+        for (const part of await page.locator('bench-form, [data-plan]').all()) {
+          await expect(part).toHaveAttribute('data-ready', 'true');
+        }
+        expect.soft(await coveredFields(page)).toEqual([]);
+        expect.soft(await smallTargets(page)).toEqual([]);
+        expect.soft(await elementsTooWide(page)).toEqual([]);
+      });
+    }
+  });
+}
+
+test('from deep in a chapter the outline is one press away, and opens', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto('/gate/matching/#common-mistakes');
+  const bar = page.getByRole('navigation', { name: 'From anywhere in this chapter' });
+  await expect(bar).toBeInViewport();
+  await expect(bar.getByRole('link', { name: 'Search' })).toBeVisible();
+  await bar.getByRole('link', { name: 'In this chapter' }).click();
+  const outline = page.getByRole('navigation', { name: 'In this chapter', exact: true });
+  await expect(outline.getByRole('link').first()).toBeInViewport();
+});

@@ -1,0 +1,4 @@
+import { firefox } from './firefox.ts';
+import { smokeSuite } from './smoke-suite.ts';
+
+smokeSuite(firefox);

@@ -1,0 +1,4 @@
+import { webkit } from './webkit.ts';
+import { smokeSuite } from './smoke-suite.ts';
+
+smokeSuite(webkit);
