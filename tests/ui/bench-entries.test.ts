@@ -6,17 +6,14 @@ import { benchSchema } from '../../src/schemas/bench.ts';
 import { benchEntries, benchOverlay, convertBenchText } from '../../src/ui/bench/bench-entries.ts';
 import { readBenchState } from '../../src/ui/bench/bench-schema.ts';
 import { EMPTY_BENCH, type BenchState, type BenchTexts } from '../../src/ui/bench/bench-state.ts';
-import { quantityAnswer } from '../../src/worksheets/machine/labelled-answers.ts';
+import { quantity as quantityAnswer } from '../../src/worksheets/machine/answers.ts';
 import { BENCH_READINGS, STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
 import { BENCH_INPUTS } from '../../src/worksheets/bench/bench-inputs.ts';
 import { evaluate, fillEntries, readInput } from '../../src/worksheets/machine/evaluate.ts';
 import { requireInterval } from '../../src/quantity/errors.ts';
 import { worksheets } from '../../src/worksheets/registry.ts';
-import {
-  defineWorksheet,
-  type BenchField,
-  type InputSpec,
-} from '../../src/worksheets/machine/types.ts';
+import { defineWorksheet } from '../../src/worksheets/machine/define-worksheet.ts';
+import { type BenchField, type InputSpec } from '../../src/worksheets/machine/types.ts';
 import { anyBench } from './any-bench.ts';
 
 const words = { label: 'L', help: 'H.', accepted: '1' };
@@ -87,13 +84,15 @@ const sheet = defineWorksheet({
   model: 'None.',
   cautions: [],
   sources: [],
-  compute({ filmFps, cameraFps, exposureSeconds }) {
+  answers: { filmFps: 'Film rate' },
+  find({ filmFps, cameraFps, exposureSeconds }) {
     requireInterval('exposureSeconds', exposureSeconds, { maximum: 1 / cameraFps });
-    return {
-      verdict: { level: 'note', sentence: 'It fits.' },
-      answers: { filmFps: quantityAnswer('Film rate', filmFps, 'fps') },
-    };
+    return { filmFps };
   },
+  outcome: ({ filmFps }) => ({
+    verdict: { level: 'note', sentence: 'It fits.' },
+    answers: { filmFps: quantityAnswer(filmFps, 'fps') },
+  }),
   working: () => [],
 });
 

@@ -83,7 +83,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     ...all('src/worksheets/registry.ts', 'astro', 'astro:content'),
   ],
   // The copy of the site on the reader's device; knows files, not their content.
-  'src/offline/': all('src/offline/', 'src/ui/site-path.ts', 'serwist'),
+  'src/offline/': all('src/offline/', 'src/ui/islands/site-path.ts', 'serwist'),
   'src/schemas/': all('src/schemas/', 'astro/zod'),
   // Steps of the build itself, run by astro.config.mjs; nothing of them reaches a page.
   'src/build/': [

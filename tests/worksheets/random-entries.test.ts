@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { worksheets } from '../../src/worksheets/registry.ts';
-import { defineWorksheet } from '../../src/worksheets/machine/types.ts';
+import { defineWorksheet } from '../../src/worksheets/machine/define-worksheet.ts';
 import { runRandomEntries } from './random-run.ts';
 
 const ROUNDS = 1000;
@@ -34,9 +34,11 @@ describe('the random run', () => {
         },
       },
       model: 'None.',
-      compute: ({ x }) => ({
+      answers: { y: 'y' },
+      find: ({ x }) => compute(x),
+      outcome: (y) => ({
         verdict: { level: 'note', sentence: 'It is done.' },
-        answers: { y: { label: 'y', text: String(compute(x)), value: compute(x) } },
+        answers: { y: { text: String(y), value: y } },
       }),
       working: () => [{ words: 'Done.' }],
       cautions: [],

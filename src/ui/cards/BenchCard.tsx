@@ -9,6 +9,9 @@ import { LEVEL_SIGNS } from '../VerdictLine.tsx';
 const MOST_LINES = 16;
 const FEWEST_ANSWERS = 4;
 const MOST_STEPS = 2;
+/** Letters of verdict and caution that a card has room for; each further line costs one of the others. */
+const SHORT_WORDS = 150;
+const LETTERS_OF_A_LINE = 50;
 
 interface Props {
   readonly worksheet: Worksheet;
@@ -32,14 +35,16 @@ export function BenchCard(props: Props): ComponentChildren {
   const given = Object.entries(inputs)
     .filter(([key]) => entries[key]?.trim() !== '')
     .map(([key, spec]) => ({ key, label: spec.label, text: entryText(spec, entries[key] ?? '') }));
+  const caution = outcome.cautions?.[0] ?? worksheet.cautions[0];
+  const letters = outcome.verdict.sentence.length + (caution?.length ?? 0);
+  const longWords = Math.ceil(Math.max(0, letters - SHORT_WORDS) / LETTERS_OF_A_LINE);
   const answers = Object.entries(outcome.answers)
-    .slice(0, Math.max(FEWEST_ANSWERS, MOST_LINES - given.length))
+    .slice(0, Math.max(FEWEST_ANSWERS, MOST_LINES - given.length - longWords))
     .map(([key, { label, text, imperial }]) => ({
       key,
       label,
       text: units === 'imperial' ? (imperial?.text ?? text) : text,
     }));
-  const caution = outcome.cautions?.[0] ?? worksheet.cautions[0];
   return (
     <>
       <header class="card-head">
@@ -55,7 +60,7 @@ export function BenchCard(props: Props): ComponentChildren {
       </p>
       <Lines name="card-given" lines={given} />
       <Lines name="card-answers" lines={answers} />
-      <Sums steps={working?.() ?? []} />
+      {longWords <= 2 && <Sums steps={working?.() ?? []} />}
       {caution !== undefined && (
         <p class="card-caution">
           <strong>▲ Caution.</strong> {caution}

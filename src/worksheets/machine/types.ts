@@ -219,29 +219,3 @@ export interface Worksheet<Specs extends InputSpecs = InputSpecs> {
     exact: Readonly<Record<string, unknown>>,
   ): WorksheetRun;
 }
-
-/** A worksheet that still states outcome and working apart; being rewritten. */
-interface OldDefinition<Specs extends InputSpecs> extends Omit<
-  Worksheet,
-  'inputs' | 'answerLabels' | 'run'
-> {
-  readonly inputs: Specs;
-  compute(inputs: ValuesOf<Specs>, exact: ExactOf<Specs>): Outcome;
-  working(inputs: ValuesOf<Specs>, outcome: Outcome, exact: ExactOf<Specs>): readonly WorkingStep[];
-}
-
-/** Makes a worksheet of the old form. */
-export function defineWorksheet<const Specs extends InputSpecs>(
-  definition: OldDefinition<Specs>,
-): Worksheet<Specs> {
-  const { compute, working, ...rest } = definition;
-  return {
-    ...rest,
-    answerLabels: {},
-    run(values, exact) {
-      const [read, rational] = [values as ValuesOf<Specs>, exact as ExactOf<Specs>];
-      const outcome = compute(read, rational);
-      return { outcome, working: () => working(read, outcome, rational) };
-    },
-  };
-}
