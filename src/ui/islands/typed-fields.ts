@@ -8,6 +8,9 @@ function builtChoice(field: HTMLSelectElement): string {
 
 function isTyped(field: Field): boolean {
   if (field instanceof HTMLSelectElement) return field.value !== builtChoice(field);
+  // The value of a box to tick never changes; whether it is ticked does.
+  const isBox = field.type === 'checkbox' || field.type === 'radio';
+  if (isBox && field instanceof HTMLInputElement) return field.checked !== field.defaultChecked;
   return field.value !== field.defaultValue;
 }
 
