@@ -8,10 +8,9 @@ function builtChoice(field: HTMLSelectElement): string {
 
 function isTyped(field: Field): boolean {
   if (field instanceof HTMLSelectElement) return field.value !== builtChoice(field);
-  // The value of a box is what it would send; what a reader changes is whether it is ticked.
-  if (field instanceof HTMLInputElement && field.type === 'checkbox') {
-    return field.checked !== field.defaultChecked;
-  }
+  // The value of a box to tick never changes; whether it is ticked does.
+  const isBox = field.type === 'checkbox' || field.type === 'radio';
+  if (isBox && field instanceof HTMLInputElement) return field.checked !== field.defaultChecked;
   return field.value !== field.defaultValue;
 }
 
