@@ -23,7 +23,8 @@ const local = (path) => fileURLToPath(new URL(path, import.meta.url));
 function lightTokens(css) {
   const tokens = new Map();
   for (const [, name, value] of css.matchAll(/(--[\w-]+):\s*([^;]+);/g)) {
-    tokens.set(name, value.replace(/light-dark\(([^,]+),[^)]+\)/, '$1'));
+    // Later rules are for more contrast or for the reader's own colours.
+    if (!tokens.has(name)) tokens.set(name, value.replace(/light-dark\(([^,]+),[^)]+\)/, '$1'));
   }
   return tokens;
 }
