@@ -16,6 +16,8 @@ export default defineConfig({
   fullyParallel: true,
   workers: 2,
   timeout: 60_000,
+  // A machine that is busy elsewhere may stall a browser once; the report names a test that needed this.
+  retries: 1,
   forbidOnly: process.env['CI'] !== undefined,
   use: {
     baseURL: `http://127.0.0.1:${port}`,
