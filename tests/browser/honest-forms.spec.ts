@@ -145,11 +145,10 @@ test('a script that cannot be fetched is owned up to, and trying again works', a
   const notice = page.locator('.sheet-notice');
   await expect(notice).toContainText('could not be loaded');
   await expect(match(page).locator('.verdict')).toHaveAttribute('inert', '');
-  const again = notice.getByRole('button', { name: 'Try again' });
-  await expect(again).toBeVisible();
+  // A page that was just opened asks again by itself for half a second; the press is what counts here.
+  await wait(800);
   await page.unroute(/hydrate-worksheet/u);
-  // A late event of the field may ask again by itself and take the notice away before the press.
-  await again.click({ timeout: 5000 }).catch(() => undefined);
+  await notice.getByRole('button', { name: 'Try again' }).click();
   await live(match(page));
   await expect(notice).toHaveCount(0);
   await expect(match(page).getByLabel('Film rate', { exact: true })).toHaveValue('24');
