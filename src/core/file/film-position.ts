@@ -147,7 +147,7 @@ export function filmPosition(
     // The mean over all paths is finer than one step, where it belongs to the same way.
     const beside = (meanSteps[knot] ?? 0) - steps;
     const rest = beside - Math.round(beside / PHASES) * PHASES;
-    const fine = Math.abs(rest) < PHASES / 8 ? rest : 0;
+    const fine = Math.abs(rest) < PHASES / 4 ? rest : 0;
     knotPositions[knot] = pace * (knotSlots[knot] ?? 0) + (steps + fine) / PHASES;
     knotErrors[knot] = Math.hypot(
       LEAST_ERROR,
@@ -168,6 +168,6 @@ export function filmPosition(
     knotSlots,
     knotPositions,
     knotErrors,
-    pieceReasons: reasons,
+    pieceReasons: reasons, nats: path.pieceNats,
   };
 }
