@@ -1,11 +1,25 @@
 import { lightBetween, type GateLight } from '../gate/gate-light.ts';
 import { scaledInverse } from './scaled-inverse.ts';
 
-/** Strengths of picture change against noise that are tried; 0 is a picture that stands still. */
-const CHANGE_STRENGTHS = [0, 0.4, 1, 2.5, 6, 15, 35];
+/** Strengths of picture change against noise that are tried. */
+const CHANGE_STRENGTHS = [0.5, 1.5, 4, 12, 35];
+
+/** How a picture may change from film frame to film frame. */
+interface ChangeKind {
+  /** Share of what is new in each film frame and gone in the next: grain, dust, weave. */
+  readonly passing: number;
+  /** Share of what adds up from film frame to film frame: motion. */
+  readonly lasting: number;
+  /** Likeness of the motion from one film frame to the next: 0 by fits and starts, towards 1 steady. */
+  readonly steadiness: number;
+}
+
+const CHANGE_KINDS: readonly ChangeKind[] = [
+{ passing: 0.05, lasting: 0.95, steadiness: 0 },{ passing: 0.5, lasting: 0.5, steadiness: 0 },{ passing: 0.05, lasting: 0.95, steadiness: 0.5 },
+];
 
 /** Likeness of the noise in neighbouring camera frames; compression makes it alike. */
-const NOISE_LIKENESS = [0, 0.5, 0.9];
+const NOISE_LIKENESS = [0, 0.7];
 
 /**
  * What the differences of a window look like at each phase of the film, for every strength of change
@@ -57,6 +71,7 @@ function changeCovariance(
   { light, filmFramesPerCameraFrame, exposureFilmFrames }: FilmStep,
   shown: readonly number[],
   phase: number,
+  likeness: (a: number, b: number) => number,
 ): Float64Array {
   const starts = shown.map((slot) => phase + slot * filmFramesPerCameraFrame);
   const first = Math.floor(starts[0] ?? 0);
@@ -72,8 +87,7 @@ function changeCovariance(
       for (const [a, one] of left.entries()) {
         if (one === 0) continue;
         for (const [b, other] of right.entries()) {
-          // Motion adds up from film frame to film frame; grain and dust are new in each.
-          sum += one * other * (0.5 * Math.min(a, b) + (a === b ? 0.5 : 0));
+          sum += one * other * likeness(a, b);
         }
       }
       covariance[row * changes.length + column] = sum;
@@ -81,6 +95,27 @@ function changeCovariance(
   }
   return covariance;
 }
+
+/** Most film frames that a window can hold. */
+const MOST_FILM_FRAMES = 24;
+
+/** Covariance of film frames k and l, whose first has none of the motion. */
+function filmCovariance({ passing, lasting, steadiness }: ChangeKind): Float64Array {
+  const n = MOST_FILM_FRAMES;
+  const covariance = new Float64Array(n * n);
+  for (let k = 0; k < n; k += 1) {
+    for (let l = 0; l < n; l += 1) {
+      // Σ over the steps up to k and up to l, each like the other by steadiness^distance.
+      let motion = 0;
+      for (let i = 1; i <= k; i += 1)
+        for (let j = 1; j <= l; j += 1) motion += steadiness ** Math.abs(i - j);
+      covariance[k * n + l] = lasting * motion + (k === l ? passing : 0);
+    }
+  }
+  return covariance;
+}
+
+const FILM_COVARIANCES = CHANGE_KINDS.map(filmCovariance);
 
 /** Covariance of two differences of noise whose likeness is a^l between camera frames l apart. */
 function noiseCovariance(
@@ -117,28 +152,33 @@ export function phaseModels(step: FilmStep, shown: readonly number[], phases: nu
     .map((late, index): readonly [number, number] => [shown[index] ?? 0, late]);
   const differences = spans.length;
   const numbersPerModel = (differences * (differences + 1)) / 2;
-  const modelsPerPhase = CHANGE_STRENGTHS.length * NOISE_LIKENESS.length;
+  const modelsPerPhase = NOISE_LIKENESS.length * (1 + CHANGE_KINDS.length * CHANGE_STRENGTHS.length);
   const numbers = new Float64Array(phases * modelsPerPhase * numbersPerModel);
   const covariance = new Float64Array(differences * differences);
   const noises = NOISE_LIKENESS.map((likeness) =>
     spans.flatMap((one) => spans.map((other) => noiseCovariance(likeness, one, other))),
   );
   let at = 0;
-  for (let phase = 0; phase < phases; phase += 1) {
-    const change = changeCovariance(step, shown, phase / phases);
-    for (const noise of noises) {
-      for (const strength of CHANGE_STRENGTHS) {
-        for (let cell = 0; cell < covariance.length; cell += 1)
-          covariance[cell] = strength ** 2 * (change[cell] ?? 0) + (noise[cell] ?? 0);
-        const inverse = scaledInverse(covariance, differences);
-        for (let row = 0; row < differences; row += 1) {
-          for (let column = row; column < differences; column += 1) {
-            const value = inverse[row * differences + column] ?? 0;
-            numbers[at] = row === column ? value : 2 * value;
-            at += 1;
-          }
-        }
+  const add = (noise: readonly number[], change: Float64Array, strength: number): void => {
+    for (let cell = 0; cell < covariance.length; cell += 1)
+      covariance[cell] = strength ** 2 * (change[cell] ?? 0) + (noise[cell] ?? 0);
+    const inverse = scaledInverse(covariance, differences);
+    for (let row = 0; row < differences; row += 1) {
+      for (let column = row; column < differences; column += 1) {
+        const value = inverse[row * differences + column] ?? 0;
+        numbers[at] = row === column ? value : 2 * value;
+        at += 1;
       }
+    }
+  };
+  for (let phase = 0; phase < phases; phase += 1) {
+    const changes = FILM_COVARIANCES.map((film) =>
+      changeCovariance(step, shown, phase / phases, (a, b) => film[a * MOST_FILM_FRAMES + b] ?? 0),
+    );
+    for (const noise of noises) {
+      add(noise, new Float64Array(covariance.length), 0);
+      for (const change of changes)
+        for (const strength of CHANGE_STRENGTHS) add(noise, change, strength);
     }
   }
   return { phases, modelsPerPhase, differences, numbersPerModel, numbers };
