@@ -8,6 +8,7 @@ import { knotPhases } from './knot-spread.ts';
 import { pathStates, type PathStates } from './path-states.ts';
 import { phaseEvidence, type PhaseEvidence } from './phase-evidence.ts';
 import type { RecordingRefusal } from './recording-refusal.ts';
+import { rivalNats } from './rival-paths.ts';
 import { toldPieces, type UntoldReason } from './told-pieces.ts';
 
 /** The bench that a recording of film was made on, as far as it is known. */
@@ -41,9 +42,14 @@ export interface FilmPosition {
 }
 
 const PHASES = 48;
+/** Phases that are enough to find the rate. */
+const COARSE_PHASES = 24;
 const PIECE_SECONDS = 0.5;
 /** The rate is looked for this far from the bench's, and then this far from what was found. */
-const RATE_REACHES = [0.06, 0.035];
+const RATE_REACHES = { first: 0.06, then: 0.035 };
+/** With hardly more camera frames than film frames, blends and motion look alike. */
+const MOST_PACE = 0.9;
+const MOST_DOUBTED = 0.3;
 const SHORTEST_SECONDS = 2;
 /** A film rate below this share of the camera rate leaves most windows without a change. */
 const LEAST_PACE = 0.1;
@@ -55,6 +61,7 @@ function evidenceAt(
   slots: CameraSlots,
   bench: RecordingBench,
   filmFps: number,
+  phases: number,
 ): PhaseEvidence {
   return phaseEvidence({
     gram: motion.gram,
@@ -66,12 +73,17 @@ function evidenceAt(
       exposureFilmFrames: bench.exposureSeconds * filmFps,
     },
     readoutFilmFrames: bench.readoutSeconds * filmFps,
-    phases: PHASES,
+    phases,
   });
 }
 
-function statesFor(slots: CameraSlots, filmFps: number, rateReach: number): PathStates {
-  return pathStates(slots.slots, PHASES, {
+function statesFor(
+  slots: CameraSlots,
+  filmFps: number,
+  rateReach: number,
+  phases: number,
+): PathStates {
+  return pathStates(slots.slots, phases, {
     filmFramesPerCameraFrame: filmFps / slots.cameraFps,
     pieceSlots: Math.max(4, PIECE_SECONDS * slots.cameraFps),
     rateReach,
@@ -122,21 +134,24 @@ export function filmPosition(
   const slots = cameraSlots(motion.frameSeconds);
   if ('irregularSeconds' in slots) return refused('irregular-times', slots.irregularSeconds);
   if (slots.slots < SHORTEST_SECONDS * slots.cameraFps) return refused('too-short');
-  if (bench.filmFps > slots.cameraFps) return refused('camera-too-slow');
+  if (bench.filmFps > MOST_PACE * slots.cameraFps) return refused('camera-too-slow');
   if (bench.filmFps < LEAST_PACE * slots.cameraFps) return refused('film-too-slow');
 
-  let filmFps = bench.filmFps;
-  let evidence = evidenceAt(motion, slots, bench, filmFps);
-  let states = statesFor(slots, filmFps, RATE_REACHES[0] ?? 0);
-  let path = bestPath(states, evidence, 'all');
-  filmFps = meanRate(states, path, slots);
-  evidence = evidenceAt(motion, slots, bench, filmFps);
-  states = statesFor(slots, filmFps, RATE_REACHES[1] ?? 0);
-  path = bestPath(states, evidence, 'all');
+  const coarse = statesFor(slots, bench.filmFps, RATE_REACHES.first, COARSE_PHASES);
+  const filmFps = meanRate(
+    coarse,
+    bestPath(coarse, evidenceAt(motion, slots, bench, bench.filmFps, COARSE_PHASES), 'all'),
+    slots,
+  );
+  if (filmFps > MOST_PACE * slots.cameraFps) return refused('camera-too-slow');
+  const evidence = evidenceAt(motion, slots, bench, filmFps, PHASES);
+  const states = statesFor(slots, filmFps, RATE_REACHES.then, PHASES);
+  const path = bestPath(states, evidence, 'all');
   const witnesses = (['even', 'odd'] as const).map((witness) =>
     bestPath(states, evidence, witness),
   );
-  const { reasons, knotDisagreements } = toldPieces(path, witnesses, PHASES);
+  const leads = rivalNats(states, evidence, path, bench.shutter.sectors.length);
+  const { reasons, knotDisagreements } = toldPieces(path, witnesses, leads, PHASES);
   const { meanSteps, spreads } = knotPhases(states, evidence, 'all');
 
   const { knotSlots, pace } = states;
@@ -156,7 +171,9 @@ export function filmPosition(
     );
   }
   const first = reasons.indexOf(undefined);
-  if (first === -1) return refused('nothing-told');
+  const doubted = reasons.filter((reason) => reason === 'witnesses-differ').length;
+  // Witnesses that differ so often agree elsewhere by chance.
+  if (first === -1 || doubted > MOST_DOUBTED * reasons.length) return refused('nothing-told');
   const last = reasons.lastIndexOf(undefined) + 1;
   const rate =
     ((knotPositions[last] ?? 0) - (knotPositions[first] ?? 0)) /
@@ -168,6 +185,6 @@ export function filmPosition(
     knotSlots,
     knotPositions,
     knotErrors,
-    pieceReasons: reasons, nats: path.pieceNats,
+    pieceReasons: reasons,
   };
 }

@@ -15,7 +15,9 @@ interface ChangeKind {
 }
 
 const CHANGE_KINDS: readonly ChangeKind[] = [
-{ passing: 0.05, lasting: 0.95, steadiness: 0 },{ passing: 0.5, lasting: 0.5, steadiness: 0 },{ passing: 0.05, lasting: 0.95, steadiness: 0.5 },
+  { passing: 0.05, lasting: 0.95, steadiness: 0 },
+  { passing: 0.5, lasting: 0.5, steadiness: 0 },
+  { passing: 0.05, lasting: 0.95, steadiness: 0.5 },
 ];
 
 /** Likeness of the noise in neighbouring camera frames; compression makes it alike. */
@@ -152,7 +154,8 @@ export function phaseModels(step: FilmStep, shown: readonly number[], phases: nu
     .map((late, index): readonly [number, number] => [shown[index] ?? 0, late]);
   const differences = spans.length;
   const numbersPerModel = (differences * (differences + 1)) / 2;
-  const modelsPerPhase = NOISE_LIKENESS.length * (1 + CHANGE_KINDS.length * CHANGE_STRENGTHS.length);
+  const modelsPerPhase =
+    NOISE_LIKENESS.length * (1 + CHANGE_KINDS.length * CHANGE_STRENGTHS.length);
   const numbers = new Float64Array(phases * modelsPerPhase * numbersPerModel);
   const covariance = new Float64Array(differences * differences);
   const noises = NOISE_LIKENESS.map((likeness) =>
