@@ -54,7 +54,7 @@ const SHORTEST_SECONDS = 2;
 /** A film rate below this share of the camera rate leaves most windows without a change. */
 const LEAST_PACE = 0.1;
 /** Spread that is left when everything fits. */
-const LEAST_ERROR = 0.006;
+const LEAST_ERROR = 0.01;
 
 function evidenceAt(
   motion: BandMotion,
