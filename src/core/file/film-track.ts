@@ -248,7 +248,8 @@ function joinPlaces(
     const index = next === -1 ? places.length : next;
     const before = places[index - 1];
     const after = places[index];
-    const expected = before === undefined ? undefined : before.position + meanPace * (slot - before.slot);
+    const expected =
+      before === undefined ? undefined : before.position + meanPace * (slot - before.slot);
     const fits =
       (before === undefined || before.position < at) &&
       (after === undefined || after.run?.isTied !== true || after.position > at);
@@ -291,13 +292,20 @@ function fillTrack(
     isCountSure: boolean,
   ): void => {
     const reason = reasonBetween(position, Math.floor(from), Math.ceil(to));
-    stretches.push({ fromSeconds: secondsOf(from), toSeconds: secondsOf(to), reason, place, isCountSure });
+    stretches.push({
+      fromSeconds: secondsOf(from),
+      toSeconds: secondsOf(to),
+      reason,
+      place,
+      isCountSure,
+    });
   };
   if (firstSlot > 0) stretch(0, firstSlot, 'before', false);
   for (const [index, place] of places.entries()) {
     const next = places[index + 1];
     if (next === undefined) break;
-    const bridged = place.run === undefined || place.run !== next.run || place.run.bridgedAfter.has(place.slot);
+    const bridged =
+      place.run === undefined || place.run !== next.run || place.run.bridgedAfter.has(place.slot);
     if (bridged) {
       const isShort = short.some(([from, to]) => from === place.slot && to === next.slot);
       const endIsKnown = next.run === undefined || next.run.isTied;

@@ -58,7 +58,9 @@ function noisePairs(
   const readout = bench.readoutSeconds * filmFps;
   const wholeIn = (start: number): number | undefined => {
     for (const film of [Math.floor(start), Math.floor(start) + 1])
-      if (ranges.some((range) => start - film > range.fromSeconds && start - film < range.toSeconds))
+      if (
+        ranges.some((range) => start - film > range.fromSeconds && start - film < range.toSeconds)
+      )
         return film;
     return undefined;
   };
@@ -70,7 +72,8 @@ function noisePairs(
     for (let band = 0; band < BANDS; band += 1) {
       const delay = ((band + 0.5) / BANDS) * readout;
       const film = wholeIn((track.positions[at] ?? NaN) + delay);
-      if (film === undefined || film !== wholeIn((track.positions[at - 1] ?? NaN) + delay)) continue;
+      if (film === undefined || film !== wholeIn((track.positions[at - 1] ?? NaN) + delay))
+        continue;
       const square = motion.gram[(frame * BANDS + band) * LAGS] ?? 0;
       if (square > 0) pairs.push({ slot, square });
     }
@@ -121,7 +124,9 @@ export function samePictures(
     if (square === undefined || to - from < FEWEST_PAIRS) continue;
     compared += 1;
     const noise = medianOf(pairs.slice(from, to).map((pair) => pair.square));
-    const near = squares.slice(Math.max(0, index - 8), index + 9).filter((each) => each !== undefined);
+    const near = squares
+      .slice(Math.max(0, index - 8), index + 9)
+      .filter((each) => each !== undefined);
     if (square < NOISE_TIMES * noise && square < USUAL_SHARE * medianOf(near)) same[index] = 1;
   }
   return { same, compared };
