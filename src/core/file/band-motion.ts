@@ -103,8 +103,8 @@ function levelled(
  */
 export function gramAccumulator(): GramAccumulator {
   const size = PICTURE_COLUMNS * PICTURE_ROWS;
-  let before: Float64Array | undefined;
-  let spare = new Float64Array(size);
+  let before: Float64Array<ArrayBuffer> | undefined;
+  let spare: Float64Array<ArrayBuffer> = new Float64Array(size);
   const differences: Float64Array[] = [];
   const earlierMeans: Float64Array[] = [];
 

@@ -1,6 +1,6 @@
 import { requireInterval } from '../../quantity/errors.ts';
 import { makeGateLight } from '../gate/gate-light.ts';
-import type { Shutter } from '../gate/shutter.ts';
+import { longestDarkFraction, type Shutter } from '../gate/shutter.ts';
 import type { BandMotion } from './band-motion.ts';
 import { bestPath, type BestPath } from './best-path.ts';
 import { cameraSlots, type CameraSlots } from './camera-slots.ts';
@@ -49,6 +49,8 @@ const PIECE_SECONDS = 0.5;
 const RATE_REACHES = { first: 0.06, then: 0.035 };
 /** With hardly more camera frames than film frames, blends and motion look alike. */
 const MOST_PACE = 0.9;
+/** Exposure, in dark times of the widest blade, below which brightness swings hide the film's move. */
+const LEAST_EXPOSURE = 1.05;
 const MOST_DOUBTED = 0.3;
 const SHORTEST_SECONDS = 2;
 /** A film rate below this share of the camera rate leaves most windows without a change. */
@@ -136,6 +138,9 @@ export function filmPosition(
   if (slots.slots < SHORTEST_SECONDS * slots.cameraFps) return refused('too-short');
   if (bench.filmFps > MOST_PACE * slots.cameraFps) return refused('camera-too-slow');
   if (bench.filmFps < LEAST_PACE * slots.cameraFps) return refused('film-too-slow');
+
+  if (bench.exposureSeconds * bench.filmFps < LEAST_EXPOSURE * longestDarkFraction(bench.shutter))
+    return refused('exposure-too-short');
 
   const coarse = statesFor(slots, bench.filmFps, RATE_REACHES.first, COARSE_PHASES);
   const filmFps = meanRate(

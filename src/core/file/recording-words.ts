@@ -63,6 +63,10 @@ export const REFUSAL_WORDS: Readonly<Record<RefusalReason, SayAndDo>> = {
     says: 'The film rate on your bench is below a tenth of the camera rate.',
     toDo: 'Check the film rate on your bench, or record at a lower camera rate.',
   },
+  'exposure-too-short': {
+    says: 'The exposure is hardly longer than the time a blade keeps the gate dark. Rows stay dark, and their flicker hides the film’s move.',
+    toDo: 'Check exposure time and shutter on your bench. Record with a longer exposure, best one that matches the flashes.',
+  },
   'nothing-told': {
     says: 'The pictures do not tell the film position anywhere that two halves of the picture agree on.',
     toDo: 'Check film rate, shutter, exposure time and readout time of your bench, switch off steadying and noise reduction in the camera, and choose a part with movement in it.',
