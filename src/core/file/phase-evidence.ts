@@ -1,4 +1,5 @@
 import { BANDS, LAGS, PICTURE_COLUMNS, PICTURE_ROWS } from './band-motion.ts';
+import { stillModels } from './still-models.ts';
 import { phaseModels, type FilmStep, type PhaseModels } from './phase-models.ts';
 
 /** Whose bands are heard: all of them, or every other one as two witnesses of the same film. */
@@ -18,6 +19,8 @@ export interface PhaseEvidence {
   readonly phases: number;
   readonly slots: number;
   readonly steps: Readonly<Record<Witness, Uint8Array>>;
+  /** How much better the best phase explains each slot than a picture that never changes, nats. */
+  readonly changeNats: Float32Array;
 }
 
 /** Nats of one step. */
@@ -88,6 +91,14 @@ function fillProducts(
   }
 }
 
+/** Evidence of one band that its film shows one unchanging picture, nats. */
+function stillEvidence(models: PhaseModels, products: Float64Array, raw: Float64Array): number {
+  bandEvidence(models, products, raw);
+  let best = -Infinity;
+  for (let phase = 0; phase < models.phases; phase += 1) best = Math.max(best, raw[phase] ?? 0);
+  return best;
+}
+
 /** Evidence of one band for each phase, nats. */
 function bandEvidence(models: PhaseModels, products: Float64Array, into: Float64Array): void {
   const { phases, modelsPerPhase, numbersPerModel, numbers, differences } = models;
@@ -131,7 +142,8 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
     even: new Uint8Array(slots * phases),
     odd: new Uint8Array(slots * phases),
   };
-  const known = new Map<number, PhaseModels>();
+  const changeNats = new Float32Array(slots);
+  const known = new Map<number, { readonly film: PhaseModels; readonly still: PhaseModels }>();
   const products = new Float64Array((LAGS * (LAGS + 1)) / 2);
   const raw = new Float64Array(phases);
   const sums = {
@@ -143,13 +155,18 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
   for (let frame = 0; frame < slotOfFrame.length; frame += 1) {
     sums.even.fill(0);
     sums.odd.fill(0);
+    let still = 0;
     for (let band = 0; band < BANDS; band += 1) {
       findShown(question, frame, band, shown);
       if (shown.frames.length <= FEWEST_DIFFERENCES) continue;
-      const models = known.get(shown.pattern) ?? phaseModels(step, shown.slots, phases);
+      const models = known.get(shown.pattern) ?? {
+        film: phaseModels(step, shown.slots, phases),
+        still: stillModels(step, shown.slots),
+      };
       known.set(shown.pattern, models);
       fillProducts(gram, shown, band, products);
-      bandEvidence(models, products, raw);
+      still += stillEvidence(models.still, products, raw);
+      bandEvidence(models.film, products, raw);
       const sum = band % 2 === 0 ? sums.even : sums.odd;
       const shift = ((band + 0.5) / BANDS) * readoutFilmFrames * phases;
       const whole = Math.floor(shift);
@@ -162,8 +179,12 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
     }
     for (let phase = 0; phase < phases; phase += 1)
       sums.all[phase] = (sums.even[phase] ?? 0) + (sums.odd[phase] ?? 0);
-    const start = (slotOfFrame[frame] ?? 0) * phases;
+    const slot = slotOfFrame[frame] ?? 0;
+    const start = slot * phases;
+    let best = -Infinity;
+    for (const nats of sums.all) if (nats > best) best = nats;
+    changeNats[slot] = best - still;
     for (const witness of WITNESSES) asSteps(sums[witness], steps[witness], start);
   }
-  return { phases, slots, steps };
+  return { phases, slots, steps, changeNats };
 }

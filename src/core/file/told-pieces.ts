@@ -17,6 +17,8 @@ export interface ToldPieces {
 
 /** Least evidence of a piece, nats a camera frame. */
 const LEAST_NATS = 0.5;
+/** Least by which a piece must beat a picture that never changes, nats a camera frame. */
+const LEAST_CHANGE = 0.5;
 /** Least by which the path must beat the same path behind another blade, nats a camera frame. */
 const LEAST_LEAD = 1;
 /** Farthest that two witnesses may lie apart, film frames. */
@@ -57,6 +59,7 @@ export function toldPieces(
   }
   const reasons = Array.from({ length: pieces }, (_, piece): UntoldReason | undefined => {
     if ((path.pieceNats[piece] ?? 0) < LEAST_NATS) return 'nothing-to-see';
+    if ((path.changeNats[piece] ?? 0) < LEAST_CHANGE) return 'nothing-to-see';
     if ((leads[piece] ?? 0) < LEAST_LEAD) return 'two-answers';
     const isApart = [piece, piece + 1].some(
       (knot) => (knotDisagreements[knot] ?? 0) > LARGEST_DISAGREEMENT,
