@@ -117,7 +117,9 @@ test('the arrow keys move through the results, Enter opens and Escape clears', a
 
 test('what is typed before the script has come is asked when it comes', async ({ page }) => {
   await page.route('**/*.js', async (route) => {
-    await new Promise((resolve) => setTimeout(resolve, 1000));
+    await new Promise<void>((resolve) => {
+      setTimeout(resolve, 1000);
+    });
     await route.continue();
   });
   await page.goto('/search/', { waitUntil: 'commit' });
