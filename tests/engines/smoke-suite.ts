@@ -12,7 +12,9 @@ import { placesOfTexts } from './places-of-texts.ts';
 export function smokeSuite(choice: EngineChoice): void {
   if (choice.missing.length > 0) {
     // eslint-disable-next-line no-console -- who runs the tests must see what they do not cover
-    console.warn(`\n!!! ${choice.name} IS NOT TESTED: missing ${choice.missing.join(', ')}\n`);
+    console.warn(
+      `\n!!! ${choice.name} IS NOT TESTED: missing ${choice.missing.join(', ')}. To install: ${choice.install}.\n`,
+    );
   }
   describe.skipIf(choice.missing.length > 0)(choice.name, () => {
     let site: ListeningSite;

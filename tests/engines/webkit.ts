@@ -95,5 +95,6 @@ export const webkit: EngineChoice = {
     ...(driverProgram === undefined ? ['WebKitWebDriver (package webkit2gtk-driver)'] : []),
     ...(screenProgram === undefined ? ['Xvfb (package xvfb)'] : []),
   ],
+  install: 'apt-get install webkit2gtk-driver xvfb (Debian); other systems do not have it',
   start,
 };
