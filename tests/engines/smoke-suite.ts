@@ -19,13 +19,15 @@ export function smokeSuite(choice: EngineChoice): void {
   describe.skipIf(choice.missing.length > 0)(choice.name, () => {
     let site: ListeningSite;
     let engine: Engine;
+    const opened: { close(): unknown }[] = [];
     beforeAll(async () => {
       site = await openListeningSite();
+      opened.push(site);
       engine = await choice.start();
+      opened.push(engine);
     });
     afterAll(async () => {
-      await engine?.close();
-      site?.close();
+      for (const each of opened.toReversed()) await each.close();
     });
 
     const live = (form: string): Promise<void> =>

@@ -61,7 +61,8 @@ async function start(): Promise<Engine> {
       }
       const { value, fault } = await driver.executeAsyncScript<{
         readonly value: never;
-        readonly fault?: string;
+        // A driver gives null for what is not there.
+        readonly fault?: string | null;
       }>(
         `const values = [...arguments];
          const done = values.pop();
