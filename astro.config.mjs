@@ -12,6 +12,7 @@ import { subfolder } from './src/build/subfolder.mjs';
 import { sitemap } from './src/build/sitemap.mjs';
 import { siteIcons } from './src/build/site-icons.mjs';
 import { subsetFonts } from './src/build/subset-fonts.mjs';
+import { unbrokenUnits } from './src/build/unbroken-units.mjs';
 
 // Where the built site will stand, for instance https://books.example/gate-to-file/. Without it the site
 // stands at the root of any host, and has neither canonical addresses nor a sitemap.
@@ -30,6 +31,7 @@ export default defineConfig({
     preact(),
     licences(),
     subfolder(),
+    unbrokenUnits(),
     subsetFonts(),
     searchIndex(),
     siteIcons(),
