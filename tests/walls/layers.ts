@@ -77,11 +77,13 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   // Layouts know nothing of physics. They name the font files that a page preloads.
   'src/layouts/': [
     ...all('src/layouts/', 'src/components/', 'src/styles/', 'src/public/'),
+    // Names of the pages in the menu.
+    ...all('src/book/tool-pages.ts'),
     ...all('astro', '@fontsource'),
   ],
   'src/pages/': [
     ...all('src/pages/', 'src/layouts/', 'src/components/', 'src/schemas/', 'src/styles/'),
-    ...all('src/worksheets/registry.ts', 'astro', 'astro:content'),
+    ...all('src/worksheets/registry.ts', 'src/book/', 'astro', 'astro:content'),
   ],
   // The copy of the site on the reader's device; knows files, not their content.
   'src/offline/': all('src/offline/', 'src/ui/islands/site-path.ts', 'serwist'),
