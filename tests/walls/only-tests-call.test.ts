@@ -39,19 +39,23 @@ function exportsOf(file: SourceFile): readonly Exported[] {
   return names.map((name) => ({ path: file.path, name }));
 }
 
+/** Whether an identifier is the name that a declaration gives. */
+function isNameOf(declaration: ts.Node, name: ts.Identifier): boolean {
+  return (
+    (ts.isFunctionDeclaration(declaration) ||
+      ts.isVariableDeclaration(declaration) ||
+      ts.isClassDeclaration(declaration)) &&
+    declaration.name === name
+  );
+}
+
 /** Names that a file reads: every identifier but those that it declares or imports. */
 function readsOf(file: SourceFile): ReadonlySet<string> {
   if (!/\.tsx?$/u.test(file.path)) return new Set(file.text.match(/[A-Za-z_$][\w$]*/gu) ?? []);
   const names = new Set<string>();
   const visit = (node: ts.Node): void => {
     if (ts.isImportDeclaration(node)) return;
-    const isDeclared =
-      node.parent !== undefined &&
-      (ts.isFunctionDeclaration(node.parent) ||
-        ts.isVariableDeclaration(node.parent) ||
-        ts.isClassDeclaration(node.parent)) &&
-      node.parent.name === node;
-    if (ts.isIdentifier(node) && !isDeclared) names.add(node.text);
+    if (ts.isIdentifier(node) && !isNameOf(node.parent, node)) names.add(node.text);
     ts.forEachChild(node, visit);
   };
   visit(parse(file));
