@@ -81,6 +81,8 @@ export interface GateReading {
   /** Signed beat between flash rate and camera rate, Hz. */
   readonly beatHz: number | undefined;
   readonly ripple: MeasuredRipple;
+  /** True when nothing changes the light by as much as anybody could see. */
+  readonly isEven: boolean;
   /** A flicker larger than this, either way, would have been found, % of the mean. */
   readonly quietPercent: number;
   readonly readoutSeconds: number | undefined;

@@ -5,7 +5,7 @@ import type { LightLine } from './light-lines.ts';
 import { lineHz } from './light-lines.ts';
 import { lineColumns, type Motion } from './line-columns.ts';
 import type { LightModel } from './light-model.ts';
-import { curveExtremes, periodicCurve, type PeriodicCurve } from './periodic-curve.ts';
+import { curveExtremes, periodicCurve, smoothed, type PeriodicCurve } from './periodic-curve.ts';
 import { dividedByGain, slowPart, type SlowCurves } from './slow-change.ts';
 
 /** How much light changes by each cause alone, peak to peak, share of the mean. */
@@ -132,7 +132,8 @@ export function gateRipples(
   const noise = (model.squares.common + model.squares.single) / size;
   const isUnequal = families.includes('unequal');
   const turnsPerFrame = isUnequal ? 1 : flashes;
-  const phases = isUnequal ? PHASES_OF_FLASH * flashes : PHASES_OF_FLASH;
+  const perFlash = isUnequal ? PHASES_OF_FLASH / 2 : PHASES_OF_FLASH;
+  const phases = isUnequal ? perFlash * flashes : perFlash;
   const hasFilm = isUnequal || families.includes('shutter');
   const curve: PeriodicCurve = periodicCurve(samples, even, motion, turnsPerFrame, phases, noise);
   const film = hasFilm ? curve : { ...curve, changes: new Float64Array(phases) };
@@ -141,9 +142,10 @@ export function gateRipples(
   let { least, most } = curveExtremes(film);
   if (families.includes('lamp')) {
     [least, most] = [Infinity, -Infinity];
-    for (const [index, change] of film.changes.entries()) {
+    for (const [index, change] of smoothed(film.changes).entries()) {
       for (let turn = 0; turn < LAMP_PHASES; turn += 1) {
-        const at = (index % PHASES_OF_FLASH) * LAMP_PHASES + turn;
+        const flashPhase = (index % perFlash) * (PHASES_OF_FLASH / perFlash);
+        const at = flashPhase * LAMP_PHASES + turn;
         const light = change + (surface[at] ?? 0);
         least = Math.min(least, light);
         most = Math.max(most, light);
@@ -154,7 +156,7 @@ export function gateRipples(
     shutter:
       curveExtremes({ ...film, changes: flash }).most -
       curveExtremes({ ...film, changes: flash }).least,
-    unequal: isUnequal ? spread(less(film.changes, flash)) : 0,
+    unequal: isUnequal ? spread(smoothed(less(film.changes, flash))) : 0,
     lamp: families.includes('lamp') ? spread(surface) : 0,
     slow: spread(slow),
     least,

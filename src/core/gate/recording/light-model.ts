@@ -27,23 +27,17 @@ export interface LightModel {
 const PRICE = 1.5;
 
 /**
- * An exposure that hunts moves in steps that smooth curves follow badly, so that what all bands share
- * tells little there: a frame counts for this part of one.
+ * Frames that count as one for what all their bands share: an exposure that hunts leaves steps there
+ * that last for longer than a frame.
  */
-const HUNTING_WITNESS = 0.3;
+const FRAMES_PER_WITNESS = 2;
 
 /** How well a residual of so many frames is explained by so many adjustable numbers. */
-function scoreOf(
-  frames: number,
-  squares: ResidualSquares,
-  adjustable: number,
-  slow: SlowChange,
-): number {
+function scoreOf(frames: number, squares: ResidualSquares, adjustable: number): number {
   const witnesses = frames / SAMPLES_PER_WITNESS;
-  const common = slow === 'hunting' ? witnesses * HUNTING_WITNESS : witnesses;
   const floor = frames * 1e-13;
   return (
-    -common * Math.log(squares.common + floor) -
+    -(frames / FRAMES_PER_WITNESS) * Math.log(squares.common + floor) -
     witnesses * (BAND_COUNT - 1) * Math.log(squares.single + floor) -
     PRICE * adjustable * Math.log(witnesses * BAND_COUNT)
   );
@@ -62,10 +56,10 @@ export function modelOf(
   refined: RefinedMotion,
 ): LightModel {
   const squares = residualSquares(refined.fit.residual, refined.commonWeight);
-  const adjustable = adjustableIn(families, lines) + curves.length;
+  const adjustable = adjustableIn(families, lines) + curves.length + refined.phaseFreedom;
   const { lampHz, nominalLampHz } = refined.motion;
   const lampOff = families.includes('lamp') ? (lampHz - nominalLampHz) / LAMP_DEVIATION_HZ : 0;
-  const score = scoreOf(samples.count, squares, adjustable, slow) - lampOff ** 2;
+  const score = scoreOf(samples.count, squares, adjustable) - lampOff ** 2;
   return { families, lines, slow, refined, squares, score };
 }
 
@@ -83,6 +77,6 @@ export function steadyModel(
     slow,
     refined: undefined,
     squares,
-    score: scoreOf(samples.count, squares, curves.length, slow),
+    score: scoreOf(samples.count, squares, curves.length),
   };
 }

@@ -1,3 +1,4 @@
+import { nearestMultiple } from '../beat.ts';
 import { filmPhaseAt, filmRateAt } from './film-phase.ts';
 import type { MeasuredFilmRate, SpeedPoint } from './gate-reading.ts';
 import type { RefinedMotion } from './refine-motion.ts';
@@ -6,7 +7,7 @@ import type { RefinedMotion } from './refine-motion.ts';
 const CAMERA_CLOCK_SHARE = 5e-5;
 
 /** Deviations that the stated error spans; the noise of a recording is not pure chance. */
-const STATED_DEVIATIONS = 2.5;
+const STATED_DEVIATIONS = 3.2;
 
 /** Spacing of the points of the speed chart, s. */
 const CHART_SECONDS = 0.25;
@@ -39,4 +40,23 @@ export function speedChart(refined: RefinedMotion, durationSeconds: number): rea
     const seconds = index * CHART_SECONDS;
     return { seconds, filmFps: filmRateAt(refined.motion.phase, seconds) };
   });
+}
+
+/** How many turns the beat of a light with so many flashes a film frame makes over a clip. */
+export function beatTurns(
+  refined: RefinedMotion,
+  flashesPerFrame: number,
+  cameraFps: number,
+  durationSeconds: number,
+): number {
+  const { phase } = refined.motion;
+  const filmFps = (filmPhaseAt(phase, durationSeconds) - filmPhaseAt(phase, 0)) / durationSeconds;
+  const multiple = nearestMultiple(filmFps * flashesPerFrame, cameraFps);
+  let [least, most] = [Infinity, -Infinity];
+  for (let seconds = 0; seconds <= durationSeconds; seconds += CHART_SECONDS) {
+    const turns = flashesPerFrame * filmPhaseAt(phase, seconds) - multiple * cameraFps * seconds;
+    least = Math.min(least, turns);
+    most = Math.max(most, turns);
+  }
+  return most - least;
 }

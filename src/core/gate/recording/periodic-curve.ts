@@ -17,11 +17,17 @@ export interface PeriodicCurve {
 /** Places in each band at which the curve is taken: a band is a stretch of the turn, not a point. */
 const PLACES = [-0.375, -0.125, 0.125, 0.375];
 
-/** Bends of the curve from phase to phase that are tried, in deviations of the curve. */
-const USUAL_BENDS = [0.5, 0.25, 0.12, 0.06, 0.03, 0.015, 0.007];
+/** Steps of the curve from phase to phase that are tried as usual, in deviations of the curve. */
+const USUAL_STEPS = [0.3, 0.1, 0.03, 0.01, 0.004];
+
+/** Steps smaller than this are held like one of this size, in deviations of the curve. */
+const SMALL_STEP = 0.02;
+
+/** Times the curve is fitted again with its steps known better. */
+const ROUNDS = 3;
 
 /** A stiffer curve is taken while it leaves no more than chance explains, deviations. */
-const ALLOWED_DEVIATIONS = 0.5;
+const ALLOWED_DEVIATIONS = 1;
 
 /** A stretch of the turn longer than this that no sample lies in counts as not seen, turns. */
 const LARGEST_GAP = 1 / 24;
@@ -86,7 +92,7 @@ export function periodicCurve(
   return { changes, isSeen: closeSmallGaps(isSeen), longestGapTurns: longestGap(isSeen) };
 }
 
-/** A curve that bends as little as the samples allow: noise must not pass for ripple. */
+/** A curve that changes as little as the samples allow: noise must not pass for ripple. */
 function smoothest(
   matrix: Float64Array,
   right: Float64Array,
@@ -99,10 +105,14 @@ function smoothest(
   const witness = Math.max(noise, 1e-12);
   let best: Float64Array | undefined;
   let least = Infinity;
-  for (const bend of USUAL_BENDS) {
-    const stiff = Float64Array.from(matrix);
-    addStiffness(stiff, phases, witness / (bend * deviation) ** 2);
-    const changes = solveSymmetric(stiff, right, 1e-7);
+  for (const step of USUAL_STEPS) {
+    let changes: Float64Array = best ?? new Float64Array(phases);
+    const scale = witness / (step * deviation);
+    for (let round = 0; round < ROUNDS; round += 1) {
+      const stiff = Float64Array.from(matrix);
+      addStiffness(stiff, changes, scale, SMALL_STEP * deviation);
+      changes = solveSymmetric(stiff, right, 1e-7);
+    }
     let left = squares;
     for (let row = 0; row < phases; row += 1) {
       const change = changes[row] ?? 0;
@@ -122,19 +132,24 @@ function smoothest(
   return best ?? new Float64Array(phases);
 }
 
-function addStiffness(matrix: Float64Array, phases: number, stiffness: number): void {
-  for (let middle = 0; middle < phases; middle += 1) {
-    const bend = [
-      [(middle + phases - 1) % phases, 1],
-      [middle, -2],
-      [(middle + 1) % phases, 1],
-    ] as const;
-    for (const [row, factor] of bend) {
-      for (const [column, other] of bend) {
-        const cell = row * phases + column;
-        matrix[cell] = (matrix[cell] ?? 0) + stiffness * factor * other;
-      }
-    }
+/** Holds steps down in proportion to their size, not to its square: a corner may stay a corner. */
+function addStiffness(
+  matrix: Float64Array,
+  changes: Float64Array,
+  scale: number,
+  smallStep: number,
+): void {
+  const phases = changes.length;
+  for (let low = 0; low < phases; low += 1) {
+    const high = (low + 1) % phases;
+    const step = Math.abs((changes[high] ?? 0) - (changes[low] ?? 0));
+    const stiffness = scale / Math.max(step, smallStep);
+    const cross = low * phases + high;
+    const mirror = high * phases + low;
+    matrix[low * phases + low] = (matrix[low * phases + low] ?? 0) + stiffness;
+    matrix[high * phases + high] = (matrix[high * phases + high] ?? 0) + stiffness;
+    matrix[cross] = (matrix[cross] ?? 0) - stiffness;
+    matrix[mirror] = (matrix[mirror] ?? 0) - stiffness;
   }
 }
 
@@ -159,16 +174,26 @@ function closeSmallGaps(isSeen: readonly boolean[]): readonly boolean[] {
   });
 }
 
-/** Most and least of a curve over the phases that were seen. */
+/** Most and least of a curve over the phases that were seen; single phases hold too much noise. */
 export function curveExtremes({ changes, isSeen }: PeriodicCurve): {
   readonly least: number;
   readonly most: number;
 } {
   let [least, most] = [Infinity, -Infinity];
-  for (const [index, change] of changes.entries()) {
+  for (const [index, change] of smoothed(changes).entries()) {
     if (isSeen[index] !== true) continue;
     least = Math.min(least, change);
     most = Math.max(most, change);
   }
   return { least, most };
+}
+
+/** A curve with each phase averaged with its two neighbours. */
+export function smoothed(changes: Float64Array): Float64Array {
+  const { length } = changes;
+  return changes.map((change, index) => {
+    const before = changes[(index + length - 1) % length] ?? 0;
+    const after = changes[(index + 1) % length] ?? 0;
+    return (before + 2 * change + after) / 4;
+  });
 }

@@ -6,7 +6,7 @@ import { requireInterval } from '../../../quantity/errors.ts';
 import { explainLight, type Explanation } from './explain-light.ts';
 import { readFrameClock } from './frame-times.ts';
 import { gateAdvice } from './gate-advice.ts';
-import { plausibleAnswers, type JudgedAnswer } from './plausible-answers.ts';
+import { isPlausible, type JudgedAnswer } from './plausible-answers.ts';
 import type {
   FoundCause,
   GateBench,
@@ -19,7 +19,7 @@ import { gateRefusal, movingThing, unusableLight } from './gate-refusals.ts';
 import { gateRipples, type GateRipples } from './gate-ripple.ts';
 import { gateSamples, type GateSamples } from './gate-samples.ts';
 import type { LightModel } from './light-model.ts';
-import { measuredFilmRate, speedChart } from './measured-rate.ts';
+import { beatTurns, measuredFilmRate, speedChart } from './measured-rate.ts';
 import { slowCurves } from './slow-change.ts';
 
 /** A film rate may be so far from what the reader expects, when nothing is said, share. */
@@ -38,6 +38,20 @@ const CLOSE_SHARE = 0.03;
 /** A cause smaller than this part of the largest is not named, and none below the least change, share. */
 const SMALLEST_PART = 0.02;
 const SMALLEST_CHANGE = 0.001;
+
+/** A change of light smaller than this is not seen, % of the mean. Common practice, no source. */
+const EVEN_PERCENT = 0.6;
+
+/** A beat must turn so often in the clip, or no mean of it can be taken. */
+const FEWEST_BEAT_TURNS = 1.5;
+
+/** Change that all bands share and nothing explains: share of the mean, and times the noise. */
+const UNEXPLAINED_SHARE = 0.004;
+const UNEXPLAINED_FACTOR = 8;
+const UNEXPLAINED_PART = 0.12;
+
+/** An answer that the bench allows may fit worse by this share than one that it does not. */
+const PLAUSIBLE_SHARE = 0.2;
 
 /** The readout time is given when it is known this well, s. */
 const READOUT_KNOWN_SECONDS = 0.001;
@@ -93,6 +107,14 @@ function isSameAnswer(a: Answer, b: Answer): boolean {
   if (a.causes[0]?.cause !== b.causes[0]?.cause) return false;
   if (a.filmFps === undefined || b.filmFps === undefined) return true;
   return Math.abs(a.filmFps / b.filmFps - 1) < SAME_RATE;
+}
+
+/** Change from frame to frame that all bands share and the explanation leaves, beyond noise. */
+function unexplainedShare({ squares }: LightModel, samples: GateSamples): number {
+  const { common, single } = squares;
+  const noise = single / (BAND_COUNT - 1);
+  if (common < UNEXPLAINED_FACTOR * noise) return 0;
+  return Math.sqrt((common - noise) / samples.changes.length);
 }
 
 /** Half the largest ripple that would have been missed, share of the mean. */
@@ -159,10 +181,15 @@ function describe(
   const { flashesPerFrame } = bench;
   const best = models[0] ?? steady;
   const near = Math.max(CLOSE_SCORE, CLOSE_SHARE * (best.score - still.score));
-  const close = models
-    .filter(({ score }) => score > best.score - near)
-    .map((model) => answerOf(samples, model, flashesPerFrame));
-  const plausible = plausibleAnswers(close, bench);
+  const answers = models.map((model) => answerOf(samples, model, flashesPerFrame));
+  const within = (reach: number): readonly Answer[] =>
+    answers.filter(({ model }) => model.score > best.score - reach);
+  const close = within(near);
+  const allowed = close.filter((one) => isPlausible(one, bench));
+  // When the bench allows none of those that fit best, one that fits a little worse may be the truth.
+  const wider = within(Math.max(near, PLAUSIBLE_SHARE * (best.score - still.score)));
+  const second = allowed.length > 0 ? allowed : wider.filter((one) => isPlausible(one, bench));
+  const plausible = second.length > 0 ? second : close;
   const [answer = answerOf(samples, best, flashesPerFrame), ...others] = plausible;
   const { model, ripples, causes } = answer;
   const residual = model.refined?.fit.residual ?? samples.changes;
@@ -176,14 +203,23 @@ function describe(
   // A weak line beside a slow change leaves the film rate open, not the cause.
   const isOnlyRateOpen = isSlowMain && rivals.every(({ causes: [first] }) => first?.cause === main);
   if (main !== undefined && rivalMain !== undefined && !isOnlyRateOpen) {
-    const answers: readonly PossibleAnswer[] = [
+    const possible: readonly PossibleAnswer[] = [
       { cause: main, filmFps: answer.filmFps },
       { cause: rivalMain, filmFps: rival?.filmFps },
     ];
-    return gateRefusal('two-answers', { answers });
+    return gateRefusal('two-answers', { answers: possible });
   }
 
   const { refined } = model;
+  if (main === 'shutter' && refined !== undefined) {
+    const turns = beatTurns(refined, flashesPerFrame, cameraFps, durationSeconds);
+    if (turns < FEWEST_BEAT_TURNS) return gateRefusal('slow-beat', { amount: turns });
+  }
+  const unexplained = unexplainedShare(model, samples);
+  const explained = Math.max(ripples.most - ripples.least, ripples.slow);
+  if (unexplained > Math.max(UNEXPLAINED_SHARE, UNEXPLAINED_PART * explained)) {
+    return gateRefusal('unexplained', { amount: unexplained });
+  }
   const isFilmSeen =
     refined !== undefined && rival === undefined && model.score - steady.score > FILM_RATE_GAIN;
   const filmRate =
@@ -205,6 +241,7 @@ function describe(
       stops: least > 0 ? Math.log2(most / least) : undefined,
       isAtLeast: !ripples.isWhole,
     },
+    isEven: causes.every(({ ripplePercent }) => ripplePercent < EVEN_PERCENT),
     quietPercent: 100 * quietShare(model, samples),
     readoutSeconds,
     readoutErrorSeconds: isReadoutSeen ? 2.5 * refined.readoutDeviation : undefined,

@@ -20,6 +20,8 @@ export interface RefinedMotion {
   readonly columns: readonly Float64Array[];
   /** Weight of what all bands share, as the noise turned out. */
   readonly commonWeight: number;
+  /** How many adjustable numbers the film position amounts to, beyond a constant rate. */
+  readonly phaseFreedom: number;
   /** Uncertainty of the film frames gone by from the start to the end of the clip, one deviation. */
   readonly gonePhaseDeviation: number;
   /** Uncertainty of the readout time, s, one deviation. */
@@ -69,6 +71,20 @@ function meanBend(coefficients: Float64Array): number {
   return Math.sqrt(sum / (coefficients.length - 2));
 }
 
+/** Trace of what the samples tell over all that is known: the adjustable numbers of a stiff curve. */
+function freedomOf(matrix: Float64Array, told: Float64Array, size: number, knots: number): number {
+  let freedom = 0;
+  for (let knot = 0; knot < knots; knot += 1) {
+    const column = new Float64Array(size);
+    for (let row = 0; row < size; row += 1) {
+      column[row] = told[Math.max(row, knot) * size + Math.min(row, knot)] ?? 0;
+    }
+    freedom += solveSymmetric(matrix, column, 1e-12)[knot] ?? 0;
+  }
+  // Start and rate are counted with the lines.
+  return Math.max(0, freedom - 2);
+}
+
 const bendAt = (coefficients: Float64Array, knot: number): number =>
   (coefficients[knot - 1] ?? 0) - 2 * (coefficients[knot] ?? 0) + (coefficients[knot + 1] ?? 0);
 
@@ -93,6 +109,7 @@ export function refineMotion(
   const size = knots + 2;
   const [readoutAt, lampAt] = [knots, knots + 1];
   let matrix = new Float64Array(0);
+  let told = new Float64Array(0);
   let noise = 0;
   let before = Infinity;
   for (let round = 0; ; round += 1) {
@@ -141,6 +158,7 @@ export function refineMotion(
       addAt(lampAt, readoutAt, perLampHz * perReadout);
       addAt(lampAt, lampAt, perLampHz ** 2);
     }
+    told = matrix.slice();
     const { coefficients } = motion.phase;
     const stiffness = noise / bend ** 2;
     for (let knot = 1; knot < knots - 1; knot += 1) {
@@ -209,6 +227,7 @@ export function refineMotion(
     fit,
     columns,
     commonWeight: filter.commonWeight,
+    phaseFreedom: freedomOf(matrix, told, size, knots),
     gonePhaseDeviation: deviationOf(gone),
     readoutDeviation: deviationOf(readout),
   };

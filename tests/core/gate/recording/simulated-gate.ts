@@ -159,7 +159,7 @@ function gainsOf(scene: GateScene, count: number, uniform: () => number): Float6
   return gains;
 }
 
-const LAMP_STEPS = 16;
+const LAMP_STEPS = 24;
 
 /** What the camera files of a lit, empty gate. */
 export function simulateGate(scene: GateScene): SimulatedGate {
@@ -179,6 +179,10 @@ export function simulateGate(scene: GateScene): SimulatedGate {
     () => 0.8 + 0.2 * uniform(),
   );
 
+  // Mean of the lamp over a step, not its level in the middle.
+  const stepAngle = (Math.PI * lampHz * exposureSeconds) / LAMP_STEPS;
+  const lampSwing = (lampDepth * Math.sin(stepAngle)) / stepAngle;
+
   const rowLight = (start: number): number => {
     const end = start + exposureSeconds;
     let sum = 0;
@@ -189,7 +193,7 @@ export function simulateGate(scene: GateScene): SimulatedGate {
         const time = start + (exposureSeconds * step) / LAMP_STEPS;
         const after = until(positionAt(time));
         const middle = time - exposureSeconds / LAMP_STEPS / 2;
-        const lamp = 1 + lampDepth * Math.sin(2 * Math.PI * lampHz * middle + lampPhase);
+        const lamp = 1 + lampSwing * Math.sin(2 * Math.PI * lampHz * middle + lampPhase);
         sum += (after - before) * lamp;
         before = after;
       }
