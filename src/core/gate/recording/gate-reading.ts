@@ -98,7 +98,14 @@ export interface GateReading {
 
 /** Why a recording is not read. */
 export type GateRefusalReason =
-  'too-short' | 'clipped' | 'black' | 'something-moves' | 'irregular-times' | 'two-answers';
+  | 'too-short'
+  | 'clipped'
+  | 'black'
+  | 'something-moves'
+  | 'irregular-times'
+  | 'two-answers'
+  | 'slow-beat'
+  | 'unexplained';
 
 /** One of two answers that a recording leaves open. */
 export interface PossibleAnswer {

@@ -16,6 +16,7 @@ const CHART_SECONDS = 0.25;
 export function measuredFilmRate(
   refined: RefinedMotion,
   durationSeconds: number,
+  slackFps = 0,
 ): MeasuredFilmRate {
   const { phase } = refined.motion;
   const goneBetween = (from: number, to: number): number =>
@@ -23,7 +24,8 @@ export function measuredFilmRate(
   const filmFps = goneBetween(0, durationSeconds) / durationSeconds;
   const errorFps =
     (STATED_DEVIATIONS * refined.gonePhaseDeviation) / durationSeconds +
-    CAMERA_CLOCK_SHARE * filmFps;
+    CAMERA_CLOCK_SHARE * filmFps +
+    slackFps;
   let [slowestFps, fastestFps] = [Infinity, 0];
   for (let start = 0; start + 1 <= durationSeconds + 1e-9; start += CHART_SECONDS) {
     const rate = goneBetween(start, start + 1);

@@ -20,6 +20,7 @@ import { gateRipples, type GateRipples } from './gate-ripple.ts';
 import { gateSamples, type GateSamples } from './gate-samples.ts';
 import type { LightModel } from './light-model.ts';
 import { beatTurns, measuredFilmRate, speedChart } from './measured-rate.ts';
+import { LAMP_DEVIATION_HZ } from './refine-motion.ts';
 import { slowCurves } from './slow-change.ts';
 
 /** A film rate may be so far from what the reader expects, when nothing is said, share. */
@@ -53,6 +54,21 @@ const UNEXPLAINED_PART = 0.12;
 /** An answer that the bench allows may fit worse by this share than one that it does not. */
 const PLAUSIBLE_SHARE = 0.2;
 
+/** Flicker below this part of a slow change cannot be told from what the slow change leaves. */
+const HIDDEN_PART = 0.12;
+
+/** No automatic exposure and no lamp changes slowly by more than this, share of the mean. */
+const MOST_SLOW_CHANGE = 0.4;
+
+/** A lamp this near to a multiple of the camera rate looks like a slow change, Hz. */
+const STANDING_LAMP_HZ = 0.5;
+
+/** Rows read within this time all see the same light, s. */
+const GLOBAL_SECONDS = 0.0005;
+
+/** A second line of a lamp must be this strong beside the first to tell film and lamp apart. */
+const SECOND_LINE_PART = 0.3;
+
 /** The readout time is given when it is known this well, s. */
 const READOUT_KNOWN_SECONDS = 0.001;
 
@@ -69,11 +85,17 @@ function inReadingOrder(light: BandLight, isReadUpwards: boolean): BandLight {
 const slowCause = ({ slow }: LightModel): GateCause =>
   slow === 'drift' ? 'drift' : 'automatic-exposure';
 
+/** Whether what turns with film and lamp is too weak beside a slow change to be told from its leftovers. */
+const isHiddenBySlow = (ripples: GateRipples): boolean =>
+  ripples.most - ripples.least < HIDDEN_PART * ripples.slow;
+
 /** The causes with a change of their own, the largest first. */
 function foundCauses(model: LightModel, ripples: GateRipples): readonly FoundCause[] {
-  const all: { readonly cause: GateCause; readonly change: number }[] = model.families.map(
-    (family) => ({ cause: family, change: ripples[family] }),
-  );
+  const families = isHiddenBySlow(ripples) ? [] : model.families;
+  const all: { readonly cause: GateCause; readonly change: number }[] = families.map((family) => ({
+    cause: family,
+    change: ripples[family],
+  }));
   if (model.slow !== 'none') all.push({ cause: slowCause(model), change: ripples.slow });
   const largest = Math.max(0, ...all.map(({ change }) => change));
   const named = all.filter(
@@ -109,12 +131,42 @@ function isSameAnswer(a: Answer, b: Answer): boolean {
   return Math.abs(a.filmFps / b.filmFps - 1) < SAME_RATE;
 }
 
+/** What else a slow change, or what looks like one, may be; undefined when it is nothing else. */
+function slowLookalike(answer: Answer, cameraFps: number): PossibleAnswer | undefined {
+  const { model, ripples, causes, filmFps } = answer;
+  const main = causes[0]?.cause;
+  if (main === 'automatic-exposure' || main === 'drift') {
+    // So large a change is the beat of a shutter that runs almost in step with the camera.
+    return ripples.slow > MOST_SLOW_CHANGE ? { cause: 'shutter', filmFps: undefined } : undefined;
+  }
+  if (main !== 'lamp' || model.refined === undefined) return undefined;
+  const { lampHz, readoutSeconds } = model.refined.motion;
+  const isStanding = Math.abs(beatHz(lampHz, cameraFps)) < STANDING_LAMP_HZ;
+  return isStanding && readoutSeconds < GLOBAL_SECONDS ? { cause: 'lamp', filmFps } : undefined;
+}
+
 /** Change from frame to frame that all bands share and the explanation leaves, beyond noise. */
 function unexplainedShare({ squares }: LightModel, samples: GateSamples): number {
   const { common, single } = squares;
   const noise = single / (BAND_COUNT - 1);
   if (common < UNEXPLAINED_FACTOR * noise) return 0;
   return Math.sqrt((common - noise) / samples.changes.length);
+}
+
+/**
+ * Uncertainty of a film rate that only one line of a lamp tells: such a line gives the film rate less
+ * the lamp's, and the lamp is as uncertain as the mains.
+ */
+function lampSlackFps({ families, lines, refined }: LightModel, flashesPerFrame: number): number {
+  if (refined === undefined || families.some((family) => family !== 'lamp')) return 0;
+  const { factors } = refined.fit;
+  const swings = lines
+    .map(({ film }, index) =>
+      film === 0 ? 0 : Math.hypot(factors[2 * index] ?? 0, factors[2 * index + 1] ?? 0),
+    )
+    .sort((a, b) => b - a);
+  const isTold = (swings[1] ?? 0) > SECOND_LINE_PART * (swings[0] ?? 0);
+  return isTold ? 0 : (3 * LAMP_DEVIATION_HZ) / flashesPerFrame;
 }
 
 /** Half the largest ripple that would have been missed, share of the mean. */
@@ -211,6 +263,11 @@ function describe(
   }
 
   const { refined } = model;
+  const slowRival = slowLookalike(answer, cameraFps);
+  if (slowRival !== undefined) {
+    const possible = [{ cause: slowCause(steady), filmFps: undefined }, slowRival];
+    return gateRefusal('two-answers', { answers: possible });
+  }
   if (main === 'shutter' && refined !== undefined) {
     const turns = beatTurns(refined, flashesPerFrame, cameraFps, durationSeconds);
     if (turns < FEWEST_BEAT_TURNS) return gateRefusal('slow-beat', { amount: turns });
@@ -221,13 +278,23 @@ function describe(
     return gateRefusal('unexplained', { amount: unexplained });
   }
   const isFilmSeen =
-    refined !== undefined && rival === undefined && model.score - steady.score > FILM_RATE_GAIN;
+    refined !== undefined &&
+    rival === undefined &&
+    !isHiddenBySlow(ripples) &&
+    model.score - steady.score > FILM_RATE_GAIN;
   const filmRate =
-    refined === undefined || !isFilmSeen ? undefined : measuredFilmRate(refined, durationSeconds);
-  const isReadoutSeen = isFilmSeen && refined.readoutDeviation * 2.5 < READOUT_KNOWN_SECONDS;
+    refined === undefined || !isFilmSeen
+      ? undefined
+      : measuredFilmRate(refined, durationSeconds, lampSlackFps(model, flashesPerFrame));
+  // The lines of a lamp by themselves tell the delay of the rows too loosely.
+  const isFilmLocked = model.families.some((family) => family !== 'lamp');
+  const isReadoutSeen =
+    isFilmSeen && isFilmLocked && refined.readoutDeviation * 2.5 < READOUT_KNOWN_SECONDS;
   const readoutSeconds = isReadoutSeen ? refined.motion.readoutSeconds : undefined;
   const flash = filmRate === undefined ? undefined : flashRateHz(filmRate.filmFps, flashesPerFrame);
-  const [least, most] = [1 + ripples.least, 1 + ripples.most];
+  const isHidden = isHiddenBySlow(ripples);
+  const [least, most] = isHidden ? [1, 1] : [1 + ripples.least, 1 + ripples.most];
+  const hiddenShare = isHidden ? (HIDDEN_PART * ripples.slow) / 2 : 0;
   return {
     kind: 'reading',
     cameraFps,
@@ -242,7 +309,7 @@ function describe(
       isAtLeast: !ripples.isWhole,
     },
     isEven: causes.every(({ ripplePercent }) => ripplePercent < EVEN_PERCENT),
-    quietPercent: 100 * quietShare(model, samples),
+    quietPercent: 100 * Math.max(hiddenShare, quietShare(model, samples)),
     readoutSeconds,
     readoutErrorSeconds: isReadoutSeen ? 2.5 * refined.readoutDeviation : undefined,
     bandsDownPicture:
