@@ -52,6 +52,9 @@ const NEARLY = 0.85;
 /** Lamp rates about the nominal one from which the film is looked for, Hz. */
 const LAMP_OFFSETS_HZ = [-0.2, 0, 0.2];
 
+/** Part of the changes that a good explanation leaves at most. */
+const LITTLE = 0.05;
+
 /** Tracks followed up for one cause. */
 const MOST_TRACKS = 3;
 
@@ -88,6 +91,8 @@ class Workshop {
   readonly search: LineSearch;
   readonly curves: Readonly<Record<SlowChange, SlowCurves>>;
   readonly spectra: readonly SegmentSpectra[];
+  /** Sum of the squares of all changes. */
+  readonly all: number;
 
   constructor(samples: GateSamples, values: Float64Array, search: LineSearch) {
     this.samples = samples;
@@ -98,6 +103,7 @@ class Workshop {
       drift: slowCurves('drift', samples),
       hunting: slowCurves('hunting', samples),
     };
+    this.all = values.reduce((sum, value) => sum + value * value, 0);
     const changing = { ...samples, changes: values };
     this.spectra = [SHORT_SEGMENTS, LONG_SEGMENTS].map(
       (plan) => new SegmentSpectra(changing, plan),
@@ -167,18 +173,23 @@ class Workshop {
     const { flashesPerFrame } = this.search;
     const searched = searchLines(family, flashesPerFrame);
     const lines = familyLines(family, flashesPerFrame);
-    const [first, ...others] = tracks
+    const followed = tracks
       .filter(({ score }) => score >= NEARLY * best.score)
-      .slice(0, MOST_TRACKS)
-      .map(({ motion }) => {
-        const start = this.inStep(family, searched, lines, slow, motion);
-        return this.refine([family], lines, slow, start, 3);
-      });
-    if (first === undefined) return this.steady(slow);
-    const better = bestOf([first, ...others]);
+      .slice(0, MOST_TRACKS);
+    let better = this.steady(slow);
+    for (const { motion } of followed) {
+      const start = this.inStep(family, searched, lines, slow, motion);
+      better = bestOf([better, this.refine([family], lines, slow, start, 3)]);
+      if (this.leavesLittle(better)) break;
+    }
     const motion = better.refined?.motion;
     if (motion === undefined) return better;
     return this.withBestSlow(this.refine([family], lines, slow, motion, 6));
+  }
+
+  /** Whether an explanation leaves so little that another track of its cause need not be tried. */
+  leavesLittle({ refined, squares }: LightModel): boolean {
+    return refined !== undefined && squares.common + squares.single < LITTLE * this.all;
   }
 
   /** A rough motion brought in step with the strongest line; for a lamp, at its best rate. */
@@ -217,7 +228,7 @@ class Workshop {
   /** A further cause beside those found, with the film as it was found to run. */
   addCause(model: LightModel, family: LineFamily): LightModel {
     const { refined } = model;
-    if (refined === undefined) return this.explainBy(this.tracks(family), model.slow);
+    if (refined === undefined) return model;
     const { flashesPerFrame, lampRatesHz } = this.search;
     const added = familyLines(family, flashesPerFrame);
     const lines = [...model.lines, ...added];
@@ -292,7 +303,7 @@ function extended(
   start: LightModel,
 ): LightModel {
   let model = start;
-  for (let round = 0; round < families.length; round += 1) {
+  for (;;) {
     const before = workshop.withFineLines(model);
     const further = families
       .filter((family) => !before.families.includes(family))
@@ -301,7 +312,6 @@ function extended(
     model = bestOf([before, ...further]);
     if (model.score < before.score + LEAST_GAIN) return before;
   }
-  return model;
 }
 
 /**
@@ -323,20 +333,18 @@ export function explainLight(samples: GateSamples, search: LineSearch): Explanat
   const steady = bestOf([still, workshop.steady('drift'), workshop.steady('hunting')]);
   const tracks = families.map((family) => workshop.tracks(family));
   const most = Math.max(...tracks.map(([best]) => best?.score ?? 0));
-  const slowBefore: readonly SlowChange[] =
-    steady.slow === 'none' ? ['none'] : ['none', steady.slow];
   const single = tracks
     .filter(([best]) => (best?.score ?? 0) >= HOPELESS_SHARE * most)
-    .flatMap((each): readonly LightModel[] => {
-      const [first, ...others] = slowBefore.map((slow) => workshop.explainBy(each, slow));
-      return first === undefined ? [] : [bestOf([first, ...others])];
+    .map((each) => {
+      const plain = workshop.explainBy(each, 'none');
+      if (steady.slow === 'none' || workshop.leavesLittle(plain)) return plain;
+      return bestOf([plain, workshop.explainBy(each, steady.slow)]);
     })
     .filter((model) => !isTooMuchLamp(model) && model.score > steady.score + LEAST_GAIN);
   const best = bestOf([steady, ...single]);
   const gain = best.score - still.score;
   const promising = single.filter(({ score }) => score >= best.score - PROMISING_SHARE * gain);
-  const starts = best === steady ? [steady, ...promising] : promising;
-  const models = starts.map((start) => extended(workshop, families, start));
+  const models = promising.map((start) => extended(workshop, families, start));
   const first = bestOf([steady, ...models]);
   const mirrored = workshop.mirrored(first);
   const all = mirrored === undefined ? models : [...models, mirrored];

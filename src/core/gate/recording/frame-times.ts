@@ -88,7 +88,14 @@ export function readFrameClock(
     if (offset > HOPELESS_OFFSET || isRepeat) isHopeless = true;
   }
   if (isHopeless || off > LARGEST_OFF_SHARE * count) {
-    return { irregular: { frame: firstOff, seconds: timeOf(firstOff) } };
+    // The line runs through bad times too, so the place is looked for in the steps themselves.
+    const usual = ordered[Math.floor(ordered.length / 2)] ?? period;
+    const jump = steps.findIndex((step) => {
+      const frames = step / usual;
+      return Math.abs(frames - Math.max(1, Math.round(frames))) > LARGEST_OFFSET;
+    });
+    const frame = jump >= 0 ? jump + 1 : firstOff;
+    return { irregular: { frame, seconds: timeOf(frame) } };
   }
   const first = frameNumbers[0] ?? 0;
   const numbers = frameNumbers.map((number) => number - first);

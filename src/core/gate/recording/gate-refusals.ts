@@ -71,6 +71,7 @@ export function unusableLight(light: BandLight, durationSeconds: number): GateRe
  * @param samples   the recording
  * @param residual  what the explanation leaves of its changes
  * @param flicker   change of light that was explained, peak to peak, share
+ * @returns the refusal with time and band; undefined when nothing moves
  */
 export function movingThing(
   samples: GateSamples,

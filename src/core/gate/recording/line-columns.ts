@@ -12,7 +12,11 @@ export interface Motion {
   readonly nominalLampHz: number;
 }
 
-/** Delay of a band's middle after the first row, as a share of the readout time. */
+/**
+ * Delay of a band's middle after the first row, as a share of the readout time.
+ *
+ * @example bandDelay(1) // 0.125
+ */
 export const bandDelay = (band: number): number => (band + 0.5) / BAND_COUNT;
 
 /**

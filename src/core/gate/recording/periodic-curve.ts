@@ -43,6 +43,7 @@ const LARGEST_GAP = 1 / 24;
  * @param turnsPerFrame turns in a film frame: 1 for the whole frame, the flashes for one flash
  * @param phases        phases of a turn
  * @param noise         squared deviation of a sample
+ * @returns the curve and which of its phases the clip shows
  */
 export function periodicCurve(
   samples: GateSamples,

@@ -248,11 +248,11 @@ export interface TrueRipples {
 const PHASES = 720;
 const LAMP_PHASES = 36;
 
-const spread = (values: ArrayLike<number>): number => {
+const spread = (values: Float64Array): number => {
   let [least, most] = [Infinity, -Infinity];
-  for (let index = 0; index < values.length; index += 1) {
-    least = Math.min(least, values[index]!);
-    most = Math.max(most, values[index]!);
+  for (const value of values) {
+    least = Math.min(least, value);
+    most = Math.max(most, value);
   }
   return most - least;
 };
