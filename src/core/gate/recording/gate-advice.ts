@@ -1,6 +1,15 @@
+import { fitsCameraFrame, matchingExposureSeconds } from '../exposure.ts';
+import { hasEqualBlades } from '../shutter.ts';
 import { ratioStops } from '../light-stops.ts';
 import { adviseSetting, NUDGE_PERCENT } from '../setting-advice.ts';
 import type { FoundCause, GateAdvice, GateBench } from './gate-reading.ts';
+
+const NO_ADVICE: GateAdvice = {
+  setting: undefined,
+  exposureStops: undefined,
+  matchingFilmFps: undefined,
+  wholeFilmFrameSeconds: undefined,
+};
 
 /** Flashes in one exposure that are tried when the film rate is brought to the exposure. */
 const MOST_FLASHES = 12;
@@ -40,9 +49,17 @@ export function gateAdvice(
 ): GateAdvice {
   const isOfShutter = causes.some(({ cause }) => cause === 'shutter' || cause === 'unequal');
   if (filmFps === undefined || !isOfShutter) {
-    return { setting: undefined, exposureStops: undefined, matchingFilmFps: undefined };
+    return NO_ADVICE;
   }
   const { exposureSeconds, shutter, rippleLimitPercent, flashesPerFrame } = bench;
+  const isUnequal = causes.some(
+    ({ cause, ripplePercent }) => cause === 'unequal' && ripplePercent > rippleLimitPercent,
+  );
+  if (isUnequal && hasEqualBlades(shutter)) {
+    const wholeFilmFrame = matchingExposureSeconds(filmFps, 1, 1);
+    const isFitting = fitsCameraFrame(wholeFilmFrame, cameraFps);
+    return { ...NO_ADVICE, wholeFilmFrameSeconds: isFitting ? wholeFilmFrame : undefined };
+  }
   const setting = adviseSetting(
     { filmFps, cameraFps, exposureSeconds },
     { shutter, readoutSeconds: readoutSeconds ?? bench.readoutSeconds, rippleLimitPercent },
@@ -51,6 +68,7 @@ export function gateAdvice(
   return {
     setting,
     exposureStops: advised === undefined ? undefined : ratioStops(advised / exposureSeconds),
+    wholeFilmFrameSeconds: undefined,
     matchingFilmFps: matchingFilmRate(filmFps, flashesPerFrame, exposureSeconds),
   };
 }

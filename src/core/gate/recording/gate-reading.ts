@@ -61,12 +61,21 @@ export interface MeasuredRipple {
 
 /** What to change. */
 export interface GateAdvice {
-  /** For a cause in shutter, exposure and speed: the complete setting nearest to what is set. */
+  /**
+   * For a cause in shutter, exposure and speed: the complete setting nearest to what is set. Undefined
+   * where the light shows unequal blades that the bench describes as alike: then no setting found for
+   * blades alike would hold.
+   */
   readonly setting: Advice | undefined;
   /** Stops of light that the new exposure gains (+) or loses (−). */
   readonly exposureStops: number | undefined;
   /** Film rate at which the exposure in use would match, where a projector can be nudged there. */
   readonly matchingFilmFps: number | undefined;
+  /**
+   * Exposure of one whole film frame, s: the only one that unequal blades leave even, at the price of
+   * camera frames that blend two film frames. Undefined where it does not fit into a camera frame.
+   */
+  readonly wholeFilmFrameSeconds: number | undefined;
 }
 
 export interface GateReading {

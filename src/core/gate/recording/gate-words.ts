@@ -105,6 +105,10 @@ export const ADVICE_WORDS = {
   none: 'No usual setting gives even light and whole frames with this shutter.',
 } as const;
 
+/** What to say of an exposure of one whole film frame, the only one that unequal blades leave even. */
+export const WHOLE_FILM_FRAME_WORDS =
+  'Only an exposure of one whole film frame is even behind these blades, but then camera frames blend two film frames: use it to prove the cause, not to copy film.';
+
 /** Sentences of the reading itself. */
 export const READING_WORDS = {
   even: 'No flicker that anybody would see.',
