@@ -55,7 +55,7 @@ const UNEXPLAINED_PART = 0.12;
 const PLAUSIBLE_SHARE = 0.2;
 
 /** Flicker below this part of a slow change cannot be told from what the slow change leaves. */
-const HIDDEN_PART = 0.12;
+const HIDDEN_PART = 0.3;
 
 /** No automatic exposure and no lamp changes slowly by more than this, share of the mean. */
 const MOST_SLOW_CHANGE = 0.4;
@@ -151,6 +151,12 @@ function unexplainedShare({ squares }: LightModel, samples: GateSamples): number
   const noise = single / (BAND_COUNT - 1);
   if (common < UNEXPLAINED_FACTOR * noise) return 0;
   return Math.sqrt((common - noise) / samples.changes.length);
+}
+
+/** Without a delay from row to row the products of lamp and shutter cannot be told from each other. */
+function isLampUnderGlobalShutter({ families, refined }: LightModel): boolean {
+  const isLampAlone = families.every((family) => family === 'lamp');
+  return isLampAlone && (refined?.motion.readoutSeconds ?? 0) < GLOBAL_SECONDS;
 }
 
 /**
@@ -277,10 +283,14 @@ function describe(
   if (unexplained > Math.max(UNEXPLAINED_SHARE, UNEXPLAINED_PART * explained)) {
     return gateRefusal('unexplained', { amount: unexplained });
   }
+  // Lines too weak to be seen may be lines of something else: they tell no film rate.
+  const isEven = causes.every(({ ripplePercent }) => ripplePercent < EVEN_PERCENT);
   const isFilmSeen =
     refined !== undefined &&
     rival === undefined &&
     !isHiddenBySlow(ripples) &&
+    !isEven &&
+    !isLampUnderGlobalShutter(model) &&
     model.score - steady.score > FILM_RATE_GAIN;
   const filmRate =
     refined === undefined || !isFilmSeen
@@ -308,7 +318,7 @@ function describe(
       stops: least > 0 ? Math.log2(most / least) : undefined,
       isAtLeast: !ripples.isWhole,
     },
-    isEven: causes.every(({ ripplePercent }) => ripplePercent < EVEN_PERCENT),
+    isEven,
     quietPercent: 100 * Math.max(hiddenShare, quietShare(model, samples)),
     readoutSeconds,
     readoutErrorSeconds: isReadoutSeen ? 2.5 * refined.readoutDeviation : undefined,
