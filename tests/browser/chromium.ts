@@ -30,7 +30,7 @@ function usualPlaces(): readonly string[] {
   );
 }
 
-/** The browser inside an optional npm package: unpacks itself and its libraries; Linux only. */
+/** The browser inside an npm package: unpacks itself and its libraries; Linux only. */
 async function packagedBrowser(): Promise<string | undefined> {
   if (process.platform !== 'linux' || process.arch !== 'x64') return undefined;
   // Only with this set does the package unpack its own system libraries.
