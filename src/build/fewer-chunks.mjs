@@ -1,25 +1,28 @@
 /** A module that only one script needs stays with it. */
 const SHARED_BY = 2;
 
+/** What every form is made with; practice, cards and search have folders of their own. */
+const FORM =
+  /\/node_modules\/fraction\.js\/|\/src\/(?:quantity|worksheets\/machine)\/|\/src\/ui\/(?:bench\/|[^/]+$)/u;
+
 /**
- * Which script holds a shared module, by its folder; an earlier row goes before a later one, and takes what
- * its modules import along. So what every form is made with comes first, then the rooms: the file before
- * the gate, of which it shares little. A sheet of the reel brings nothing of the gate.
+ * Which script holds a shared module, by its folder: what every form is made with, or the room of a
+ * part of the job, so that a sheet of the reel brings nothing of the gate. What wakes the page's live
+ * parts belongs to the page itself. A script takes what its modules lean on with it, unless an earlier
+ * one of the list has it: so the rooms stand in the order in which they lean on each other.
  */
 const SCRIPTS = [
-  // What wakes the page's live parts belongs to the page itself, shared or not.
-  { name: 'page', test: /\/src\/ui\/islands\//u, minShareCount: 1 },
-  { name: 'preact', test: /node_modules[\\/]preact[\\/]/u, minShareCount: 1 },
-  {
-    name: 'form',
-    test: /\/node_modules\/fraction\.js\/|\/src\/quantity\/|\/src\/worksheets\/machine\/|\/src\/ui\/(?!practice\/)/u,
-  },
-  { name: 'gauges', test: /\/src\/core\/reel\/gauges/u },
+  { name: 'page', test: /\/src\/ui\/islands\//u },
+  { name: 'preact', test: /node_modules[\\/]preact[\\/]/u },
+  { name: 'form', test: FORM, minShareCount: SHARED_BY },
+  // The dimensions of the films, which sheets of every part of the job ask for.
+  { name: 'gauges', test: /\/src\/core\/reel\/gauges/u, minShareCount: SHARED_BY },
   ...['reel', 'file', 'gate', 'customer'].map((room) => ({
     name: room,
     test: new RegExp(`/src/(?:core|worksheets)/${room}/`, 'u'),
+    minShareCount: SHARED_BY,
   })),
-  { name: 'practice', test: /\/src\/ui\/practice\//u },
+  { name: 'practice', test: /\/src\/ui\/practice\//u, minShareCount: SHARED_BY },
 ];
 
 /** Vite's own way to load a script looks for styles and preloads first; here no script has any. */
@@ -65,10 +68,9 @@ export function fewerChunks() {
             output: {
               chunkFileNames: scriptName,
               codeSplitting: {
-                groups: SCRIPTS.map((script, row) => ({
-                  minShareCount: SHARED_BY,
+                groups: SCRIPTS.map((script, place) => ({
                   ...script,
-                  priority: SCRIPTS.length - row,
+                  priority: SCRIPTS.length - place,
                 })),
               },
             },

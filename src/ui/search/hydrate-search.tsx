@@ -15,14 +15,15 @@ function openOnce(files: RecordFiles): Promise<OpenedIndex> {
 }
 
 /**
- * Opens the search form that the build left shut.
+ * Brings the search form to life, with what was typed into it meanwhile.
  *
  * @returns writes its field again from what was asked
  */
 export function hydrateSearch(element: HTMLElement): () => void {
   const { firstRecords: first = '', allRecords: all = '' } = element.dataset;
   const open = (): Promise<OpenedIndex> => openOnce({ first, all });
-  const view = (): ComponentChildren => <SearchPage open={open} />;
+  const typed = element.querySelector('input')?.value ?? '';
+  const view = (): ComponentChildren => <SearchPage open={open} typed={typed} />;
   hydrate(view(), element);
   return () => {
     render(view(), element);
