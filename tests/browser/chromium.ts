@@ -1,14 +1,13 @@
 import { join } from 'node:path';
 import { findProgram, isProgram } from '../tools/find-program.ts';
 
-/** Without a window and what belongs to it, the lighter build comes first. */
 const NAMES = [
-  'chromium-headless-shell',
   'chromium',
   'chromium-browser',
   'google-chrome',
   'google-chrome-stable',
   'microsoft-edge',
+  'chromium-headless-shell',
 ];
 
 /** Where browsers of the family stand that are on no PATH. */

@@ -23,6 +23,8 @@ export default defineConfig({
     // Beside other work a round may be slow; run.ts ends what does not end.
     testTimeout: 600_000,
     bail: 1,
+    // Modules kept from a run without the change would stand for the changed ones.
+    fsModuleCache: false,
     passWithNoTests: true,
   },
 });

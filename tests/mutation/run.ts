@@ -76,6 +76,19 @@ async function outcomeOf(mutant: Mutant, worker: number): Promise<Outcome> {
   return 'survived';
 }
 
+/** A source that cannot even be loaded must be noticed, or the run would prove nothing. */
+async function proveThatFaultsAreSeen(): Promise<void> {
+  const [file] = sources.keys();
+  const [round] = file === undefined ? [] : roundsFor(file, false);
+  if (file === undefined || round === undefined) throw new Error('nothing to change');
+  const text = join(folder, 'planted.ts');
+  writeFileSync(text, "throw new Error('planted');\n");
+  if ((await runRound(round, 600, { file, text })) !== 'failed') {
+    throw new Error(`a fault planted in ${file} is not seen by ${round.tests.join(' ')}`);
+  }
+}
+await proveThatFaultsAreSeen();
+
 const outcomes = new Map<Mutant, Outcome>();
 const queue = [...chosen];
 await Promise.all(

@@ -80,7 +80,7 @@ export async function watchCode(): Promise<CodeWatch> {
 
 /** The function that a place stands in; none where it runs as the module is loaded. */
 function functionAround(node: ts.Node): ts.FunctionLikeDeclaration | undefined {
-  let around: ts.Node | undefined = node.parent;
+  let around = node.parent as ts.Node | undefined;
   let found: ts.FunctionLikeDeclaration | undefined;
   let depth = 0;
   for (; around !== undefined; around = around.parent) {
