@@ -1,0 +1,61 @@
+import { FILE_LOOKS, SHUTTER_LOOKS, TONE_LOOKS } from './camera-looks.ts';
+import { FILM_LOOKS, LENS_LOOKS, RUNNING_LOOKS } from './film-looks.ts';
+import { SOUND_FILM, type FilmFaults } from '../gate/film-faults.ts';
+import { makeSetting, type BenchNumbers } from '../camera/setting.ts';
+import { NEUTRAL, type Tone } from '../camera/tone.ts';
+import { makeShown, USUAL_FILE, viewFps, type FileWay, type Shown, type View } from '../camera/views.ts';
+import { SOUND_BENCH, type Look } from './look.ts';
+
+/** Every fault that has a picture, by its id, and the picture where all is well. */
+export const LOOKS = {
+  sound: { name: 'All is well' } satisfies Look,
+  ...FILM_LOOKS,
+  ...RUNNING_LOOKS,
+  ...LENS_LOOKS,
+  ...SHUTTER_LOOKS,
+  ...TONE_LOOKS,
+  ...FILE_LOOKS,
+} as const satisfies Readonly<Record<string, Look>>;
+
+export type LookId = keyof typeof LOOKS;
+
+/** Everything that decides a picture, as plain data. */
+export interface Side {
+  readonly film: FilmFaults;
+  readonly bench: BenchNumbers;
+  readonly tone: Tone;
+  readonly file: FileWay;
+  readonly view: View;
+  /** Picture of the view that a still shows. */
+  readonly picture: number;
+}
+
+/** Film frame that a still shows when nothing else is said. */
+const BEST_FILM_FRAME = 60;
+
+/**
+ * A look on a bench, ready to be shown.
+ *
+ * @param bench  numbers of the bench that the look changes; one where all is well when left out
+ */
+export function sideOf(look: Look, bench: Partial<BenchNumbers> = {}): Side {
+  const numbers: BenchNumbers = { ...SOUND_BENCH, ...bench, ...look.bench };
+  const file: FileWay = { ...USUAL_FILE, ...look.file };
+  // Faults of the film are seen on whole pictures.
+  const view = look.view ?? (look.bench === undefined ? 'kept' : 'camera');
+  const filmFrame = look.filmFrame ?? BEST_FILM_FRAME;
+  const perFilmFrame = view === 'kept' ? 1 : viewFps(view, makeSetting(numbers), file) / numbers.filmFps;
+  return {
+    film: { ...SOUND_FILM, ...look.film },
+    bench: numbers,
+    tone: { ...NEUTRAL, ...look.tone },
+    file,
+    view,
+    picture: Math.round((filmFrame + 0.35) * perFilmFrame),
+  };
+}
+
+/** What makes the pictures of a side. */
+export function shownOf(side: Side): Shown {
+  return makeShown(makeSetting(side.bench), side.file);
+}
