@@ -5,7 +5,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    include: ['tests/worksheets/*.fuzz.ts'],
+    include: ['tests/{worksheets,scene}/*.fuzz.ts'],
     testTimeout: 300_000,
   },
 });

@@ -54,6 +54,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     types('src/worksheets/'),
     types('src/quantity/'),
   ],
+  // The drawn home movie and the camera that films it: a picture of what the core says.
+  'src/scene/': all('src/scene/', 'src/core/', 'src/quantity/', 'fraction.js'),
   // mediabunny: reads the frames of a video file over WebCodecs.
   'src/clip/': all('src/clip/', 'src/core/', 'src/quantity/', 'mediabunny'),
   'src/ui/': [

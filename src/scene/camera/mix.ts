@@ -84,7 +84,13 @@ export function makeMixer(tone: Tone): Mixer {
     return table;
   }
 
-  function mixOne(out: Uint32Array, from: number, to: number, bitmap: Bitmap, table: LightTable): void {
+  function mixOne(
+    out: Uint32Array,
+    from: number,
+    to: number,
+    bitmap: Bitmap,
+    table: LightTable,
+  ): void {
     for (let at = from; at < to; at += 1) {
       const pixel = bitmap[at] ?? 0;
       const red = codes[table[pixel & 255] ?? 0] ?? 0;
@@ -109,7 +115,8 @@ export function makeMixer(tone: Tone): Mixer {
         (firstTable[256 + ((a >> 8) & 255)] ?? 0) + (secondTable[256 + ((b >> 8) & 255)] ?? 0);
       const blue =
         (firstTable[512 + ((a >> 16) & 255)] ?? 0) + (secondTable[512 + ((b >> 16) & 255)] ?? 0);
-      out[at] = OPAQUE | ((codes[blue] ?? 0) << 16) | ((codes[green] ?? 0) << 8) | (codes[red] ?? 0);
+      out[at] =
+        OPAQUE | ((codes[blue] ?? 0) << 16) | ((codes[green] ?? 0) << 8) | (codes[red] ?? 0);
     }
   }
 

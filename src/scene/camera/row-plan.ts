@@ -69,7 +69,11 @@ export function filmFramePlan(filmFrame: number, rows: number): PicturePlan {
 }
 
 /** Two pictures laid over each other, each with its share of the light. */
-export function blendedPlan(first: PicturePlan, second: PicturePlan, secondShare: number): PicturePlan {
+export function blendedPlan(
+  first: PicturePlan,
+  second: PicturePlan,
+  secondShare: number,
+): PicturePlan {
   return first.map((parts, row) => {
     const weights = new Map<number, number>();
     const add = ({ filmFrame, weight }: RowPart, share: number): void => {

@@ -48,7 +48,12 @@ export const STANDING_FILM_FRAME = 60;
 function shutterOf(numbers: BenchNumbers): Shutter {
   const { flashesPerFrame, openFraction, pulldownBladeDegrees, edgeWipeDegrees = 0 } = numbers;
   if (numbers.bladeDegrees === undefined) {
-    return makeProjectorShutter(flashesPerFrame, openFraction, pulldownBladeDegrees, edgeWipeDegrees);
+    return makeProjectorShutter(
+      flashesPerFrame,
+      openFraction,
+      pulldownBladeDegrees,
+      edgeWipeDegrees,
+    );
   }
   return makeShutter(
     numbers.bladeDegrees.map(([open, closed]) => ({

@@ -1,12 +1,7 @@
 import Fraction from 'fraction.js';
 import { cameraFrameOf, makeKeepList, type KeepList } from '../../core/file/keep-list.ts';
 import { filmFrameAtOutput } from '../../core/file/repeat-pattern.ts';
-import {
-  blendedPlan,
-  cameraFramePlan,
-  filmFramePlan,
-  type PicturePlan,
-} from './row-plan.ts';
+import { blendedPlan, cameraFramePlan, filmFramePlan, type PicturePlan } from './row-plan.ts';
 import { STANDING_FILM_FRAME, type Setting } from './setting.ts';
 
 /**
@@ -53,7 +48,8 @@ export interface Kept {
 export function keptFrames(setting: Setting): Kept {
   const { filmFps, cameraFps, phase, exposureSeconds, readoutSeconds } = setting;
   const middleOf = (filmFrame: number): number =>
-    ((filmFrame + 0.5 - phase) * (1 / filmFps) - (exposureSeconds + readoutSeconds) / 2) * cameraFps;
+    ((filmFrame + 0.5 - phase) * (1 / filmFps) - (exposureSeconds + readoutSeconds) / 2) *
+    cameraFps;
   let firstFilmFrame = 0;
   while (middleOf(firstFilmFrame) < 0) firstFilmFrame += 1;
   // The list knows tenths of a camera frame.

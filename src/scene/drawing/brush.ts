@@ -7,7 +7,8 @@ export type Rgb = readonly [number, number, number];
 
 function trace(pen: Pen, points: readonly number[]): void {
   pen.beginPath();
-  for (let at = 0; at + 1 < points.length; at += 2) pen.lineTo(points[at] ?? 0, points[at + 1] ?? 0);
+  for (let at = 0; at + 1 < points.length; at += 2)
+    pen.lineTo(points[at] ?? 0, points[at + 1] ?? 0);
 }
 
 /** A filled polygon; points as x, y, x, y … */

@@ -25,7 +25,15 @@ export function hull(pen: Pen, x: number, y: number): void {
       [1.4, 'rgba(255,222,160,.33)'],
     ] as const) {
       const edge = y + down + strake * 6;
-      curves(pen, x - 110, edge - 9, x - 10, edge + 6 - strake * 1.6, x + 130, edge - 12 + strake * 0.4);
+      curves(
+        pen,
+        x - 110,
+        edge - 9,
+        x - 10,
+        edge + 6 - strake * 1.6,
+        x + 130,
+        edge - 12 + strake * 0.4,
+      );
       pen.strokeStyle = paint;
       pen.stroke();
     }

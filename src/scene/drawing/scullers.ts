@@ -83,7 +83,17 @@ export function scull(
   const bladeY = lockY + side * outward + (isNear ? 5 : 2) - stroke.lift;
   const gripX = lockX - Math.sin(stroke.turn) * SCULL.inboard;
   const gripY = lockY - side * 4 - 7 + stroke.lift * 0.2;
-  line(pen, isNear ? '#d9b06a' : '#94774b', isNear ? 2.6 : 2, gripX, gripY, lockX, lockY, bladeX, bladeY);
+  line(
+    pen,
+    isNear ? '#d9b06a' : '#94774b',
+    isNear ? 2.6 : 2,
+    gripX,
+    gripY,
+    lockX,
+    lockY,
+    bladeX,
+    bladeY,
+  );
   const turn = Math.atan2(bladeY - lockY, bladeX - lockX);
   pen.save();
   pen.translate(bladeX, bladeY);
@@ -91,7 +101,14 @@ export function scull(
   // A far blade is in the haze of its own spray; one in the water shows little more than its upper edge.
   const seen = (isNear ? 1 : 0.82) * (stroke.isDrive ? 0.7 : 1);
   oval(pen, isNear ? '#f6eed8' : '#b7b7a6', 6, 0, 11 * (isNear ? 1 : 0.86), stroke.blade * seen);
-  oval(pen, isNear ? '#1f6073' : '#3d6b78', 9, 0, 7.4 * (isNear ? 1 : 0.86), stroke.blade * seen * 0.96);
+  oval(
+    pen,
+    isNear ? '#1f6073' : '#3d6b78',
+    9,
+    0,
+    7.4 * (isNear ? 1 : 0.86),
+    stroke.blade * seen * 0.96,
+  );
   pen.restore();
   return { x: bladeX + Math.cos(turn) * 10, y: bladeY + Math.sin(turn) * 10 };
 }

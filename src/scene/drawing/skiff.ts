@@ -56,7 +56,13 @@ function wake(pen: Pen, x: number, y: number, filmFrame: number): void {
 }
 
 /** Spray where a blade goes in and comes out, drops on the way back. */
-function spray(pen: Pen, { x, y }: BladeTip, filmFrame: number, stroke: StrokePlace, alpha: number): void {
+function spray(
+  pen: Pen,
+  { x, y }: BladeTip,
+  filmFrame: number,
+  stroke: StrokePlace,
+  alpha: number,
+): void {
   const [first, second, third] = [filmFrame, filmFrame + 1, filmFrame + 2];
   if (!stroke.isDrive) {
     for (let drop = 0; drop < 5; drop += 1) {

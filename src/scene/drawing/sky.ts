@@ -13,7 +13,14 @@ const CLOUDS = [
 ] as const;
 const PUFFS = 34;
 
-function cloud(pen: Pen, x: number, y: number, width: number, height: number, series: number): void {
+function cloud(
+  pen: Pen,
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  series: number,
+): void {
   for (let puff = 0; puff < PUFFS; puff += 1) {
     const along = chance(puff, series) * 2 - 1;
     const heap = 1 - along * along;
@@ -29,7 +36,15 @@ function cloud(pen: Pen, x: number, y: number, width: number, height: number, se
   pen.save();
   pen.translate(x, y + height * 0.12);
   pen.scale(1, 0.09);
-  glow(pen, 0, 0, width * 0.5, 'rgba(150,170,178,.2)', 'rgba(160,178,184,.1)', 'rgba(160,180,184,0)');
+  glow(
+    pen,
+    0,
+    0,
+    width * 0.5,
+    'rgba(150,170,178,.2)',
+    'rgba(160,178,184,.1)',
+    'rgba(160,180,184,0)',
+  );
   pen.restore();
 }
 

@@ -51,7 +51,8 @@ function glitter(pen: Pen, filmFrame: number, pan: number): void {
     const y = SHORE.y + 6 + depth * 180;
     const spread = 26 + (y - SHORE.y) * 0.42;
     const series = filmFrame * 5 + 2;
-    const x = SUN.x - pan * 0.1 + (chance(index, series) + chance(index + 500, series) - 1) * spread;
+    const x =
+      SUN.x - pan * 0.1 + (chance(index, series) + chance(index + 500, series) - 1) * spread;
     const width = 1 + depth * 5.5 * chance(index, filmFrame + 7);
     oval(pen, 'rgba(255,250,226,.92)', x, y, width, 0.5 + depth * 1.1);
   }

@@ -56,8 +56,8 @@ export function stains(pen: Pen, filmFrame: number, strength: number): void {
     const x = chance(index, place + 70) * width;
     const y = chance(index, place + 71) * height;
     const radius = 9 + chance(index, place + 72) * 40;
-    oval(pen, 'rgba(255,246,222,.2)', x, y, radius, radius * 0.8);
-    pen.strokeStyle = 'rgba(70,50,30,.45)';
+    oval(pen, 'rgba(255,246,222,.3)', x, y, radius, radius * 0.8);
+    pen.strokeStyle = 'rgba(60,42,24,.6)';
     pen.lineWidth = 2;
     pen.stroke();
   }

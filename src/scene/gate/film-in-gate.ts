@@ -5,7 +5,7 @@ import { makeStillLayers } from '../drawing/still-layers.ts';
 import type { FilmFaults } from './film-faults.ts';
 import { focus } from './focus.ts';
 import { develop, grainTile } from './grain.ts';
-import { marksOnFilm } from './marks-on-film.ts';
+import { holeBeside, marksOnFilm } from './marks-on-film.ts';
 import { PITCH, placeInGate } from './place-in-gate.ts';
 import { plate } from './plate.ts';
 import { stockTables, type StockTables } from './stock.ts';
@@ -54,7 +54,10 @@ export function makeFilmInGate(makeSheet: MakeSheet, width: number): FilmInGate 
   const cover = sheet(1, true);
   const blurRoom = { small: sheet(1), scale };
   const tile = grainTile();
-  const stockOf = kept<StockTables>(({ fade }) => stockTables(fade), ({ fade }) => String(fade));
+  const stockOf = kept<StockTables>(
+    ({ fade }) => stockTables(fade),
+    ({ fade }) => String(fade),
+  );
   const lightOf = kept(
     (faults) => unevenLight(width, height, faults),
     ({ vignette, hotSpot }) => `${vignette} ${hotSpot}`,
@@ -68,6 +71,7 @@ export function makeFilmInGate(makeSheet: MakeSheet, width: number): FilmInGate 
     drawFilmFrame(picture.pen, filmFrame, layers);
     marksOnFilm(picture.pen, filmFrame, faults);
     gate.pen.drawImage(picture.image, x - 4, down - 3, PAGE.width + 8, PAGE.height + 6);
+    if (faults.aside > 0) holeBeside(gate.pen, x, down);
   }
 
   /** The strip in the gate: the film frame, and its neighbours where it leaves room for them. */
@@ -132,9 +136,12 @@ export function makeFilmInGate(makeSheet: MakeSheet, width: number): FilmInGate 
   function smeared(filmFrame: number, faults: FilmFaults): Uint8ClampedArray<ArrayBuffer> {
     if (bareFaults !== faults) bare.clear();
     bareFaults = faults;
-    const three = [filmFrame - 1, filmFrame, filmFrame + 1].map((frame) => bareFrame(frame, faults));
+    const three = [filmFrame - 1, filmFrame, filmFrame + 1].map((frame) =>
+      bareFrame(frame, faults),
+    );
     const [before, now, after] = three;
-    if (before === undefined || now === undefined || after === undefined) return developed(filmFrame, faults);
+    if (before === undefined || now === undefined || after === undefined)
+      return developed(filmFrame, faults);
     bare = new Map([...bare].filter(([frame]) => Math.abs(frame - filmFrame) <= 1));
     return travelSmear([before, now, after], width, height, faults);
   }

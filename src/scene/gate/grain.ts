@@ -54,7 +54,9 @@ export function develop(
 ): void {
   const kept = keptByColumn(width, faults);
   const strength = strengths(faults.grain);
-  const throws = [401, 402, 403].map((series) => Math.floor(chance(filmFrame, series) * SIDE * SIDE));
+  const throws = [401, 402, 403].map((series) =>
+    Math.floor(chance(filmFrame, series) * SIDE * SIDE),
+  );
   const [common = 0, redAt = 0, greenAt = 0] = throws;
   const blueAt = redAt + 9999;
   const height = pixels.length / 4 / width;
@@ -69,7 +71,8 @@ export function develop(
       const green = pixels[at + 1] ?? 0;
       const blue = pixels[at + 2] ?? 0;
       const redNoise = (all + 0.6 * (tile[(place + redAt) & MASK] ?? 0)) * (strength[red] ?? 0);
-      const greenNoise = (all + 0.6 * (tile[(place + greenAt) & MASK] ?? 0)) * (strength[green] ?? 0);
+      const greenNoise =
+        (all + 0.6 * (tile[(place + greenAt) & MASK] ?? 0)) * (strength[green] ?? 0);
       const blueNoise = (all + 0.6 * (tile[(place + blueAt) & MASK] ?? 0)) * (strength[blue] ?? 0);
       out[at] = redTable[inCode(red + ((redNoise * keep) | 0))] ?? 0;
       out[at + 1] = greenTable[inCode(green + ((greenNoise * keep) | 0))] ?? 0;

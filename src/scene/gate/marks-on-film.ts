@@ -57,13 +57,11 @@ function fog(pen: Pen, filmFrame: number, strength: number): void {
   pen.globalCompositeOperation = 'source-over';
 }
 
-/** The perforation holes beside the picture, seen where the film lies too far to one side. */
-function holesBeside(pen: Pen): void {
-  pen.fillStyle = '#0d0a07';
-  pen.fillRect(-60, -30, 58, height + 60);
+/** The hole beside the picture, seen where the film lies too far to one side; x, y is the frame's corner. */
+export function holeBeside(pen: Pen, x: number, y: number): void {
   pen.fillStyle = '#fffdf6';
   pen.beginPath();
-  pen.roundRect(-42, 170, 38, 120, 12);
+  pen.roundRect(x - 50, y + 180, 42, 120, 12);
   pen.fill();
 }
 
@@ -77,5 +75,4 @@ export function marksOnFilm(pen: Pen, filmFrame: number, faults: FilmFaults): vo
   scratches(pen, filmFrame, faults.scratch);
   mould(pen, filmFrame, faults.mould);
   if (faults.torn > 0) tear(pen, filmFrame);
-  if (faults.aside > 0) holesBeside(pen);
 }

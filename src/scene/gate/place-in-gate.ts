@@ -44,5 +44,5 @@ export function placeInGate(filmFrame: number, faults: FilmFaults): PlaceInGate 
     (SPLICE_JUMPS[sinceSplice(filmFrame)] ?? 0) * spliceJump +
     (hole === undefined ? 0 : (TORN_JUMPS[hole] ?? 0) * torn);
   const slid = slip * (filmFrame * 0.13 + 0.3 * wander(filmFrame / 2, 211)) + misframe;
-  return { x: weave * sideways + faults.aside * 46, y: weave * upright + jump, slid: inUnit(slid) };
+  return { x: weave * sideways + faults.aside * 62, y: weave * upright + jump, slid: inUnit(slid) };
 }

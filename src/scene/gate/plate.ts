@@ -38,7 +38,14 @@ function hairs(pen: Pen, filmFrame: number, strength: number): void {
   pen.beginPath();
   pen.moveTo(width - 10, 150);
   const reach = 12 + 30 * strength;
-  pen.bezierCurveTo(width - reach, 146 + sway * 0.4, width - reach - 4, 164 + sway, width - 20, 172 + sway);
+  pen.bezierCurveTo(
+    width - reach,
+    146 + sway * 0.4,
+    width - reach - 4,
+    164 + sway,
+    width - 20,
+    172 + sway,
+  );
   pen.stroke();
   if (strength < 0.8) return;
   pen.lineWidth = 1.6;

@@ -40,7 +40,7 @@ export function travelSmear(
   width: number,
   height: number,
   { smearUp, smearDown, smearShare }: FilmFaults,
-): Uint8ClampedArray {
+): Uint8ClampedArray<ArrayBuffer> {
   const pitch = Math.round(height * PITCH);
   const up = Math.round(smearUp * pitch);
   const down = Math.round(smearDown * pitch);

@@ -49,22 +49,26 @@ export const SHUTTER_LOOKS = {
   ghost: {
     name: 'Two pictures in one',
     bench: { cameraFps: 25, exposureSeconds: 1 / 27, readoutSeconds: 0 },
-    filmFrame: 90,
+    filmFrame: 80,
+    isMostBlended: true,
   },
   'part-ghost': {
     name: 'Two pictures in some rows',
     bench: { cameraFps: 25, exposureSeconds: 1 / 54, readoutSeconds: 0.03 },
-    filmFrame: 89,
+    filmFrame: 80,
+    isMostBlended: true,
   },
   'three-in-one': {
     name: 'Three pictures in one',
-    bench: { cameraFps: 8, exposureSeconds: 1 / 9, readoutSeconds: 0 },
-    filmFrame: 88,
+    bench: { cameraFps: 8, exposureSeconds: 1 / 8, readoutSeconds: 0 },
+    filmFrame: 80,
+    isMostBlended: true,
   },
   interlaced: {
     name: 'Combs at moving edges',
     bench: { cameraFps: 25, exposureSeconds: 1 / 54, readoutSeconds: 0, isInterlaced: true },
-    filmFrame: 90,
+    filmFrame: 80,
+    isMostBlended: true,
     wants: 'loupe',
   },
 } as const satisfies Record<string, Look>;
@@ -80,7 +84,13 @@ export const TONE_LOOKS = {
 
 /** Faults of files. */
 export const FILE_LOOKS = {
-  blended: { name: 'Neighbours blended', file: { copy: 'blend' }, view: 'television', filmFrame: 90 },
+  blended: {
+    name: 'Neighbours blended',
+    file: { copy: 'blend' },
+    view: 'television',
+    filmFrame: 80,
+    isMostBlended: true,
+  },
   'too-fast': { name: 'Too fast', file: { playedFps: 25 }, view: 'kept', wants: 'motion' },
   'too-slow': { name: 'Too slow', file: { playedFps: 12 }, view: 'kept', wants: 'motion' },
   doubled: { name: 'One lost, one twice', file: { lostEvery: 9 }, wants: 'motion' },

@@ -18,7 +18,7 @@ export const FILM_LOOKS = {
   scratches: { name: 'Scratches', film: { scratch: 1 } },
   mould: { name: 'Mould', film: { mould: 1 } },
   'drying-marks': { name: 'Drying marks', film: { stain: 1 } },
-  fog: { name: 'Light has got in at the side', film: { fog: 1 }, filmFrame: 66 },
+  fog: { name: 'Light has got in at the side', film: { fog: 1 }, filmFrame: 41 },
   faded: { name: 'Faded dye', film: { fade: 1 } },
   'half-faded': { name: 'Dye half faded', film: { fade: 0.5 } },
   coarse: { name: 'Coarse grain', film: { grain: 2 } },

@@ -15,6 +15,8 @@ export interface Look {
   readonly view?: View;
   /** Film frame at which it shows best; 60 when left out. */
   readonly filmFrame?: number;
+  /** The picture near that one which holds most of a second film frame. */
+  readonly isMostBlended?: true;
   /** What does not show in one still: it wants strips, motion or the loupe. */
   readonly wants?: 'strips' | 'motion' | 'loupe';
 }
