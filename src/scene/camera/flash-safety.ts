@@ -2,6 +2,7 @@ import { harmonicShare } from '../../core/gate/gate-light.ts';
 import { exposureRipple } from '../../core/gate/ripple.ts';
 import { beatHz } from '../../core/gate/beat.ts';
 import { viewFps, type Shown, type View } from './views.ts';
+import type { FilmFaults } from '../gate/film-faults.ts';
 import type { Tone } from './tone.ts';
 
 /**
@@ -50,15 +51,14 @@ function beats({ setting }: Shown, fps: number): readonly Beat[] {
   }).filter(({ swing }) => swing > UNSEEN);
 }
 
-/** Swing of all beats that can make more than three flashes a second, alone or together. */
+/**
+ * Swing of the beats above three a second. What is left is slower, and a sum of waves of up to three a
+ * second does not turn round more often than that.
+ */
 function fastPart(parts: readonly Beat[], speed: number): number {
-  let flashes = 0;
-  let swing = 0;
-  for (const beat of parts.toSorted((a, b) => a.hertz - b.hertz)) {
-    flashes += beat.hertz * speed;
-    if (flashes > MOST_FLASHES_PER_SECOND) swing += beat.swing;
-  }
-  return swing;
+  return parts
+    .filter(({ hertz }) => hertz * speed > MOST_FLASHES_PER_SECOND)
+    .reduce((sum, { swing }) => sum + swing, 0);
 }
 
 /**
@@ -80,4 +80,20 @@ export function safePlay(shown: Shown, view: View, tone: Tone, speed: number): S
   const allowed = SAFE_SWING / brightest;
   const contrast = fastSwing <= allowed ? 1 : allowed / fastSwing;
   return { contrast, swing, fastSwing };
+}
+
+/** Slow motion. */
+export const SLOW_SPEED: number = 1 / 4;
+
+/** Weave from which edges that jump to and fro flash by themselves; measured on the scene. */
+const RESTLESS_WEAVE = 1.2;
+
+/**
+ * Speed at which a side may play at most. A picture that slides or shakes flashes at every edge, and no
+ * contrast of the light helps: it plays slowly.
+ *
+ * @returns 1, or {@link SLOW_SPEED}
+ */
+export function fastestSpeed({ slip, weave }: FilmFaults): number {
+  return slip > 0 || weave > RESTLESS_WEAVE ? SLOW_SPEED : 1;
 }

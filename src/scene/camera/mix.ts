@@ -47,7 +47,7 @@ export interface Mixer {
 export function calmed(parts: readonly RowPart[], contrast: number): readonly RowPart[] {
   if (contrast === 1) return parts;
   const sum = parts.reduce((total, { weight }) => total + weight, 0);
-  if (sum === 0) return parts;
+  if (sum === 0) return parts.slice(0, 1).map((part) => ({ ...part, weight: 1 - contrast }));
   const factor = (1 + (sum - 1) * contrast) / sum;
   return parts.map(({ filmFrame, weight }) => ({ filmFrame, weight: weight * factor }));
 }

@@ -7,7 +7,7 @@ export interface RowPart {
   readonly weight: number;
 }
 
-/** What each row of a picture is made of, the top row first. A row without parts is black. */
+/** What each row of a picture is made of, the top row first. A row without light has one part of weight 0. */
 export type PicturePlan = readonly (readonly RowPart[])[];
 
 /** Less than this is rounding of the sum. */
@@ -42,7 +42,9 @@ function rowParts(setting: Setting, startSeconds: number): readonly RowPart[] {
     const weight = to > from ? lightBetween(light, from, to) / mean : 0;
     if (weight > NOTHING) parts.push({ filmFrame, weight });
   }
-  return parts;
+  // A row without light still names the film frame behind the blade: with lowered contrast it shows.
+  const behind = Math.floor((startSeconds + exposureSeconds / 2) / period);
+  return parts.length > 0 ? parts : [{ filmFrame: behind, weight: 0 }];
 }
 
 /**
@@ -95,6 +97,7 @@ export function filmFrameShares(plan: PicturePlan): readonly RowPart[] {
       all += weight;
     }
   }
+  if (all === 0) return [];
   return [...weights]
     .map(([filmFrame, weight]) => ({ filmFrame, weight: weight / all }))
     .sort((a, b) => b.weight - a.weight);

@@ -18,6 +18,9 @@ export interface PlaceInGate {
 const TORN_EVERY = 24;
 const TORN_JUMPS = [22, -12, 30] as const;
 
+/** A lost loop lets the strip slide by this share of a frame in a film frame. */
+const SLIDE = 0.13;
+
 /** Jumps of the first two film frames after a splice. */
 const SPLICE_JUMPS = [16, -6] as const;
 
@@ -43,6 +46,6 @@ export function placeInGate(filmFrame: number, faults: FilmFaults): PlaceInGate 
   const jump =
     (SPLICE_JUMPS[sinceSplice(filmFrame)] ?? 0) * spliceJump +
     (hole === undefined ? 0 : (TORN_JUMPS[hole] ?? 0) * torn);
-  const slid = slip * (filmFrame * 0.13 + 0.3 * wander(filmFrame / 2, 211)) + misframe;
+  const slid = slip * (filmFrame * SLIDE + 0.3 * wander(filmFrame / 2, 211)) + misframe;
   return { x: weave * sideways + faults.aside * 62, y: weave * upright + jump, slid: inUnit(slid) };
 }

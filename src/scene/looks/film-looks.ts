@@ -29,7 +29,7 @@ export const FILM_LOOKS = {
 
 /** Faults of the way the film runs and is framed. */
 export const RUNNING_LOOKS = {
-  weave: { name: 'Unsteady', film: { weave: 3 }, wants: 'motion' },
+  weave: { name: 'Unsteady', film: { weave: 1.8 }, wants: 'motion' },
   'lost-loop': { name: 'Lost loop', film: { slip: 1 }, filmFrame: 63 },
   misframed: { name: 'Framed too high', film: { misframe: 0.16 } },
   aside: { name: 'Holes in the picture', film: { aside: 1 } },
