@@ -5,6 +5,7 @@ import { fewerChunks } from './src/build/fewer-chunks.mjs';
 import { licences } from './src/build/licences.mjs';
 import { offlineCopy } from './src/build/offline-copy.mjs';
 import { previews } from './src/build/previews.mjs';
+import { sceneStills } from './src/build/scene-stills.mjs';
 import { searchIndex } from './src/build/search-index.mjs';
 import { subfolder } from './src/build/subfolder.mjs';
 import { sitemap } from './src/build/sitemap.mjs';
@@ -27,6 +28,7 @@ export default defineConfig({
     mdx(),
     preact(),
     licences(),
+    sceneStills(),
     subfolder(),
     subsetFonts(),
     searchIndex(),

@@ -60,6 +60,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/clip/': all('src/clip/', 'src/core/', 'src/quantity/', 'mediabunny'),
   'src/ui/': [
     ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/clip/', 'src/quantity/'),
+    // The viewer of the drawn home movie.
+    ...all('src/scene/'),
     // minisearch: the index of the search page.
     ...all('preact', 'minisearch'),
     types('src/core/'),
@@ -70,6 +72,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     ...all('src/components/', 'src/ui/', 'src/offline/', 'src/schemas/', 'src/pictures/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/machine/evaluate.ts'),
     ...all('src/worksheets/machine/entry-text.ts'),
+    // What a scene shows, and how its light swings, said in its alternative text.
+    ...all('src/scene/', 'node:crypto'),
     // The rules on cards for judgement are written at build only.
     ...all('src/worksheets/bench/rule-cards.ts'),
     ...all('preact', 'astro', 'astro:content', 'katex'),
@@ -93,6 +97,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     // node:os: faces for the preview pictures stand in a folder for a while.
     ...all('node:os'),
     ...all('node-html-parser', 'sharp', 'subset-font', 'vite'),
+    // The stills of scenes are drawn at build, without a browser.
+    ...all('src/scene/', '@napi-rs/canvas'),
   ],
   // The loader of the examples reads its files at build.
   'src/content.config.ts': all('src/schemas/', 'astro', 'astro:content', 'node:fs', 'yaml'),

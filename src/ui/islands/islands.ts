@@ -40,6 +40,14 @@ export const ISLANDS: readonly Island[] = [
     },
   },
   {
+    selector: 'scene-view',
+    when: 'touched',
+    async wake(element) {
+      const { hydrateScene } = await import('../scene/hydrate-scene.ts');
+      return hydrateScene(element);
+    },
+  },
+  {
     selector: 'practice-sheet',
     when: 'touched',
     async wake(element) {

@@ -1,0 +1,218 @@
+import { fastestSpeed, safePlay, SLOW_SPEED } from '../../scene/camera/flash-safety.ts';
+import { viewFps, type View } from '../../scene/camera/views.ts';
+import { REEL } from '../../scene/drawing/score.ts';
+import type { SceneData } from '../../scene/scene-data.ts';
+import type { Redraw } from '../islands/islands.ts';
+import { startFilmSupply } from './film-supply.ts';
+import { makeLoupe } from './loupe.ts';
+import { makePainted, makePainter, pictureAt, type Painted } from './painter.ts';
+import { makeReelClock } from './reel-clock.ts';
+import { pictureWords, swingWords } from './state-words.ts';
+
+/** The picture as it is drawn at most, pixels. */
+const FULL_WIDTH = 640;
+/** After so long the reel starts again, so that no number grows without end; whole loops. */
+const LONGEST_SECONDS = 600;
+
+/** What the reader has chosen. */
+interface Chosen {
+  view: View;
+  seconds: number;
+  isStrips: boolean;
+  isSlow: boolean;
+  split: number;
+}
+
+function partOf<Part extends HTMLElement>(element: HTMLElement, part: string): Part {
+  const found = element.querySelector<Part>(`[data-part="${part}"]`);
+  if (found === null) throw new Error(`a scene without ${part}`);
+  return found;
+}
+
+/** Changes what a scene shows, from outside: the sides of a front page that is live. */
+export type ShowSides = (data: SceneData) => void;
+
+/** Scenes that are alive, so that other parts of the page can change what they show. */
+export const liveScenes = new WeakMap<HTMLElement, ShowSides>();
+
+/**
+ * Brings a scene to life: it stays as still as it was until the reader asks.
+ *
+ * @param element  the scene's element, whose markup the component made
+ */
+export async function hydrateScene(element: HTMLElement): Promise<Redraw> {
+  const data = JSON.parse(element.dataset['scene'] ?? '') as SceneData;
+  const picture = partOf(element, 'picture');
+  const canvas = partOf<HTMLCanvasElement>(element, 'canvas');
+  const divider = partOf<HTMLInputElement>(element, 'divider');
+  const scrub = partOf<HTMLInputElement>(element, 'scrub');
+  const state = partOf(element, 'state');
+  const number = partOf(element, 'number');
+  const buttons = {
+    play: partOf<HTMLButtonElement>(element, 'play'),
+    slow: partOf<HTMLButtonElement>(element, 'slow'),
+    strips: partOf<HTMLButtonElement>(element, 'strips'),
+    loupe: partOf<HTMLButtonElement>(element, 'loupe'),
+    back: partOf<HTMLButtonElement>(element, 'back'),
+    next: partOf<HTMLButtonElement>(element, 'next'),
+  };
+  let painted: readonly Painted[] = data.sides.map(makePainted);
+  const firstOf = (): Painted => painted[0] ?? makePainted(data.sides[0] as never);
+  const startSeconds = ({ side, shown }: Painted): number =>
+    (side.picture + 0.01) / viewFps(side.view, shown.setting, shown.file);
+  const chosen: Chosen = {
+    view: firstOf().side.view,
+    seconds: startSeconds(firstOf()),
+    isStrips: data.starts === 'strips',
+    isSlow: false,
+    split: Number(divider.value) / 100,
+  };
+  const supply = await startFilmSupply(FULL_WIDTH, () => {
+    if (isWaiting) paint();
+  });
+  const painter = makePainter(canvas, supply);
+  const loupe = makeLoupe(picture, canvas, partOf<HTMLCanvasElement>(element, 'lens'));
+  let isWaiting = false;
+  const clock = makeReelClock(picture, tick, say);
+
+  const speed = (): number =>
+    Math.min(chosen.isSlow ? SLOW_SPEED : 1, ...painted.map(({ side }) => fastestSpeed(side.film)));
+  const safeties = () =>
+    painted.map(({ shown, side }) => safePlay(shown, chosen.view, side.tone, speed()));
+
+  function paint(): void {
+    const isDone = painter.paint(painted, {
+      view: chosen.view,
+      seconds: chosen.seconds,
+      isStrips: chosen.isStrips,
+      isPlaying: clock.isPlaying,
+      split: chosen.split,
+      contrasts: clock.isPlaying ? safeties().map(({ contrast }) => contrast) : [],
+    });
+    isWaiting = !isDone;
+    if (!isDone) return;
+    canvas.hidden = false;
+    loupe.draw();
+    number.hidden = chosen.isStrips;
+    number.textContent = String(filmFrameNow());
+  }
+
+  const filmFrameNow = (): number =>
+    Math.floor(chosen.seconds * firstOf().shown.setting.filmFps + 0.1) % REEL.filmFrames;
+
+  function tick(seconds: number): void {
+    chosen.seconds = (chosen.seconds + seconds * speed()) % LONGEST_SECONDS;
+    paint();
+    scrub.value = String(filmFrameNow());
+  }
+
+  /** Says what is shown; aloud only while it is still. */
+  function say(): void {
+    const isPlaying = clock.isPlaying;
+    const isReduced = matchMedia('(prefers-reduced-motion: reduce)').matches;
+    buttons.play.textContent = isReduced
+      ? 'Play is off: reduced motion'
+      : isPlaying
+        ? 'Pause'
+        : 'Play';
+    buttons.play.setAttribute('aria-disabled', String(isReduced));
+    buttons.slow.setAttribute('aria-pressed', String(chosen.isSlow));
+    buttons.strips.setAttribute('aria-pressed', String(chosen.isStrips));
+    buttons.loupe.setAttribute('aria-pressed', String(loupe.isOn));
+    element.dataset['is'] = isPlaying ? 'playing' : 'still';
+    picture.style.setProperty('--at', `${100 * chosen.split}%`);
+    state.setAttribute('aria-live', isPlaying ? 'off' : 'polite');
+    scrub.value = String(filmFrameNow());
+    state.textContent = sentences(isPlaying).join(' ');
+    if (!isPlaying) paint();
+  }
+
+  function sentences(isPlaying: boolean): readonly string[] {
+    const swings = safeties().map((safety, index) => {
+      const words = swingWords(safety, isPlaying);
+      return painted.length > 1 ? `${index === 0 ? 'Left' : 'Right'}: ${words}` : words;
+    });
+    if (isPlaying) {
+      const isForced = speed() < 1 && !chosen.isSlow;
+      const pace = speed() < 1 ? 'A quarter of the true speed' : 'True speed';
+      return [`${pace}${isForced ? ', because this fault flashes at every edge' : ''}.`, ...swings];
+    }
+    const first = pictureAt(firstOf(), chosen.view, chosen.seconds);
+    const what = chosen.isStrips
+      ? `Pictures ${first} to ${first + 12} side by side, a strip of each.`
+      : painted.map((one) => pictureWords(one, chosen.view, chosen.seconds)).join(' Right: ');
+    return [what, ...swings];
+  }
+
+  function step(by: number): void {
+    clock.pause();
+    chosen.isStrips = false;
+    const one = firstOf();
+    const fps = viewFps(chosen.view, one.shown.setting, one.shown.file);
+    const next = Math.max(0, pictureAt(one, chosen.view, chosen.seconds) + by);
+    chosen.seconds = (next + 0.01) / fps;
+    say();
+  }
+
+  buttons.play.addEventListener('click', () => {
+    if (clock.isPlaying) {
+      clock.pause();
+      return;
+    }
+    chosen.isStrips = false;
+    if (loupe.isOn) loupe.toggle();
+    clock.play();
+    say();
+  });
+  buttons.slow.addEventListener('click', () => {
+    chosen.isSlow = !chosen.isSlow;
+    say();
+  });
+  buttons.strips.addEventListener('click', () => {
+    clock.pause();
+    chosen.isStrips = !chosen.isStrips;
+    say();
+  });
+  buttons.loupe.addEventListener('click', () => {
+    clock.pause();
+    loupe.toggle();
+    say();
+  });
+  for (const [button, by] of [
+    [buttons.back, -1],
+    [buttons.next, 1],
+  ] as const) {
+    button.addEventListener('click', () => {
+      step(by);
+    });
+    // A held key must not turn single steps into flicker.
+    button.addEventListener('keydown', (event) => {
+      if (event.repeat) event.preventDefault();
+    });
+  }
+  divider.addEventListener('input', () => {
+    chosen.split = Number(divider.value) / 100;
+    picture.style.setProperty('--at', `${divider.value}%`);
+    if (!clock.isPlaying) paint();
+  });
+  scrub.addEventListener('input', () => {
+    clock.pause();
+    chosen.isStrips = false;
+    chosen.seconds = (Number(scrub.value) + 0.5) / firstOf().shown.setting.filmFps;
+    say();
+  });
+  element.addEventListener('change', ({ target }) => {
+    if (!(target instanceof HTMLInputElement) || target.type !== 'radio') return;
+    chosen.view = target.value as View;
+    say();
+  });
+
+  liveScenes.set(element, (next) => {
+    painted = next.sides.map(makePainted);
+    divider.hidden = painted.length < 2;
+    say();
+  });
+  element.dataset['ready'] = 'true';
+  say();
+  return say;
+}
