@@ -41,6 +41,14 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   build: { assets: 'assets', inlineStylesheets: 'never' },
   // Small files stay files: a data: URI would break the content security policy.
-  vite: { build: { assetsInlineLimit: 0 }, plugins: [fewerChunks()] },
+  vite: {
+    build: { assetsInlineLimit: 0 },
+    plugins: [fewerChunks()],
+    // A worker's file is called like every other script, so that its name tells its content.
+    worker: {
+      format: 'es',
+      rolldownOptions: { output: { entryFileNames: 'assets/[name].[hash].js' } },
+    },
+  },
   devToolbar: { enabled: false },
 });

@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto';
 import { safePlay } from '../scene/camera/flash-safety.ts';
 import type { BenchNumbers } from '../scene/camera/setting.ts';
-import { LOOKS, shownOf, sideOf, type LookId, type Side } from '../scene/looks/looks.ts';
+import { LOOKS, sideOf, type LookId } from '../scene/looks/looks.ts';
 import type { Look } from '../scene/looks/look.ts';
 import type { SceneData } from '../scene/scene-data.ts';
+import { shownOf, type Side } from '../scene/side.ts';
 import { readInput } from '../worksheets/machine/evaluate.ts';
 import { findWorksheet } from '../worksheets/registry.ts';
 import { allEntriesFromText } from './entries-from-text.ts';

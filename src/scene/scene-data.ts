@@ -1,4 +1,4 @@
-import type { Side } from './looks/looks.ts';
+import type { Side } from './side.ts';
 
 /** What a scene on a page shows, as plain data: its markup carries it, script and build read it. */
 export interface SceneData {

@@ -1,10 +1,10 @@
 import { makeMixer } from './camera/mix.ts';
-import { mixStrips, STRIPS, stripColumns } from './camera/strips.ts';
+import { dividerColumn, mixStrips } from './camera/strips.ts';
 import { picturePlan } from './camera/views.ts';
 import { PAGE } from './drawing/score.ts';
 import type { MakeSheet } from './drawing/sheet.ts';
 import { makeFilmInGate } from './gate/film-in-gate.ts';
-import { shownOf, type Side } from './looks/looks.ts';
+import { shownOf, type Side } from './side.ts';
 import type { SceneData } from './scene-data.ts';
 
 /** Draws the stills of scenes at one size. */
@@ -50,17 +50,11 @@ export function makeStills(makeSheet: MakeSheet, width: number): DrawStill {
     // Two sides: the divider stands in the middle, at a strip's edge.
     const other = new Uint32Array(out.length);
     sidePicture(second, starts, other);
-    const middle = dividerColumn(0.5, width, starts);
+    const middle = dividerColumn(0.5, width, starts === 'strips');
     for (let row = 0; row < height; row += 1) {
       const [from, to] = [row * width + middle, (row + 1) * width];
       out.set(other.subarray(from, to), from);
     }
     return out;
   };
-}
-
-/** Column at which the second side begins; in strips it falls between two of them. */
-export function dividerColumn(share: number, width: number, starts: SceneData['starts']): number {
-  if (starts === 'picture') return Math.round(share * width);
-  return stripColumns(Math.round(share * STRIPS), width).from;
 }

@@ -28,3 +28,14 @@ export function mixStrips(
     mixer.mix(out, width, planOf(strip), (filmFrame) => bitmapOf(strip, filmFrame), columns);
   }
 }
+
+/**
+ * Column at which the second side begins; in strips it falls between two of them.
+ *
+ * @param share  place of the divider, share of the width
+ */
+export function dividerColumn(share: number, width: number, isStrips: boolean): number {
+  if (!isStrips) return Math.round(share * width);
+  const strip = Math.round(share * STRIPS);
+  return strip === STRIPS ? width : stripColumns(strip, width).from;
+}

@@ -1,9 +1,10 @@
 import { FILE_LOOKS, SHUTTER_LOOKS, TONE_LOOKS } from './camera-looks.ts';
 import { FILM_LOOKS, LENS_LOOKS, RUNNING_LOOKS } from './film-looks.ts';
-import { SOUND_FILM, type FilmFaults } from '../gate/film-faults.ts';
+import { SOUND_FILM } from '../gate/film-faults.ts';
+import type { Side } from '../side.ts';
 import { filmFrameShares } from '../camera/row-plan.ts';
 import { makeSetting, type BenchNumbers } from '../camera/setting.ts';
-import { NEUTRAL, type Tone } from '../camera/tone.ts';
+import { NEUTRAL } from '../camera/tone.ts';
 import {
   makeShown,
   picturePlan,
@@ -27,17 +28,6 @@ export const LOOKS = {
 } as const satisfies Readonly<Record<string, Look>>;
 
 export type LookId = keyof typeof LOOKS;
-
-/** Everything that decides a picture, as plain data. */
-export interface Side {
-  readonly film: FilmFaults;
-  readonly bench: BenchNumbers;
-  readonly tone: Tone;
-  readonly file: FileWay;
-  readonly view: View;
-  /** Picture of the view that a still shows. */
-  readonly picture: number;
-}
 
 /** Film frame that a still shows when nothing else is said. */
 const BEST_FILM_FRAME = 60;
@@ -75,9 +65,4 @@ export function sideOf(look: Look, bench: Partial<BenchNumbers> = {}): Side {
     view,
     picture: look.isMostBlended === true ? mostBlended(shown, view, first) : first,
   };
-}
-
-/** What makes the pictures of a side. */
-export function shownOf(side: Side): Shown {
-  return makeShown(makeSetting(side.bench), side.file);
 }

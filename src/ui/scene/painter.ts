@@ -1,9 +1,8 @@
 import { makeMixer, type Bitmap, type Mixer } from '../../scene/camera/mix.ts';
 import { filmFrameShares, type PicturePlan } from '../../scene/camera/row-plan.ts';
-import { STRIPS, stripColumns } from '../../scene/camera/strips.ts';
+import { dividerColumn, STRIPS, stripColumns } from '../../scene/camera/strips.ts';
 import { picturePlan, viewFps, type Shown, type View } from '../../scene/camera/views.ts';
-import { shownOf, type Side } from '../../scene/looks/looks.ts';
-import { dividerColumn } from '../../scene/still.ts';
+import { shownOf, type Side } from '../../scene/side.ts';
 import type { FilmSupply } from './film-supply.ts';
 
 /** Film frames asked for before they are needed. */
@@ -115,7 +114,7 @@ export function makePainter(canvas: HTMLCanvasElement, supply: FilmSupply): Pain
   return {
     pixels,
     paint(painted, wanted) {
-      const middle = dividerColumn(wanted.split, width, wanted.isStrips ? 'strips' : 'picture');
+      const middle = dividerColumn(wanted.split, width, wanted.isStrips);
       let isDone = true;
       painted.forEach((one, index) => {
         const from = index === 0 ? 0 : middle;
