@@ -7,12 +7,12 @@ import { shownOf, type Side } from '../../src/scene/side.ts';
 import { blockMeans, countFlashes, type Flashing } from './flash-count.ts';
 import { makePaper } from './paper.ts';
 
-const WIDTH = 320;
-const HEIGHT = 240;
+/** Pixels in a row: fewer for the everyday run, where blocks are 3 pixels wide. */
+export type Fineness = 192 | 320;
 
 /** Film frames of one film, made once each: the reel is a loop. */
-export function filmStock(): (side: Side) => (filmFrame: number) => Uint32Array {
-  const filmInGate: FilmInGate = makeFilmInGate(makePaper, WIDTH);
+export function filmStock(width: Fineness): (side: Side) => (filmFrame: number) => Uint32Array {
+  const filmInGate: FilmInGate = makeFilmInGate(makePaper, width);
   let key = '';
   let made = new Map<number, Uint32Array>();
   return (side) => {
@@ -33,6 +33,7 @@ export function filmStock(): (side: Side) => (filmFrame: number) => Uint32Array 
 export function flashesPlayed(
   side: Side,
   bitmapOf: (filmFrame: number) => Uint32Array,
+  width: Fineness,
   { fromFilmFrame = 30, seconds = 3, asked = 1, contrast = -1 },
 ): Flashing {
   const speed = Math.min(asked, fastestSpeed(side.film));
@@ -40,16 +41,17 @@ export function flashesPlayed(
   const fps = viewFps(side.view, shown.setting, side.file);
   const shownContrast =
     contrast < 0 ? safePlay(shown, side.view, side.tone, speed).contrast : contrast;
+  const height = (width * 3) / 4;
   const mixer = makeMixer(side.tone);
-  const out = new Uint32Array(WIDTH * HEIGHT);
+  const out = new Uint32Array(width * height);
   const first = Math.round((fromFilmFrame / side.bench.filmFps) * fps);
   // A screen shows 60 pictures in a second; those in between are never seen.
   const every = Math.max(1, Math.floor((fps * speed) / 60));
   const run = [];
   for (let picture = first; picture < first + seconds * fps * speed; picture += every) {
-    const plan = picturePlan(shown, side.view, picture, HEIGHT);
-    mixer.mix(out, WIDTH, plan, bitmapOf, { from: 0, to: WIDTH }, shownContrast);
-    run.push(blockMeans(out, WIDTH));
+    const plan = picturePlan(shown, side.view, picture, height);
+    mixer.mix(out, width, plan, bitmapOf, { from: 0, to: width }, shownContrast);
+    run.push(blockMeans(out, width));
   }
   return countFlashes(run, (fps * speed) / every);
 }

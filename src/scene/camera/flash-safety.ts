@@ -16,6 +16,13 @@ const SAFE_SWING = 0.09;
 /** Relative luminance that nine tenths of the scene stay below, measured on its film frames. */
 export const BRIGHT_LUMINANCE = 0.62;
 
+/**
+ * The red flash of the same criterion: changes of (R − G − B) × 320 by more than 20 that touch a
+ * saturated red. The reddest part of the scene is the child's jersey; here both are shares of white.
+ */
+const REDDEST = 0.5;
+const SAFE_RED_SWING = 0.055;
+
 /** Harmonics of the film rate that are looked at; those above are less than a hundredth together. */
 const HARMONICS = 72;
 /** A part of the swing this small, share of the mean, flashes nowhere. */
@@ -77,7 +84,8 @@ export function safePlay(shown: Shown, view: View, tone: Tone, speed: number): S
   const fast = view === 'camera' ? fastPart(beats(shown, cameraFps), speed) : swing;
   const fastSwing = isTooSlowToFlash ? 0 : Math.min(swing, fast);
   const brightest = Math.min(1, BRIGHT_LUMINANCE * tone.exposure * Math.max(...tone.balance));
-  const allowed = SAFE_SWING / brightest;
+  const reddest = Math.min(1, REDDEST * tone.exposure * tone.balance[0]);
+  const allowed = Math.min(SAFE_SWING / brightest, SAFE_RED_SWING / reddest);
   const contrast = fastSwing <= allowed ? 1 : allowed / fastSwing;
   return { contrast, swing, fastSwing };
 }

@@ -1,4 +1,5 @@
 import { fastestSpeed, safePlay, SLOW_SPEED } from '../../scene/camera/flash-safety.ts';
+import { STRIPS } from '../../scene/camera/strips.ts';
 import { viewFps, type View } from '../../scene/camera/views.ts';
 import { REEL } from '../../scene/drawing/score.ts';
 import type { SceneData } from '../../scene/scene-data.ts';
@@ -127,21 +128,27 @@ export async function hydrateScene(element: HTMLElement): Promise<Redraw> {
     if (!isPlaying) paint();
   }
 
-  function sentences(isPlaying: boolean): readonly string[] {
-    const swings = safeties().map((safety, index) => {
-      const words = swingWords(safety, isPlaying);
-      return painted.length > 1 ? `${index === 0 ? 'Left' : 'Right'}: ${words}` : words;
+  /** A sentence or two for each side, under its name where there are two. */
+  function sidesWords(isPlaying: boolean): readonly string[] {
+    const swings = safeties().map((safety) => swingWords(safety, isPlaying));
+    return painted.map((one, index) => {
+      const side = painted.length < 2 ? '' : index === 0 ? 'Left: ' : 'Right: ';
+      const isNamed = !isPlaying && !chosen.isStrips;
+      const what = isNamed ? `${pictureWords(one, chosen.view, chosen.seconds)} ` : '';
+      return `${side}${what}${swings[index] ?? ''}`;
     });
+  }
+
+  function sentences(isPlaying: boolean): readonly string[] {
+    const sides = sidesWords(isPlaying);
     if (isPlaying) {
       const isForced = speed() < 1 && !chosen.isSlow;
       const pace = speed() < 1 ? 'A quarter of the true speed' : 'True speed';
-      return [`${pace}${isForced ? ', because this fault flashes at every edge' : ''}.`, ...swings];
+      return [`${pace}${isForced ? ', because this fault flashes at every edge' : ''}.`, ...sides];
     }
+    if (!chosen.isStrips) return sides;
     const first = pictureAt(firstOf(), chosen.view, chosen.seconds);
-    const what = chosen.isStrips
-      ? `Pictures ${first} to ${first + 12} side by side, a strip of each.`
-      : painted.map((one) => pictureWords(one, chosen.view, chosen.seconds)).join(' Right: ');
-    return [what, ...swings];
+    return [`Pictures ${first} to ${first + STRIPS - 1} side by side, a strip of each.`, ...sides];
   }
 
   function step(by: number): void {

@@ -6,10 +6,7 @@ import { pictureAt, type Painted } from './painter.ts';
 /** Rows that are enough to say what a picture holds. */
 const ROWS = 96;
 
-const percent = (share: number): string => {
-  const value = share * 100;
-  return `${value < 10 ? Number(value.toFixed(1)) : Math.round(value)}\u00a0%`;
-};
+const percent = (share: number): string => `${Number((share * 100).toPrecision(3))}\u00a0%`;
 
 const VIEW_WORDS: Readonly<Record<View, string>> = {
   film: 'Film frame',
