@@ -1,5 +1,10 @@
 import type { FilmFaults } from './gate/film-faults.ts';
-import { makeFilmInGate, type FilmInGate } from './gate/film-in-gate.ts';
+import {
+  hasRareFaults,
+  makeFilmInGate,
+  type FilmInGate,
+  type RareFaults,
+} from './gate/film-in-gate.ts';
 import type { MakeSheet } from './drawing/sheet.ts';
 
 // Draws film frames away from the page, so that nothing on it waits for them.
@@ -38,12 +43,18 @@ interface WorkerSelf {
 const worker = globalThis as unknown as WorkerSelf;
 
 let filmInGate: FilmInGate | undefined;
+let rare: RareFaults | undefined;
+
+async function answer({ key, filmFrame, faults }: WorkerWish): Promise<void> {
+  if (rare === undefined && hasRareFaults(faults)) {
+    rare = (await import('./gate/rare-faults.ts')).rareFaults;
+  }
+  if (filmInGate === undefined) return;
+  const { buffer } = filmInGate(filmFrame, faults);
+  worker.postMessage({ key, pixels: buffer }, [buffer]);
+}
 
 worker.onmessage = ({ data }) => {
-  if ('width' in data) {
-    filmInGate = makeFilmInGate(makeSheet, data.width);
-    return;
-  }
-  const { buffer } = filmInGate?.(data.filmFrame, data.faults) ?? new Uint8ClampedArray();
-  worker.postMessage({ key: data.key, pixels: buffer }, [buffer]);
+  if ('width' in data) filmInGate = makeFilmInGate(makeSheet, data.width, () => rare);
+  else void answer(data);
 };

@@ -3,7 +3,7 @@ import { dividerColumn, mixStrips } from './camera/strips.ts';
 import { picturePlan } from './camera/views.ts';
 import { PAGE } from './drawing/score.ts';
 import type { MakeSheet } from './drawing/sheet.ts';
-import { makeFilmInGate } from './gate/film-in-gate.ts';
+import { makeAnyFilmInGate } from './gate/any-film-in-gate.ts';
 import { shownOf, type Side } from './side.ts';
 import type { SceneData } from './scene-data.ts';
 
@@ -18,7 +18,7 @@ export type DrawStill = (scene: SceneData) => Uint32Array<ArrayBuffer>;
  */
 export function makeStills(makeSheet: MakeSheet, width: number): DrawStill {
   const height = Math.round((width * PAGE.height) / PAGE.width);
-  const filmInGate = makeFilmInGate(makeSheet, width);
+  const filmInGate = makeAnyFilmInGate(makeSheet, width);
 
   /** The whole picture of one side. */
   function sidePicture(side: Side, starts: SceneData['starts'], out: Uint32Array): void {

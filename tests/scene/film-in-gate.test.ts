@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { makeFilmInGate } from '../../src/scene/gate/film-in-gate.ts';
+import { makeAnyFilmInGate } from '../../src/scene/gate/any-film-in-gate.ts';
 import { SOUND_FILM } from '../../src/scene/gate/film-faults.ts';
 import { LOOKS, sideOf, type LookId } from '../../src/scene/looks/looks.ts';
 import { strokeAt } from '../../src/scene/drawing/stroke.ts';
 import { makePaper } from './paper.ts';
 import { goldenBlocks, GOLDEN_FILM_FRAMES, GOLDEN_FILE } from './golden.ts';
 
-const film = makeFilmInGate(makePaper, 320);
+const film = makeAnyFilmInGate(makePaper, 320);
 const ids = Object.keys(LOOKS) as LookId[];
 
 describe('film in the gate', () => {
@@ -18,7 +18,7 @@ describe('film in the gate', () => {
       film(7, SOUND_FILM);
       film(62, faults);
       expect(Buffer.compare(Buffer.from(film(61, faults)), Buffer.from(once))).toBe(0);
-      const anew = makeFilmInGate(makePaper, 320)(61, faults);
+      const anew = makeAnyFilmInGate(makePaper, 320)(61, faults);
       expect(Buffer.compare(Buffer.from(anew), Buffer.from(once))).toBe(0);
     }
   });

@@ -2,7 +2,8 @@ import { fastestSpeed, safePlay } from '../../src/scene/camera/flash-safety.ts';
 import { makeMixer } from '../../src/scene/camera/mix.ts';
 import { picturePlan, viewFps } from '../../src/scene/camera/views.ts';
 import { REEL } from '../../src/scene/drawing/score.ts';
-import { makeFilmInGate, type FilmInGate } from '../../src/scene/gate/film-in-gate.ts';
+import { makeAnyFilmInGate } from '../../src/scene/gate/any-film-in-gate.ts';
+import type { FilmInGate } from '../../src/scene/gate/film-in-gate.ts';
 import { shownOf, type Side } from '../../src/scene/side.ts';
 import { blockMeans, countFlashes, type Flashing } from './flash-count.ts';
 import { makePaper } from './paper.ts';
@@ -12,7 +13,7 @@ export type Fineness = 192 | 320;
 
 /** Film frames of one film, made once each: the reel is a loop. */
 export function filmStock(width: Fineness): (side: Side) => (filmFrame: number) => Uint32Array {
-  const filmInGate: FilmInGate = makeFilmInGate(makePaper, width);
+  const filmInGate: FilmInGate = makeAnyFilmInGate(makePaper, width);
   let key = '';
   let made = new Map<number, Uint32Array>();
   return (side) => {

@@ -3,13 +3,14 @@ import { PAGE } from '../drawing/score.ts';
 import type { MakeSheet, Sheet } from '../drawing/sheet.ts';
 import { makeStillLayers } from '../drawing/still-layers.ts';
 import type { FilmFaults } from './film-faults.ts';
-import { focus } from './focus.ts';
+import type { damageOnFilm, holeBeside } from './damage-on-film.ts';
+import type { focus } from './focus.ts';
 import { develop, grainTile } from './grain.ts';
-import { holeBeside, marksOnFilm } from './marks-on-film.ts';
+import { marksOnFilm } from './marks-on-film.ts';
 import { PITCH, placeInGate } from './place-in-gate.ts';
 import { plate } from './plate.ts';
 import { stockTables, type StockTables } from './stock.ts';
-import { travelSmear } from './travel-smear.ts';
+import type { travelSmear } from './travel-smear.ts';
 import { EVEN, unevenLight } from './uneven-light.ts';
 
 /** Film is softer than a screen: pictures are drawn smaller and enlarged, which costs half as well. */
@@ -21,6 +22,20 @@ const GLOW_SIZE = 1 / 6;
 
 /** Gives a film frame in the gate as RGBA, width × height × 4 bytes. */
 export type FilmInGate = (filmFrame: number, faults: FilmFaults) => Uint8ClampedArray<ArrayBuffer>;
+
+/** What draws the faults that a good film does without; apart, so that most readers never load it. */
+export interface RareFaults {
+  readonly damageOnFilm: typeof damageOnFilm;
+  readonly holeBeside: typeof holeBeside;
+  readonly focus: typeof focus;
+  readonly travelSmear: typeof travelSmear;
+}
+
+/** Whether a film needs the rare faults. */
+export function hasRareFaults(faults: FilmFaults): boolean {
+  const { scratch, mould, fog, stain, torn, aside, smearShare, soft, softSide, warp } = faults;
+  return scratch + mould + fog + stain + torn + aside + smearShare + soft + softSide + warp > 0;
+}
 
 /** Remembers what was last made for a key, so that frames of one fault share their tables. */
 function kept<T>(make: (faults: FilmFaults) => T, keyOf: (faults: FilmFaults) => string) {
@@ -41,8 +56,13 @@ function kept<T>(make: (faults: FilmFaults) => T, keyOf: (faults: FilmFaults) =>
  *
  * @param makeSheet  makes canvases
  * @param width      pixels; the height is three quarters of it
+ * @param rare       what draws the rare faults, if it is there; without it they are left out
  */
-export function makeFilmInGate(makeSheet: MakeSheet, width: number): FilmInGate {
+export function makeFilmInGate(
+  makeSheet: MakeSheet,
+  width: number,
+  rare: () => RareFaults | undefined,
+): FilmInGate {
   const height = Math.round((width * PAGE.height) / PAGE.width);
   const scale = width / PAGE.width;
   const sheet = (share: number, isRead = false): Sheet =>
@@ -69,9 +89,10 @@ export function makeFilmInGate(makeSheet: MakeSheet, width: number): FilmInGate 
   /** Lays a film frame in the gate, `down` page units below its place. */
   function lay(filmFrame: number, faults: FilmFaults, x: number, down: number): void {
     drawFilmFrame(picture.pen, filmFrame, layers);
+    rare()?.damageOnFilm(picture.pen, filmFrame, faults);
     marksOnFilm(picture.pen, filmFrame, faults);
     gate.pen.drawImage(picture.image, x - 4, down - 3, PAGE.width + 8, PAGE.height + 6);
-    if (faults.aside > 0) holeBeside(gate.pen, x, down);
+    if (faults.aside > 0) rare()?.holeBeside(gate.pen, x, down);
   }
 
   /** The strip in the gate: the film frame, and its neighbours where it leaves room for them. */
@@ -104,7 +125,7 @@ export function makeFilmInGate(makeSheet: MakeSheet, width: number): FilmInGate 
   function developed(filmFrame: number, faults: FilmFaults): Uint8ClampedArray<ArrayBuffer> {
     strip(faults.tailFirst > 0 ? -filmFrame : filmFrame, faults);
     glowing();
-    focus(gate, blurRoom, filmFrame, faults);
+    rare()?.focus(gate, blurRoom, filmFrame, faults);
     const { data } = gate.pen.getImageData(0, 0, width, height);
     const out = new Uint8ClampedArray(data.length);
     develop(data, out, width, filmFrame, faults, tile, stockOf(faults));
@@ -133,7 +154,11 @@ export function makeFilmInGate(makeSheet: MakeSheet, width: number): FilmInGate 
     bare.set(filmFrame, found);
     return found;
   }
-  function smeared(filmFrame: number, faults: FilmFaults): Uint8ClampedArray<ArrayBuffer> {
+  function smeared(
+    smear: typeof travelSmear,
+    filmFrame: number,
+    faults: FilmFaults,
+  ): Uint8ClampedArray<ArrayBuffer> {
     if (bareFaults !== faults) bare.clear();
     bareFaults = faults;
     const three = [filmFrame - 1, filmFrame, filmFrame + 1].map((frame) =>
@@ -143,11 +168,13 @@ export function makeFilmInGate(makeSheet: MakeSheet, width: number): FilmInGate 
     if (before === undefined || now === undefined || after === undefined)
       return developed(filmFrame, faults);
     bare = new Map([...bare].filter(([frame]) => Math.abs(frame - filmFrame) <= 1));
-    return travelSmear([before, now, after], width, height, faults);
+    return smear([before, now, after], width, height, faults);
   }
 
   return (filmFrame, faults) => {
-    const out = faults.smearShare > 0 ? smeared(filmFrame, faults) : developed(filmFrame, faults);
+    const smear = faults.smearShare > 0 ? rare()?.travelSmear : undefined;
+    const out =
+      smear === undefined ? developed(filmFrame, faults) : smeared(smear, filmFrame, faults);
     underPlate(out, filmFrame, faults);
     return out;
   };

@@ -60,9 +60,9 @@ const makeSheet: MakeSheet = (width, height, willReadFrequently) => {
 
 /** Film frames drawn on the page itself, half as large, where a worker has no canvas. */
 async function onPage(): Promise<FilmSupply> {
-  const { makeFilmInGate } = await import('../../scene/gate/film-in-gate.ts');
+  const { makeAnyFilmInGate } = await import('../../scene/gate/any-film-in-gate.ts');
   const width = 320;
-  const filmInGate = makeFilmInGate(makeSheet, width);
+  const filmInGate = makeAnyFilmInGate(makeSheet, width);
   const kept = new Map<string, Bitmap>();
   return {
     width,
