@@ -5,7 +5,7 @@ import { LOOKS, sideOf, type LookId } from '../scene/looks/looks.ts';
 import type { Look } from '../scene/looks/look.ts';
 import type { SceneData } from '../scene/scene-data.ts';
 import { shownOf, type Side } from '../scene/side.ts';
-import { readInput } from '../worksheets/machine/evaluate.ts';
+import { benchFromEntries } from '../ui/scene/bench-from-entries.ts';
 import { findWorksheet } from '../worksheets/registry.ts';
 import { allEntriesFromText } from './entries-from-text.ts';
 
@@ -35,38 +35,10 @@ function lookOf(id: string): Look {
   return LOOKS[id as LookId];
 }
 
-/**
- * The bench of a scene as a chapter writes it: entries of the flash match.
- *
- * @throws {Error} with the reader's message for an entry that is refused
- */
-export function benchFromText(text: string): BenchNumbers {
-  const worksheet = findWorksheet('flash-match');
-  const entries = allEntriesFromText(worksheet, text);
-  const valueOf = (key: string): number | undefined => {
-    const spec = worksheet.inputs[key];
-    if (spec === undefined) throw new Error(`the flash match has no input “${key}”`);
-    const read = readInput(spec, entries[key] ?? spec.default, Number(entries['cameraFps']));
-    if (!read.ok) throw new Error(`scene: ${key}: ${read.reason}`);
-    return read.value.value as number | undefined;
-  };
-  const needed = (key: string): number => {
-    const value = valueOf(key);
-    if (value === undefined) throw new Error(`scene: ${key} is missing`);
-    return value;
-  };
-  const cameraFps = needed('cameraFps');
-  return {
-    filmFps: needed('filmFps'),
-    flashesPerFrame: needed('flashesPerFrame'),
-    openFraction: needed('openPercent') / 100,
-    pulldownBladeDegrees: valueOf('pulldownBladeDegrees'),
-    edgeWipeDegrees: valueOf('edgeWipeDegrees'),
-    cameraFps,
-    exposureSeconds: needed('exposureSeconds'),
-    // Not measured counts as the worst: a whole camera frame.
-    readoutSeconds: valueOf('readoutSeconds') ?? 1 / cameraFps,
-  };
+/** The bench of a scene as a chapter writes it: entries of the flash match. */
+function benchFromText(text: string): BenchNumbers {
+  const flashMatch = findWorksheet('flash-match');
+  return benchFromEntries(flashMatch, allEntriesFromText(flashMatch, text));
 }
 
 const SUBJECT = 'A home movie: two scullers and a cox pass a boathouse, a child on a jetty waves.';

@@ -45,7 +45,8 @@ const BY_HAND = 0.1;
 /** Film frame that is shown while the film stands: the skiff in the middle, the child waving. */
 export const STANDING_FILM_FRAME = 60;
 
-function shutterOf(numbers: BenchNumbers): Shutter {
+/** The shutter of a bench. */
+export function shutterOf(numbers: BenchNumbers): Shutter {
   const { flashesPerFrame, openFraction, pulldownBladeDegrees, edgeWipeDegrees = 0 } = numbers;
   if (numbers.bladeDegrees === undefined) {
     return makeProjectorShutter(

@@ -40,6 +40,17 @@ export const ISLANDS: readonly Island[] = [
     },
   },
   {
+    selector: 'front-scene',
+    when: 'touched',
+    async wake(element) {
+      const [{ hydrateFront }, flashMatch] = await Promise.all([
+        import('../scene/hydrate-front.ts'),
+        loadWorksheet('flash-match'),
+      ]);
+      return hydrateFront(element, flashMatch);
+    },
+  },
+  {
     selector: 'scene-view',
     when: 'touched',
     async wake(element) {

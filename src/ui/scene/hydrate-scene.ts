@@ -30,18 +30,34 @@ function partOf<Part extends HTMLElement>(element: HTMLElement, part: string): P
   return found;
 }
 
-/** Changes what a scene shows, from outside: the sides of a front page that is live. */
-export type ShowSides = (data: SceneData) => void;
+/** A scene that is alive. */
+export interface LiveScene {
+  /** Paints it again from what it keeps. */
+  readonly redraw: Redraw;
+  /** Changes what it shows: the settings of a front page, say. */
+  readonly show: (data: SceneData) => void;
+}
 
-/** Scenes that are alive, so that other parts of the page can change what they show. */
-export const liveScenes = new WeakMap<HTMLElement, ShowSides>();
+const live = new WeakMap<HTMLElement, Promise<LiveScene>>();
+
+/** Brings a scene to life once, whoever asks. */
+export function liveScene(element: HTMLElement): Promise<LiveScene> {
+  const begun = live.get(element) ?? startScene(element);
+  live.set(element, begun);
+  return begun;
+}
+
+/** Brings a scene to life for the table of islands. */
+export async function hydrateScene(element: HTMLElement): Promise<Redraw> {
+  return (await liveScene(element)).redraw;
+}
 
 /**
  * Brings a scene to life: it stays as still as it was until the reader asks.
  *
  * @param element  the scene's element, whose markup the component made
  */
-export async function hydrateScene(element: HTMLElement): Promise<Redraw> {
+async function startScene(element: HTMLElement): Promise<LiveScene> {
   const data = JSON.parse(element.dataset['scene'] ?? '') as SceneData;
   const picture = partOf(element, 'picture');
   const canvas = partOf<HTMLCanvasElement>(element, 'canvas');
@@ -214,12 +230,16 @@ export async function hydrateScene(element: HTMLElement): Promise<Redraw> {
     say();
   });
 
-  liveScenes.set(element, (next) => {
-    painted = next.sides.map(makePainted);
-    divider.hidden = painted.length < 2;
-    say();
-  });
   element.dataset['ready'] = 'true';
   say();
-  return say;
+  return {
+    redraw: say,
+    show(next) {
+      clock.pause();
+      painted = next.sides.map(makePainted);
+      chosen.seconds = startSeconds(firstOf());
+      divider.hidden = painted.length < 2;
+      say();
+    },
+  };
 }
