@@ -9,6 +9,8 @@ const SHARED_BY = 2;
 function scriptOf(id) {
   const room = /\/src\/(?:core|worksheets)\/(reel|gate|file|customer)\//u.exec(id)?.[1];
   if (room !== undefined) return room;
+  // The viewer of the home movie, for those who touch it.
+  if (/\/src\/(?:scene|ui\/scene)\//u.test(id)) return 'scene';
   if (/\/node_modules\/fraction\.js\/|\/src\/(?:quantity|worksheets)\//u.test(id)) return 'form';
   return /\/src\/ui\//u.test(id) ? 'form' : null;
 }

@@ -11,10 +11,10 @@ function walls(pen: Pen): void {
   pen.fillRect(476, 176, 120, 60);
   area(pen, '#efe4c6', 476, 178, 536, 132, 596, 178);
   for (let x = 482; x < 596; x += 7) {
-    line(pen, 'rgba(120,95,60,.28)', 1, x, 236, x, 178 - (60 - Math.abs(x - 536)) * 0.74);
+    line(pen, '#785f3c47', 1, x, 236, x, 178 - (60 - Math.abs(x - 536)) * 0.74);
   }
   // The roof throws its shadow on the gable.
-  line(pen, 'rgba(70,50,30,.32)', 5, 476, 186, 536, 140, 596, 186);
+  line(pen, '#46321e52', 5, 476, 186, 536, 140, 596, 186);
   line(pen, '#7e3f2e', 6, 468, 184, 536, 130, 604, 184);
   line(pen, '#a85a40', 1.6, 469, 181, 536, 127.6);
   line(pen, '#fbf4e0', 2.2, 472, 187, 536, 136, 600, 187);

@@ -30,8 +30,8 @@ function jersey(pen: Pen): void {
   const paint = shade(pen, -20, 0, 20, 0, '#e2604c', COLOUR.red, '#8e2c2a');
   const left = [-20, -76, -15, -90, 0, -97, 15, -90];
   blob(pen, paint, -17, -54, ...left, 21, -74, 18, -54, 0, -50, -17, -54);
-  line(pen, 'rgba(255,236,200,.8)', 3, -17.5, -67, 0, -64.5, 18, -67);
-  line(pen, 'rgba(90,20,20,.35)', 2, -16, -57, 0, -54, 17, -57);
+  line(pen, '#ffecc8cc', 3, -17.5, -67, 0, -64.5, 18, -67);
+  line(pen, '#5a141459', 2, -16, -57, 0, -54, 17, -57);
   line(pen, COLOUR.skinInShade, 8, 0, -92, 0, -98);
 }
 
@@ -71,7 +71,7 @@ function pennant(pen: Pen, time: number): void {
 export function child(pen: Pen, x: number, y: number, filmFrame: number): void {
   const time = filmFrame * 0.55;
   const wave = Math.sin(time) * 0.5;
-  oval(pen, 'rgba(40,28,14,.4)', x + 10, y + 1, 26, 4.5);
+  oval(pen, '#281c0e66', x + 10, y + 1, 26, 4.5);
   pen.save();
   pen.translate(x, y - Math.abs(Math.sin(time * 0.5)) * 4);
   legs(pen);

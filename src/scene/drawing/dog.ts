@@ -8,7 +8,7 @@ const PATCH = '#8a5a34';
 /** The dog: wags and pants; x, y is where it stands. */
 export function dog(pen: Pen, x: number, y: number, filmFrame: number): void {
   const wag = Math.sin(filmFrame * 1.1) * 7;
-  oval(pen, 'rgba(40,28,14,.4)', x + 2, y, 24, 4);
+  oval(pen, '#281c0e66', x + 2, y, 24, 4);
   line(pen, '#e9dfc8', 4, x + 17, y - 16, x + 24, y - 24, x + 25 + wag * 0.6, y - 33);
   for (const [top, foot, height, paint] of [
     [-11, -12, 14, '#d8c9a8'],

@@ -3,7 +3,7 @@ import { COLOUR } from './score.ts';
 import type { Pen } from './sheet.ts';
 
 const HAIR = '#8a5a2c';
-const BLUSH = 'rgba(226,110,86,.4)';
+const BLUSH = '#e26e5666';
 
 /** The child's head: straw hat on the back of it, hair, a face that laughs. */
 export function face(pen: Pen, x: number): void {
@@ -14,7 +14,7 @@ export function face(pen: Pen, x: number): void {
   oval(pen, '#e0bf74', 2, -117, 19, 16);
   oval(pen, HAIR, 0, -113, 15.4, 16.4);
   oval(pen, COLOUR.skin, -0.4, -110, 12.8, 14.4);
-  oval(pen, 'rgba(196,106,72,.34)', 7, -108, 5.6, 11.6);
+  oval(pen, '#c46a4857', 7, -108, 5.6, 11.6);
   oval(pen, COLOUR.skin, -13, -110, 2.6, 3.6);
   oval(pen, COLOUR.skinInShade, 12.6, -110, 2.3, 3.4);
   const fringe = [-11, -127, 2, -126, 14, -125, 13, -111, 8, -121, -3, -119.6];

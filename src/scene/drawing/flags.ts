@@ -28,7 +28,7 @@ function flag(
   oval(pen, '#f5ecd4', x + width * 0.44, y + height / 2 + 1, height * 0.26);
   const fold = 0.1 * Math.sin(wave);
   const top = [x + width * (0.35 + fold), y - 6, x + width * (0.62 + fold), y - 6];
-  area(pen, 'rgba(20,25,40,.22)', ...top, x + width * 0.7, y + height + 8, x + width * 0.5, y + 32);
+  area(pen, '#14192838', ...top, x + width * 0.7, y + height + 8, x + width * 0.5, y + 32);
   pen.restore();
 }
 

@@ -21,8 +21,8 @@ export function hull(pen: Pen, x: number, y: number): void {
   pen.lineWidth = 1.1;
   for (let strake = 0; strake < STRAKES; strake += 1) {
     for (const [down, paint] of [
-      [0, 'rgba(52,25,10,.5)'],
-      [1.4, 'rgba(255,222,160,.33)'],
+      [0, '#34190a80'],
+      [1.4, '#ffdea054'],
     ] as const) {
       const edge = y + down + strake * 6;
       curves(
@@ -43,5 +43,5 @@ export function hull(pen: Pen, x: number, y: number): void {
   pen.strokeStyle = '#f4e6c4';
   pen.lineWidth = 2.2;
   pen.stroke();
-  line(pen, 'rgba(255,240,206,.55)', 1.4, x + 60, y + 6, x + 108, y - 4);
+  line(pen, '#fff0ce8c', 1.4, x + 60, y + 6, x + 108, y - 4);
 }

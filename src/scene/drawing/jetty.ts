@@ -9,7 +9,7 @@ export function jetty(pen: Pen, shift: number): void {
   for (const x of [432, 520, 612, 704]) {
     pen.fillStyle = shade(pen, x, 0, x + 12, 0, '#7c6444', '#40301e');
     pen.fillRect(x, 404, 11, 90);
-    line(pen, 'rgba(20,40,48,.45)', 9, x + 4, 456, x + 1, 486);
+    line(pen, '#14283073', 9, x + 4, 456, x + 1, 486);
   }
   area(pen, '#b79a6b', 414, 404, 470, 372, 800, 372, 800, 404);
   for (let plank = 0; plank < 20; plank += 1) {

@@ -37,7 +37,7 @@ export function sculler(pen: Pen, x: number, y: number, stroke: StrokePlace, cap
   const headX = shoulderX - 2 + Math.sin(lean) * 5;
   const headY = shoulderY - 13;
   oval(pen, COLOUR.skin, headX, headY, 6.4, 7.3);
-  oval(pen, 'rgba(120,64,40,.45)', headX + 3, headY + 1.6, 3.4, 5.4);
+  oval(pen, '#78402873', headX + 3, headY + 1.6, 3.4, 5.4);
   oval(pen, '#4d3320', headX + 2.6, headY - 1.6, 4.6, 5);
   oval(pen, COLOUR.skin, headX - 6.2, headY + 1, 1.5);
   oval(pen, cap, headX + 0.4, headY - 5.2, 6.6, 3.6, -0.1);
@@ -54,7 +54,7 @@ export function cox(pen: Pen, x: number, y: number, stroke: StrokePlace): void {
   oval(pen, COLOUR.straw, x - 80 + bob, y - 41, 11, 2.6, 0.06);
   oval(pen, '#f5e0a4', x - 80.5 + bob, y - 43.4, 6.2, 3.6);
   line(pen, '#9c2f2c', 2, x - 86 + bob, y - 41.8, x - 74.6 + bob, y - 41.4);
-  line(pen, 'rgba(255,255,255,.53)', 0.9, x - 66, y - 6, x - 106, y - 14);
+  line(pen, '#ffffff87', 0.9, x - 66, y - 6, x - 106, y - 14);
 }
 
 /** Where a blade meets the water. */

@@ -39,7 +39,7 @@ function mirrorImage(pen: Pen, x: number, y: number, filmFrame: number): void {
     }
   }
   pen.restore();
-  oval(pen, 'rgba(14,34,42,.5)', x + 6, y + 19, 108, 5);
+  oval(pen, '#0e222a80', x + 6, y + 19, 108, 5);
 }
 
 function wake(pen: Pen, x: number, y: number, filmFrame: number): void {
@@ -51,7 +51,7 @@ function wake(pen: Pen, x: number, y: number, filmFrame: number): void {
     oval(pen, `rgba(236,242,232,${0.5 - gone * 0.4})`, left, y + 15 + spread, 4 + gone * 12, 1.2);
     if (index >= 12) continue;
     const foam = y + 10 + index * 0.55 + chance(index, filmFrame);
-    oval(pen, 'rgba(240,246,238,.7)', x + 106 - index * 7, foam, 4.5, 1.1);
+    oval(pen, '#f0f6eeb2', x + 106 - index * 7, foam, 4.5, 1.1);
   }
 }
 

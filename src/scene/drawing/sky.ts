@@ -29,22 +29,14 @@ function cloud(
     pen.save();
     pen.translate(x + along * width * 0.5, y - lift * 0.62);
     pen.scale(1.4, 0.85);
-    glow(pen, 0, 0, radius, 'rgba(255,252,242,.3)', 'rgba(252,245,230,.17)', 'rgba(250,242,226,0)');
+    glow(pen, 0, 0, radius, '#fffcf24c', '#fcf5e62b', '#faf2e200');
     pen.restore();
   }
   // The flat, shaded base.
   pen.save();
   pen.translate(x, y + height * 0.12);
   pen.scale(1, 0.09);
-  glow(
-    pen,
-    0,
-    0,
-    width * 0.5,
-    'rgba(150,170,178,.2)',
-    'rgba(160,178,184,.1)',
-    'rgba(160,180,184,0)',
-  );
+  glow(pen, 0, 0, width * 0.5, '#96aab233', '#a0b2b81a', '#a0b4b800');
   pen.restore();
 }
 
@@ -59,5 +51,5 @@ export function sky(pen: Pen, filmFrame: number, pan: number): void {
   const x = SUN.x - pan * 0.1;
   const rays = [0.62, 0.34, 0.17, 0.07, 0].map((part) => `rgba(255,240,196,${part})`);
   glow(pen, x, SUN.y, 210, '#fffdf2', ...rays);
-  glow(pen, x, SUN.y, 26, '#fffef8', '#fffdf0', '#fffbe6', 'rgba(255,250,226,0)');
+  glow(pen, x, SUN.y, 26, '#fffef8', '#fffdf0', '#fffbe6', '#fffae200');
 }

@@ -5,8 +5,8 @@ import type { Pen } from './sheet.ts';
 import type { StillLayers } from './still-layers.ts';
 
 const DEPTHS = [
-  'rgba(150,170,160,.3)',
-  'rgba(104,146,152,.62)',
+  '#96aaa04c',
+  '#6892989e',
   'rgb(70,118,130)',
   '#36687a',
   '#29586a',
@@ -38,7 +38,7 @@ function wavelets(pen: Pen, filmFrame: number, pan: number): void {
     const life = Math.sin(filmFrame * (0.3 + chance(index, 33) * 0.3) + index);
     if (life < -0.2) continue;
     const width = (4 + near * 40) * (0.5 + chance(index, 34)) * (0.6 + 0.4 * life);
-    const paint = index % 3 === 0 ? 'rgba(16,48,62,.30)' : 'rgba(206,222,214,.30)';
+    const paint = index % 3 === 0 ? '#10303e4c' : '#ceded64c';
     oval(pen, paint, x, y, width, 0.6 + near * 2.1 * (0.5 + 0.5 * life));
   }
 }
@@ -54,7 +54,7 @@ function glitter(pen: Pen, filmFrame: number, pan: number): void {
     const x =
       SUN.x - pan * 0.1 + (chance(index, series) + chance(index + 500, series) - 1) * spread;
     const width = 1 + depth * 5.5 * chance(index, filmFrame + 7);
-    oval(pen, 'rgba(255,250,226,.92)', x, y, width, 0.5 + depth * 1.1);
+    oval(pen, '#fffae2eb', x, y, width, 0.5 + depth * 1.1);
   }
 }
 

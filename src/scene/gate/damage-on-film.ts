@@ -28,7 +28,7 @@ function fog(pen: Pen, filmFrame: number, strength: number): void {
   const reach = 150 + 200 * Math.min(1, burst);
   const alpha = Math.min(0.9, burst).toFixed(3);
   pen.globalCompositeOperation = 'screen';
-  const flame = [`rgba(255,214,120,${alpha})`, `rgba(236,92,30,${alpha})`, 'rgba(150,20,0,0)'];
+  const flame = [`rgba(255,214,120,${alpha})`, `rgba(236,92,30,${alpha})`, '#96140000'];
   pen.fillStyle = shade(pen, width, 0, width - reach, 30, ...flame);
   pen.fillRect(width - reach, 0, reach, height);
   pen.globalCompositeOperation = 'source-over';

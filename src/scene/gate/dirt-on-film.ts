@@ -7,9 +7,9 @@ const { width, height } = PAGE;
 
 /** Along the film: into the picture layer green to yellow, on the base side light or dark. */
 const SCRATCHES = [
-  [1.8, 'rgba(214,236,150,.9)'],
-  [1.1, 'rgba(255,250,240,.65)'],
-  [1.1, 'rgba(30,24,20,.55)'],
+  [1.8, '#d6ec96e6'],
+  [1.1, '#fffaf0a6'],
+  [1.1, '#1e18148c'],
 ] as const;
 
 /** Scratches run on from film frame to film frame and wander. */
@@ -34,8 +34,8 @@ export function stains(pen: Pen, filmFrame: number, strength: number): void {
     const x = chance(index, place + 70) * width;
     const y = chance(index, place + 71) * height;
     const radius = 9 + chance(index, place + 72) * 40;
-    oval(pen, 'rgba(255,246,222,.3)', x, y, radius, radius * 0.8);
-    pen.strokeStyle = 'rgba(60,42,24,.6)';
+    oval(pen, '#fff6de4c', x, y, radius, radius * 0.8);
+    pen.strokeStyle = '#3c2a1899';
     pen.lineWidth = 2;
     pen.stroke();
   }

@@ -10,7 +10,7 @@ export function dust(pen: Pen, filmFrame: number, strength: number): void {
   const series = filmFrame * 7;
   for (let grain = 0; grain < 26 * strength; grain += 1) {
     const size = chance(grain, series + 3);
-    const paint = size > 0.9 ? 'rgba(255,250,235,.9)' : `rgba(24,18,14,${0.5 + size * 0.5})`;
+    const paint = size > 0.9 ? '#fffaebe6' : `rgba(24,18,14,${0.5 + size * 0.5})`;
     const x = chance(grain, series + 1) * width;
     const y = chance(grain, series + 2) * height;
     oval(pen, paint, x, y, 0.9 + size * size * 3.2, 0.8 + size * 1.3, size * 9);
@@ -19,7 +19,7 @@ export function dust(pen: Pen, filmFrame: number, strength: number): void {
   // A fibre.
   const x = chance(filmFrame, 18) * 560 + 40;
   const y = chance(filmFrame, 19) * 400 + 40;
-  pen.strokeStyle = 'rgba(22,16,12,.85)';
+  pen.strokeStyle = '#16100cd9';
   pen.lineWidth = 1.5;
   pen.beginPath();
   pen.moveTo(x, y);

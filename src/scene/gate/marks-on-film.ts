@@ -23,9 +23,9 @@ function splice(pen: Pen, filmFrame: number): void {
   const side = besideSplice(filmFrame);
   if (side === undefined) return;
   const isAfter = side === 'after';
-  pen.fillStyle = 'rgba(255,244,214,.45)';
+  pen.fillStyle = '#fff4d673';
   pen.fillRect(0, isAfter ? 0 : height - 13, width, isAfter ? 9 : 13);
-  pen.fillStyle = 'rgba(40,30,20,.5)';
+  pen.fillStyle = '#281e1480';
   pen.fillRect(0, isAfter ? 9 : height - 16, width, 2.5);
 }
 

@@ -18,7 +18,7 @@ function growth(pen: Pen, index: number, filmFrame: number, strength: number): v
     let tipX = x;
     let tipY = y;
     pen.lineWidth = 0.8 + chance(thread, index) * 1.3;
-    pen.strokeStyle = thread % 3 === 0 ? 'rgba(52,66,40,.6)' : 'rgba(240,243,216,.55)';
+    pen.strokeStyle = thread % 3 === 0 ? '#34422899' : '#f0f3d88c';
     pen.beginPath();
     pen.moveTo(tipX, tipY);
     for (let joint = 0; joint < JOINTS; joint += 1) {

@@ -25,7 +25,7 @@ function burr(pen: Pen): void {
 /** Hairs are caught in the gate: they stay and wriggle while the film moves. */
 function hairs(pen: Pen, filmFrame: number, strength: number): void {
   const sway = wander(filmFrame / 3, 310) * 4;
-  pen.strokeStyle = 'rgba(5,4,3,.95)';
+  pen.strokeStyle = '#050403f2';
   pen.lineCap = 'round';
   pen.lineWidth = 1.4 + strength * 0.5;
   const tip = [486 + sway * 1.6, height - 60 * strength - 8] as const;
@@ -63,7 +63,7 @@ export function plate(pen: Pen, filmFrame: number, faults: FilmFaults): void {
     pen.rect(-2, -2, width + 4, height + 4);
     openingEdge(pen, 0);
     pen.fill('evenodd');
-    pen.strokeStyle = 'rgba(5,4,3,.55)';
+    pen.strokeStyle = '#0504038c';
     pen.lineWidth = 2.5;
     pen.beginPath();
     openingEdge(pen, 0.6);
