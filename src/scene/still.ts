@@ -1,7 +1,7 @@
 import { makeMixer } from './camera/mix.ts';
 import { dividerColumn, mixStrips } from './camera/strips.ts';
 import { picturePlan } from './camera/views.ts';
-import { PAGE } from './drawing/score.ts';
+import { PAGE } from './drawing/reel.ts';
 import type { MakeSheet } from './drawing/sheet.ts';
 import { makeAnyFilmInGate } from './gate/any-film-in-gate.ts';
 import { shownOf, type Side } from './side.ts';

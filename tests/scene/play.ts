@@ -1,7 +1,7 @@
 import { fastestSpeed, safePlay } from '../../src/scene/camera/flash-safety.ts';
 import { makeMixer } from '../../src/scene/camera/mix.ts';
 import { picturePlan, viewFps } from '../../src/scene/camera/views.ts';
-import { REEL } from '../../src/scene/drawing/score.ts';
+import { REEL } from '../../src/scene/drawing/reel.ts';
 import { makeAnyFilmInGate } from '../../src/scene/gate/any-film-in-gate.ts';
 import type { FilmInGate } from '../../src/scene/gate/film-in-gate.ts';
 import { shownOf, type Side } from '../../src/scene/side.ts';

@@ -19,7 +19,7 @@ const choices = new Set([...worksheetFolders, ...namesIn('src/pictures', '.tsx')
  * Weighed apart: the scene's viewer and the reading of a video clip, which the reader asks for, and the watch for newer
  * editions, which comes from the reader's own copy once the whole book is kept.
  */
-const APART = /clip|mediabunny|watch-editions|hydrate-scene|hydrate-front|film-in-gate/u;
+const APART = /clip|mediabunny|watch-editions|^scene$|hydrate-(?:scene|front)|film-in-gate|loupe/u;
 
 /** Tells for a dynamic import, by chunk and importer, whether the page loads it. */
 export type Wanted = (name: string, importer: string) => boolean;

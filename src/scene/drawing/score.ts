@@ -1,11 +1,5 @@
-// The numbers of the home movie in one place: its length, where it is cut, who moves how fast, and the
-// colours. Lengths are page units, times are film frames.
-
-/** The picture in page units. */
-export const PAGE = { width: 640, height: 480 } as const;
-
-/** The reel is a loop of 6 s at 18 frames/s; its seam is a splice like the other one. */
-export const REEL = { filmFrames: 108, splice: 72 } as const;
+// The numbers of the home movie in one place: who moves how fast, and the colours. Lengths are page units,
+// times are film frames.
 
 /** The far waterline, and the width of the far bank. */
 export const SHORE = { y: 236, width: 900 } as const;
@@ -38,15 +32,3 @@ export const COLOUR = {
   varnish: ['#e3aa5c', '#bd7a37', '#8a4f22', '#4f2c17'],
   sky: ['#5d97bd', '#8db8c9', '#c3d6d2', '#efe3c4'],
 } as const;
-
-/** Film frame of the loop for any film frame of the reel. */
-export function inLoop(filmFrame: number): number {
-  const { filmFrames } = REEL;
-  return ((filmFrame % filmFrames) + filmFrames) % filmFrames;
-}
-
-/** Film frames since the last splice. */
-export function sinceSplice(filmFrame: number): number {
-  const frame = inLoop(filmFrame);
-  return frame < REEL.splice ? frame : frame - REEL.splice;
-}

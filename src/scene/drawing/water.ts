@@ -1,6 +1,7 @@
 import { oval, shade } from './brush.ts';
 import { chance } from './noise.ts';
-import { PAGE, SHORE, SUN } from './score.ts';
+import { PAGE } from './reel.ts';
+import { SHORE, SUN } from './score.ts';
 import type { Pen } from './sheet.ts';
 import type { StillLayers } from './still-layers.ts';
 

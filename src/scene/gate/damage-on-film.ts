@@ -1,6 +1,6 @@
 import { area, shade } from '../drawing/brush.ts';
 import { chance, wander } from '../drawing/noise.ts';
-import { inLoop, PAGE } from '../drawing/score.ts';
+import { inLoop, PAGE } from '../drawing/reel.ts';
 import type { Pen } from '../drawing/sheet.ts';
 import { scratches, stains } from './dirt-on-film.ts';
 import type { FilmFaults } from './film-faults.ts';

@@ -1,6 +1,6 @@
 import { oval } from '../drawing/brush.ts';
 import { chance, wander } from '../drawing/noise.ts';
-import { PAGE } from '../drawing/score.ts';
+import { PAGE } from '../drawing/reel.ts';
 import type { Pen } from '../drawing/sheet.ts';
 
 const { width, height } = PAGE;

@@ -1,5 +1,5 @@
 import { drawFilmFrame } from '../drawing/draw-film-frame.ts';
-import { PAGE } from '../drawing/score.ts';
+import { PAGE } from '../drawing/reel.ts';
 import type { MakeSheet, Sheet } from '../drawing/sheet.ts';
 import { makeStillLayers } from '../drawing/still-layers.ts';
 import type { FilmFaults } from './film-faults.ts';

@@ -1,5 +1,5 @@
 import { wander } from '../drawing/noise.ts';
-import { PAGE } from '../drawing/score.ts';
+import { PAGE } from '../drawing/reel.ts';
 import type { Pen, Sheet } from '../drawing/sheet.ts';
 import type { FilmFaults } from './film-faults.ts';
 

@@ -1,4 +1,4 @@
-import { PAGE, sinceSplice } from '../drawing/score.ts';
+import { PAGE, sinceSplice } from '../drawing/reel.ts';
 import type { Pen } from '../drawing/sheet.ts';
 import { dust } from './dust.ts';
 import type { FilmFaults } from './film-faults.ts';

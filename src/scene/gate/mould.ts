@@ -1,5 +1,5 @@
 import { chance } from '../drawing/noise.ts';
-import { PAGE } from '../drawing/score.ts';
+import { PAGE } from '../drawing/reel.ts';
 import type { Pen } from '../drawing/sheet.ts';
 
 /** A growth is on this many film frames, as it was on the turns of the stored reel. */

@@ -1,5 +1,5 @@
 import { inUnit, wander } from '../drawing/noise.ts';
-import { inLoop, REEL, sinceSplice } from '../drawing/score.ts';
+import { inLoop, REEL, sinceSplice } from '../drawing/reel.ts';
 import type { FilmFaults } from './film-faults.ts';
 
 /** From one frame to the next on the strip, frame heights: the line between them is the rest. */

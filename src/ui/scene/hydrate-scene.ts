@@ -1,11 +1,11 @@
 import { fastestSpeed, safePlay, SLOW_SPEED } from '../../scene/camera/flash-safety.ts';
 import { STRIPS } from '../../scene/camera/strips.ts';
 import { viewFps, type View } from '../../scene/camera/views.ts';
-import { REEL } from '../../scene/drawing/score.ts';
+import { REEL } from '../../scene/drawing/reel.ts';
 import type { SceneData } from '../../scene/scene-data.ts';
 import type { Redraw } from '../islands/islands.ts';
 import { startFilmSupply } from './film-supply.ts';
-import { makeLoupe } from './loupe.ts';
+import type { Loupe } from './loupe.ts';
 import { makePainted, makePainter, pictureAt, type Painted } from './painter.ts';
 import { makeReelClock } from './reel-clock.ts';
 import { pictureWords, swingWords } from './state-words.ts';
@@ -88,7 +88,8 @@ async function startScene(element: HTMLElement): Promise<LiveScene> {
     if (isWaiting) paint();
   });
   const painter = makePainter(canvas, supply);
-  const loupe = makeLoupe(picture, canvas, partOf<HTMLCanvasElement>(element, 'lens'));
+  const lens = partOf<HTMLCanvasElement>(element, 'lens');
+  let loupe: Loupe | undefined;
   let isWaiting = false;
   const clock = makeReelClock(picture, tick, say);
 
@@ -109,7 +110,7 @@ async function startScene(element: HTMLElement): Promise<LiveScene> {
     isWaiting = !isDone;
     if (!isDone) return;
     canvas.hidden = false;
-    loupe.draw();
+    loupe?.draw();
     number.hidden = chosen.isStrips;
     number.textContent = String(filmFrameNow());
   }
@@ -135,7 +136,7 @@ async function startScene(element: HTMLElement): Promise<LiveScene> {
     buttons.play.setAttribute('aria-disabled', String(isReduced));
     buttons.slow.setAttribute('aria-pressed', String(chosen.isSlow));
     buttons.strips.setAttribute('aria-pressed', String(chosen.isStrips));
-    buttons.loupe.setAttribute('aria-pressed', String(loupe.isOn));
+    buttons.loupe.setAttribute('aria-pressed', String(loupe?.isOn ?? false));
     element.dataset['is'] = isPlaying ? 'playing' : 'still';
     picture.style.setProperty('--at', `${100 * chosen.split}%`);
     state.setAttribute('aria-live', isPlaying ? 'off' : 'polite');
@@ -183,7 +184,7 @@ async function startScene(element: HTMLElement): Promise<LiveScene> {
       return;
     }
     chosen.isStrips = false;
-    if (loupe.isOn) loupe.toggle();
+    if (loupe?.isOn === true) loupe.toggle();
     clock.play();
     say();
   });
@@ -198,8 +199,11 @@ async function startScene(element: HTMLElement): Promise<LiveScene> {
   });
   buttons.loupe.addEventListener('click', () => {
     clock.pause();
-    loupe.toggle();
-    say();
+    void import('./loupe.ts').then(({ makeLoupe }) => {
+      loupe ??= makeLoupe(picture, canvas, lens);
+      loupe.toggle();
+      say();
+    });
   });
   for (const [button, by] of [
     [buttons.back, -1],
