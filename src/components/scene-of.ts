@@ -3,7 +3,7 @@ import { safePlay } from '../scene/camera/flash-safety.ts';
 import type { BenchNumbers } from '../scene/camera/setting.ts';
 import { LOOKS, sideOf, type LookId } from '../scene/looks/looks.ts';
 import type { Look } from '../scene/looks/look.ts';
-import type { SceneData } from '../scene/scene-data.ts';
+import { sideData, type SceneData } from '../scene/scene-data.ts';
 import { shownOf, type Side } from '../scene/side.ts';
 import { benchFromEntries } from '../ui/scene/bench-from-entries.ts';
 import { findWorksheet } from '../worksheets/registry.ts';
@@ -52,10 +52,14 @@ function lightWords(side: Side): string {
   return `differing in light by up to ${percent} %${rows}`;
 }
 
-function alternativeOf(data: SceneData, look: Look | undefined): string {
-  const [first, second] = data.sides;
+function alternativeOf(
+  sides: readonly Side[],
+  starts: SceneData['starts'],
+  look: Look | undefined,
+): string {
+  const [first, second] = sides;
   if (first === undefined) return SUBJECT;
-  if (data.starts === 'picture') return `${SUBJECT} ${look?.name ?? 'One picture'}.`;
+  if (starts === 'picture') return `${SUBJECT} ${look?.name ?? 'One picture'}.`;
   const strips = 'Thirteen pictures in a row, an upright strip of each';
   const words =
     second === undefined
@@ -80,11 +84,8 @@ export function sceneOf({ entries, against, look: id }: SceneProps): Scene {
   const first = sideOf(look ?? plain, bench);
   const second = against === undefined ? undefined : sideOf(plain, benchFromText(against));
   const starts = startOf(look);
-  const data: SceneData = {
-    sides: second === undefined ? [first] : [first, second],
-    labels: second === undefined ? [''] : [entries ?? '', against ?? ''],
-    starts,
-  };
+  const sides = second === undefined ? [first] : [first, second];
+  const data: SceneData = { sides: sides.map(sideData), starts };
   const still = createHash('sha256').update(JSON.stringify(data)).digest('hex').slice(0, 12);
-  return { data, alternative: alternativeOf(data, look), still };
+  return { data, alternative: alternativeOf(sides, starts, look), still };
 }

@@ -4,8 +4,11 @@ import { picturePlan } from './camera/views.ts';
 import { PAGE } from './drawing/reel.ts';
 import type { MakeSheet } from './drawing/sheet.ts';
 import { makeAnyFilmInGate } from './gate/any-film-in-gate.ts';
-import { shownOf, type Side } from './side.ts';
-import type { SceneData } from './scene-data.ts';
+import { shownOf } from './side.ts';
+import { fullSide, type SceneData, type SideData } from './scene-data.ts';
+
+/** The line between two sides, cream. */
+const LINE = 0xffe8fbff;
 
 /** Draws the stills of scenes at one size. */
 export type DrawStill = (scene: SceneData) => Uint32Array<ArrayBuffer>;
@@ -21,7 +24,8 @@ export function makeStills(makeSheet: MakeSheet, width: number): DrawStill {
   const filmInGate = makeAnyFilmInGate(makeSheet, width);
 
   /** The whole picture of one side. */
-  function sidePicture(side: Side, starts: SceneData['starts'], out: Uint32Array): void {
+  function sidePicture(data: SideData, starts: SceneData['starts'], out: Uint32Array): void {
+    const side = fullSide(data);
     const shown = shownOf(side);
     const bitmaps = new Map<number, Uint32Array>();
     const bitmapOf = (filmFrame: number): Uint32Array => {
@@ -54,6 +58,7 @@ export function makeStills(makeSheet: MakeSheet, width: number): DrawStill {
     for (let row = 0; row < height; row += 1) {
       const [from, to] = [row * width + middle, (row + 1) * width];
       out.set(other.subarray(from, to), from);
+      out.fill(LINE, from - 1, from + 1);
     }
     return out;
   };

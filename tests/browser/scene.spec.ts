@@ -7,9 +7,10 @@ const part = (page: Page, name: string): Locator => scene(page).locator(`[data-p
 
 async function wake(page: Page): Promise<void> {
   await page.goto(MATCHING);
-  await part(page, 'next').click();
+  await part(page, 'open').click();
   await expect(scene(page)).toHaveAttribute('data-ready', 'true');
   await expect(part(page, 'canvas')).toBeVisible();
+  await part(page, 'next').click();
 }
 
 /** A number that changes with any pixel of the picture. */

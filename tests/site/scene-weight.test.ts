@@ -22,7 +22,9 @@ const { sceneBudgets } = z
 
 /** Gzipped weight of the scripts whose names start so. */
 function weightOf(start: string): number {
-  const found = readSiteFiles().filter((path) => path.startsWith(`assets/${start}.`));
+  const found = readSiteFiles().filter(
+    (path) => path.startsWith(`assets/${start}.`) && path.endsWith('.js'),
+  );
   expect(found, start).toHaveLength(1);
   return sentBytes(found[0]!, readSiteFile(found[0]!));
 }
@@ -39,7 +41,7 @@ describe('a scene', () => {
 
   it('stands on the front page and in chapters', () => {
     expect(scenes.map(({ address }) => address)).toContain('/');
-    expect(scenes.length).toBeGreaterThan(2);
+    expect(scenes.length).toBeGreaterThan(1);
   });
 
   it.each(scenes)('on $address has light stills and words for what differs', ({ element }) => {

@@ -60,8 +60,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/clip/': all('src/clip/', 'src/core/', 'src/quantity/', 'mediabunny'),
   'src/ui/': [
     ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/clip/', 'src/quantity/'),
-    // The viewer of the drawn home movie.
-    ...all('src/scene/'),
+    // The viewer of the drawn home movie; its script fetches its own style.
+    ...all('src/scene/', 'src/styles/scene-tools.css'),
     // minisearch: the index of the search page.
     ...all('preact', 'minisearch'),
     types('src/core/'),

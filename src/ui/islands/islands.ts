@@ -43,11 +43,8 @@ export const ISLANDS: readonly Island[] = [
     selector: 'front-scene',
     when: 'touched',
     async wake(element) {
-      const [{ hydrateFront }, flashMatch] = await Promise.all([
-        import('../scene/hydrate-front.ts'),
-        loadWorksheet('flash-match'),
-      ]);
-      return hydrateFront(element, flashMatch);
+      const { hydrateFront } = await import('../scene/hydrate-front.ts');
+      return hydrateFront(element, loadWorksheet('flash-match'));
     },
   },
   {

@@ -24,15 +24,18 @@ function partOf(element: HTMLElement, part: string): HTMLElement {
  * Brings the first screen to life: what is typed is judged by the flash match, and the scene shows it.
  *
  * @param element    holds the scene, the verdict, the button and the fields
- * @param flashMatch the worksheet
+ * @param worksheet  the flash match, on its way
  */
-export async function hydrateFront(element: HTMLElement, flashMatch: Worksheet): Promise<Redraw> {
+export async function hydrateFront(
+  element: HTMLElement,
+  worksheet: Promise<Worksheet>,
+): Promise<Redraw> {
   const fields = [...element.querySelectorAll<HTMLInputElement>('input[data-key]')];
   const verdict = partOf(element, 'verdict');
   const cure = partOf(element, 'cure');
   const sceneElement = element.querySelector<HTMLElement>('scene-view');
   if (sceneElement === null) throw new Error('a front page without a scene');
-  const scene = await liveScene(sceneElement);
+  const [scene, flashMatch] = await Promise.all([liveScene(sceneElement), worksheet]);
   const data = JSON.parse(sceneElement.dataset['scene'] ?? '') as SceneData;
   const [first] = data.sides;
   if (first === undefined) throw new Error('a scene without a side');

@@ -8,6 +8,7 @@ import { startFilmSupply } from './film-supply.ts';
 import type { Loupe } from './loupe.ts';
 import { makePainted, makePainter, pictureAt, type Painted } from './painter.ts';
 import { makeReelClock } from './reel-clock.ts';
+import { makeTools } from './tools.ts';
 import { pictureWords, swingWords } from './state-words.ts';
 
 /** The picture as it is drawn at most, pixels. */
@@ -61,18 +62,12 @@ async function startScene(element: HTMLElement): Promise<LiveScene> {
   const data = JSON.parse(element.dataset['scene'] ?? '') as SceneData;
   const picture = partOf(element, 'picture');
   const canvas = partOf<HTMLCanvasElement>(element, 'canvas');
-  const divider = partOf<HTMLInputElement>(element, 'divider');
-  const scrub = partOf<HTMLInputElement>(element, 'scrub');
-  const state = partOf(element, 'state');
-  const number = partOf(element, 'number');
-  const buttons = {
-    play: partOf<HTMLButtonElement>(element, 'play'),
-    slow: partOf<HTMLButtonElement>(element, 'slow'),
-    strips: partOf<HTMLButtonElement>(element, 'strips'),
-    loupe: partOf<HTMLButtonElement>(element, 'loupe'),
-    back: partOf<HTMLButtonElement>(element, 'back'),
-    next: partOf<HTMLButtonElement>(element, 'next'),
-  };
+  const open = partOf<HTMLButtonElement>(element, 'open');
+  const buttons = makeTools(element.id, picture);
+  const { divider, scrub, state, number, lens, panel } = buttons;
+  panel.hidden = true;
+  divider.hidden = data.sides.length < 2;
+  open.after(panel);
   let painted: readonly Painted[] = data.sides.map(makePainted);
   const firstOf = (): Painted => painted[0] ?? makePainted(data.sides[0] as never);
   const startSeconds = ({ side, shown }: Painted): number =>
@@ -88,7 +83,6 @@ async function startScene(element: HTMLElement): Promise<LiveScene> {
     if (isWaiting) paint();
   });
   const painter = makePainter(canvas, supply);
-  const lens = partOf<HTMLCanvasElement>(element, 'lens');
   let loupe: Loupe | undefined;
   let isWaiting = false;
   const clock = makeReelClock(picture, tick, say);
@@ -141,6 +135,9 @@ async function startScene(element: HTMLElement): Promise<LiveScene> {
     picture.style.setProperty('--at', `${100 * chosen.split}%`);
     state.setAttribute('aria-live', isPlaying ? 'off' : 'polite');
     scrub.value = String(filmFrameNow());
+    for (const choice of panel.querySelectorAll<HTMLInputElement>('[type=radio]')) {
+      choice.checked = choice.value === chosen.view;
+    }
     state.textContent = sentences(isPlaying).join(' ');
     if (!isPlaying) paint();
   }
@@ -178,6 +175,10 @@ async function startScene(element: HTMLElement): Promise<LiveScene> {
     say();
   }
 
+  open.addEventListener('click', () => {
+    panel.hidden = !panel.hidden;
+    open.setAttribute('aria-expanded', String(!panel.hidden));
+  });
   buttons.play.addEventListener('click', () => {
     if (clock.isPlaying) {
       clock.pause();

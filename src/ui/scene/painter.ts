@@ -2,6 +2,7 @@ import { makeMixer, type Bitmap, type Mixer } from '../../scene/camera/mix.ts';
 import { filmFrameShares, type PicturePlan } from '../../scene/camera/row-plan.ts';
 import { dividerColumn, STRIPS, stripColumns } from '../../scene/camera/strips.ts';
 import { picturePlan, viewFps, type Shown, type View } from '../../scene/camera/views.ts';
+import { fullSide, type SideData } from '../../scene/scene-data.ts';
 import { shownOf, type Side } from '../../scene/side.ts';
 import type { FilmSupply } from './film-supply.ts';
 
@@ -15,7 +16,8 @@ export interface Painted {
   readonly mixer: Mixer;
 }
 
-export function makePainted(side: Side): Painted {
+export function makePainted(data: SideData): Painted {
+  const side = fullSide(data);
   return { side, shown: shownOf(side), mixer: makeMixer(side.tone) };
 }
 
