@@ -1,6 +1,8 @@
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { benchTable } from './src/build/bench-table.mjs';
+import { checkChapters } from './src/build/check-chapters.mjs';
 import { fewerChunks } from './src/build/fewer-chunks.mjs';
 import { licences } from './src/build/licences.mjs';
 import { offlineCopy } from './src/build/offline-copy.mjs';
@@ -11,6 +13,7 @@ import { subfolder } from './src/build/subfolder.mjs';
 import { sitemap } from './src/build/sitemap.mjs';
 import { siteIcons } from './src/build/site-icons.mjs';
 import { subsetFonts } from './src/build/subset-fonts.mjs';
+import { unbrokenUnits } from './src/build/unbroken-units.mjs';
 
 // Where the built site will stand, for instance https://books.example/gate-to-file/. Without it the site
 // stands at the root of any host, and has neither canonical addresses nor a sitemap.
@@ -30,6 +33,7 @@ export default defineConfig({
     licences(),
     sceneStills(),
     subfolder(),
+    unbrokenUnits(),
     subsetFonts(),
     searchIndex(),
     siteIcons(),
@@ -43,7 +47,7 @@ export default defineConfig({
   // Small files stay files: a data: URI would break the content security policy.
   vite: {
     build: { assetsInlineLimit: 0 },
-    plugins: [fewerChunks()],
+    plugins: [checkChapters(), benchTable(), fewerChunks()],
     // A worker's file is called like every other script, so that its name tells its content.
     worker: {
       format: 'es',

@@ -1,5 +1,6 @@
 // The drawn home movie: a film frame, a camera frame, and how evenly a browser plays it. Prints, never fails.
 import { spawn } from 'node:child_process';
+import { setTimeout } from 'node:timers/promises';
 import { chromium } from '@playwright/test';
 import { findChromium, launchArguments } from '../browser/chromium.ts';
 import { makeMixer } from '../../src/scene/camera/mix.ts';
@@ -60,7 +61,7 @@ async function play(): Promise<void> {
     args: launchArguments(),
   });
   try {
-    await new Promise((resolve) => setTimeout(resolve, 1500));
+    await setTimeout(1500);
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     await page.goto(`http://127.0.0.1:${PORT}/gate/matching/`);
     const scene = page.locator('#scene-pulsing');

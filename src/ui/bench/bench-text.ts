@@ -1,5 +1,7 @@
-import { BENCH_VERSION, isRecord, readBenchState, type BenchReadOut } from './bench-schema.ts';
+import { readBenchState, type BenchReadOut } from './bench-schema.ts';
 import { EMPTY_BENCH } from './bench-state.ts';
+import { BENCH_VERSION, broughtUp } from './bench-versions.ts';
+import { isRecord } from './is-record.ts';
 
 /** The value of a JSON text; undefined, which JSON cannot hold, when it is none. */
 export function parseJson(text: string): unknown {
@@ -15,14 +17,15 @@ export type StoredReading =
   ({ readonly kind: 'read' } & BenchReadOut) | { readonly kind: 'later-version' };
 
 /** Reads the text kept in the store, field by field. */
-export function readStoredText(text: string): StoredReading {
+export function parseStoredText(text: string): StoredReading {
   const value = parseJson(text);
   if (!isRecord(value)) {
     return { kind: 'read', state: EMPTY_BENCH, faults: ['Nothing in it is a bench description'] };
   }
   const { version } = value;
   if (typeof version === 'number' && version > BENCH_VERSION) return { kind: 'later-version' };
-  const { state, faults } = readBenchState(value);
-  const versionFaults = version === BENCH_VERSION ? [] : ['It does not say its version'];
+  const { state, faults } = readBenchState(broughtUp(value));
+  const versionFaults =
+    version === BENCH_VERSION || version === 1 ? [] : ['It does not say its version'];
   return { kind: 'read', state, faults: [...versionFaults, ...faults] };
 }
