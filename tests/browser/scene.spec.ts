@@ -30,7 +30,7 @@ test('a scene is a still picture until it is touched, and loads nothing', async 
   await expect(scene(page).getByRole('img').first()).toBeVisible();
   await page.waitForLoadState('networkidle');
   expect(loaded.some((url) => url.includes('/scenes/'))).toBe(true);
-  expect(loaded.filter((url) => /film-worker|\/scene\./u.test(url))).toEqual([]);
+  expect(loaded.filter((url) => /film-worker|\/scene\.[^/]+\.js/u.test(url))).toEqual([]);
 });
 
 test('the first press counts, and the state says what the picture holds @phone', async ({

@@ -1,6 +1,6 @@
 import { advisedBench } from '../../scene/camera/advised-bench.ts';
 import type { BenchNumbers } from '../../scene/camera/setting.ts';
-import type { SceneData } from '../../scene/scene-data.ts';
+import type { SceneData, SideData } from '../../scene/scene-data.ts';
 import { evaluate, fillEntries } from '../../worksheets/machine/evaluate.ts';
 import type { Worksheet } from '../../worksheets/machine/types.ts';
 import type { Redraw } from '../islands/islands.ts';
@@ -39,6 +39,7 @@ export async function hydrateFront(
   const data = JSON.parse(sceneElement.dataset['scene'] ?? '') as SceneData;
   const [first] = data.sides;
   if (first === undefined) throw new Error('a scene without a side');
+  const usual: SideData = first;
   let advised: BenchNumbers | undefined;
 
   function say(level: keyof typeof LEVEL_SIGNS, sentence: string): void {
@@ -68,13 +69,13 @@ export async function hydrateFront(
     say(level, state);
     cure.hidden = setting === undefined || advised === undefined;
     cure.textContent = setting ?? '';
-    scene.show({ ...data, sides: [{ ...first, ...sideAt(bench) }] });
+    scene.show({ ...data, sides: [sideAt(bench)] });
   }
 
   /** Strips start at about the same film frame at every camera rate. */
-  function sideAt(bench: BenchNumbers): Pick<SceneData['sides'][number], 'bench' | 'picture'> {
-    const seconds = (first?.picture ?? 0) / (first?.bench.cameraFps ?? 1);
-    return { bench, picture: Math.round(seconds * bench.cameraFps) };
+  function sideAt(bench: BenchNumbers): SideData {
+    const seconds = usual.picture / usual.bench.cameraFps;
+    return { ...usual, bench, picture: Math.round(seconds * bench.cameraFps) };
   }
 
   cure.addEventListener('click', () => {
