@@ -75,6 +75,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     ...all('src/worksheets/machine/entry-text.ts'),
     // What a scene shows, and how its light swings, said in its alternative text.
     ...all('src/scene/', 'node:crypto'),
+    // A scene brings its style along: most pages have none.
+    ...all('src/styles/scene.css'),
     // The rules on cards for judgement are written at build only.
     ...all('src/worksheets/bench/rule-cards.ts'),
     ...all('preact', 'astro', 'astro:content', 'katex'),

@@ -3,7 +3,6 @@ import type { BenchNumbers } from '../../scene/camera/setting.ts';
 import type { SceneData, SideData } from '../../scene/scene-data.ts';
 import { evaluate, fillEntries } from '../../worksheets/machine/evaluate.ts';
 import type { Worksheet } from '../../worksheets/machine/types.ts';
-import type { Redraw } from '../islands/islands.ts';
 import { LEVEL_SIGNS } from '../verdict-signs.ts';
 import { benchFromEntries } from './bench-from-entries.ts';
 import { frontVerdict } from './front-words.ts';
@@ -29,7 +28,7 @@ function partOf(element: HTMLElement, part: string): HTMLElement {
 export async function hydrateFront(
   element: HTMLElement,
   worksheet: Promise<Worksheet>,
-): Promise<Redraw> {
+): Promise<() => void> {
   const fields = [...element.querySelectorAll<HTMLInputElement>('input[data-key]')];
   const verdict = partOf(element, 'verdict');
   const cure = partOf(element, 'cure');

@@ -3,7 +3,6 @@ import { STRIPS } from '../../scene/camera/strips.ts';
 import { viewFps, type View } from '../../scene/camera/views.ts';
 import { REEL } from '../../scene/drawing/reel.ts';
 import type { SceneData } from '../../scene/scene-data.ts';
-import type { Redraw } from '../islands/islands.ts';
 import { startFilmSupply } from './film-supply.ts';
 import type { Loupe } from './loupe.ts';
 import { makePainted, makePainter, pictureAt, type Painted } from './painter.ts';
@@ -34,7 +33,7 @@ function partOf<Part extends HTMLElement>(element: HTMLElement, part: string): P
 /** A scene that is alive. */
 export interface LiveScene {
   /** Paints it again from what it keeps. */
-  readonly redraw: Redraw;
+  readonly redraw: () => void;
   /** Changes what it shows: the settings of a front page, say. */
   readonly show: (data: SceneData) => void;
 }
@@ -49,7 +48,7 @@ export function liveScene(element: HTMLElement): Promise<LiveScene> {
 }
 
 /** Brings a scene to life for the table of islands. */
-export async function hydrateScene(element: HTMLElement): Promise<Redraw> {
+export async function hydrateScene(element: HTMLElement): Promise<() => void> {
   return (await liveScene(element)).redraw;
 }
 
