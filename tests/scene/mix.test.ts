@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { makeGateLight } from '../../src/core/gate/gate-light.ts';
 import { makeEqualShutter } from '../../src/core/gate/shutter.ts';
-import { rowExposure } from '../../src/pictures/bands/phase.ts';
+import { bandsFrame, exposureAtPhase } from '../../src/pictures/bands/phase.ts';
 import { makeMixer } from '../../src/scene/camera/mix.ts';
 import { cameraFramePlan, type PicturePlan } from '../../src/scene/camera/row-plan.ts';
 import { makeSetting } from '../../src/scene/camera/setting.ts';
@@ -77,13 +77,17 @@ describe('the mixer', () => {
       const setting = makeSetting({ ...bench, phase: 0 });
       const light = makeGateLight(bench.filmFps, makeEqualShutter(3, 0.5));
       const bands = bandsPicture(light, 54, 25, bench.exposureSeconds, bench.readoutSeconds);
+      const { phaseAtTop } = bandsFrame(bands, frame);
       const plan = cameraFramePlan(setting, frame, rows);
       const all = new Map(
         plan.flat().map(({ filmFrame }) => [filmFrame, grey(150, rows)] as const),
       );
       const out = mixOnce(plan, all, 1);
       for (let row = 0; row < rows; row += 1) {
-        const expected = toCode(toLight(150) * rowExposure(bands, frame, (row + 0.5) / rows));
+        const expected = toCode(
+          toLight(150) *
+            exposureAtPhase(bands, phaseAtTop + ((row + 0.5) / rows) * bands.periodsDownPicture),
+        );
         expect(Math.abs((out[row]! & 255) - expected)).toBeLessThanOrEqual(2);
       }
     },
