@@ -22,6 +22,8 @@ const SCRIPTS = [
     test: new RegExp(`/src/(?:core|worksheets)/${room}/`, 'u'),
     minShareCount: SHARED_BY,
   })),
+  // The viewer of the home movie, for those who touch it; what it leans on is in the rooms.
+  { name: 'scene', test: /\/src\/(?:scene|ui\/scene)\//u, minShareCount: SHARED_BY },
   { name: 'practice', test: /\/src\/ui\/practice\//u, minShareCount: SHARED_BY },
 ];
 
