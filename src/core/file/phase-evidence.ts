@@ -1,0 +1,146 @@
+import { BANDS, LAGS, NUMBERS_PER_FRAME, PICTURE_COLUMNS, PICTURE_ROWS } from './band-motion.ts';
+import { phaseModels, type FilmStep, type PhaseModels } from './phase-models.ts';
+
+/** Whose bands are heard: all of them, or every other one as two witnesses of the same film. */
+export const WITNESSES = ['all', 'even', 'odd'] as const;
+export type Witness = (typeof WITNESSES)[number];
+
+/** Least that a phase can count, nats below the best: a cut or a splice must not outweigh a second. */
+const EVIDENCE_CAP = 8;
+/** Evidence is kept in a byte, so that an hour of recording takes tens of megabytes. */
+const STEPS_PER_NAT = 31;
+
+/**
+ * How well each phase of the film explains each camera frame, in steps of 1/31 nat below the best
+ * phase: index slot × phases + phase.
+ */
+export interface PhaseEvidence {
+  readonly phases: number;
+  readonly slots: number;
+  readonly steps: Readonly<Record<Witness, Uint8Array>>;
+}
+
+/** Nats of one step. */
+export const NATS_PER_STEP = 1 / STEPS_PER_NAT;
+
+/** What the evidence is looked for in. */
+export interface EvidenceQuestion {
+  readonly gram: Float64Array | Float32Array;
+  readonly slotOfFrame: Int32Array;
+  readonly slots: number;
+  readonly step: FilmStep;
+  /** Readout time in film frames. */
+  readonly readoutFilmFrames: number;
+  readonly phases: number;
+}
+
+/** Frames on either side that the window holds where the recording has them. */
+const REACH = LAGS / 2;
+/** Fewer differences tell nothing of the phase. */
+const FEWEST_DIFFERENCES = 3;
+/** Neighbouring windows and pixels hold much the same, so only a share of the pixels counts. */
+const COUNTED_PIXELS = ((PICTURE_COLUMNS * PICTURE_ROWS) / BANDS) * 0.1;
+/** Difference that a flat band is taken to have, so that clipped parts do not pass for certainty. */
+const LEAST_DIFFERENCE = 2e-6;
+
+/** Frames before and after in an unbroken row of slots, at most three each. */
+function windowAt(
+  slotOfFrame: Int32Array,
+  frame: number,
+): { readonly before: number; readonly after: number } {
+  const slot = slotOfFrame[frame] ?? 0;
+  let before = 0;
+  while (before < REACH && slotOfFrame[frame - before - 1] === slot - before - 1) before += 1;
+  let after = 0;
+  while (after < REACH && slotOfFrame[frame + after + 1] === slot + after + 1) after += 1;
+  return { before, after };
+}
+
+/** Evidence of one band for each phase, nats. */
+function bandEvidence(models: PhaseModels, products: Float64Array, into: Float64Array): void {
+  const { phases, modelsPerPhase, numbersPerModel, numbers, differences } = models;
+  let at = 0;
+  for (let phase = 0; phase < phases; phase += 1) {
+    let least = Infinity;
+    for (let model = 0; model < modelsPerPhase; model += 1) {
+      let sum = 0;
+      for (let index = 0; index < numbersPerModel; index += 1)
+        sum += (numbers[at + index] ?? 0) * (products[index] ?? 0);
+      at += numbersPerModel;
+      if (sum < least) least = sum;
+    }
+    into[phase] = -0.5 * COUNTED_PIXELS * Math.log(least / differences);
+  }
+}
+
+function asSteps(evidence: Float64Array, into: Uint8Array, start: number): void {
+  let best = -Infinity;
+  for (const value of evidence) if (value > best) best = value;
+  for (let phase = 0; phase < evidence.length; phase += 1) {
+    const below = Math.min(EVIDENCE_CAP, best - (evidence[phase] ?? 0));
+    into[start + phase] = Math.round(below * STEPS_PER_NAT);
+  }
+}
+
+/**
+ * Evidence of the pictures for each phase of the film at each camera frame.
+ *
+ * Model: the products of the seven camera frames around it, fewer at the ends and beside dropped
+ * frames, against {@link phaseModels}; bands are added, each at its own time of readout. What a phase
+ * loses against the best is capped at 8 nats.
+ *
+ * @param question  the products, their slots, film and camera
+ * @returns the evidence
+ */
+export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
+  const { gram, slotOfFrame, slots, step, readoutFilmFrames, phases } = question;
+  const steps = {
+    all: new Uint8Array(slots * phases),
+    even: new Uint8Array(slots * phases),
+    odd: new Uint8Array(slots * phases),
+  };
+  const known = new Map<number, PhaseModels>();
+  const products = new Float64Array((LAGS * (LAGS + 1)) / 2);
+  const raw = new Float64Array(phases);
+  const sums = {
+    all: new Float64Array(phases),
+    even: new Float64Array(phases),
+    odd: new Float64Array(phases),
+  };
+  for (let frame = 0; frame < slotOfFrame.length; frame += 1) {
+    const window = windowAt(slotOfFrame, frame);
+    const differences = window.before + window.after;
+    if (differences < FEWEST_DIFFERENCES) continue;
+    const key = window.before * (REACH + 1) + window.after;
+    const models = known.get(key) ?? phaseModels(step, window, phases);
+    known.set(key, models);
+    sums.even.fill(0);
+    sums.odd.fill(0);
+    for (let band = 0; band < BANDS; band += 1) {
+      let at = 0;
+      for (let row = 0; row < differences; row += 1) {
+        for (let column = row; column < differences; column += 1) {
+          const later = frame - window.before + 1 + column;
+          const product = gram[later * NUMBERS_PER_FRAME + band * LAGS + column - row] ?? 0;
+          products[at] = row === column ? product + LEAST_DIFFERENCE : product;
+          at += 1;
+        }
+      }
+      bandEvidence(models, products, raw);
+      const sum = band % 2 === 0 ? sums.even : sums.odd;
+      const shift = ((band + 0.5) / BANDS) * readoutFilmFrames * phases;
+      const whole = Math.floor(shift);
+      const rest = shift - whole;
+      for (let phase = 0; phase < phases; phase += 1) {
+        const near = raw[(phase + whole) % phases] ?? 0;
+        const far = raw[(phase + whole + 1) % phases] ?? 0;
+        sum[phase] = (sum[phase] ?? 0) + near * (1 - rest) + far * rest;
+      }
+    }
+    for (let phase = 0; phase < phases; phase += 1)
+      sums.all[phase] = (sums.even[phase] ?? 0) + (sums.odd[phase] ?? 0);
+    const start = (slotOfFrame[frame] ?? 0) * phases;
+    for (const witness of WITNESSES) asSteps(sums[witness], steps[witness], start);
+  }
+  return { phases, slots, steps };
+}
