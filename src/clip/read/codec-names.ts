@@ -8,7 +8,7 @@ const BY_LETTERS: readonly (readonly [RegExp, string])[] = [
   [/^(?:jpeg|mjpa|mjpb|mjpg|MJPG|V_MJPEG)$/u, 'motion JPEG'],
   [/^(?:mpg2|m2v1|xd\w\w|hdv\w|mx\w\w|V_MPEG2|mpeg2)$/u, 'MPEG-2'],
   [/^(?:mpg1|m1v1|V_MPEG1)$/u, 'MPEG-1'],
-  [/^(?:mp4v|xvid|XVID|DIVX|DX50|FMP4|V_MPEG4\/ISO\/\w+)$/u, 'MPEG-4 Part 2'],
+  [/^(?:mp4v|xvid|XVID|DIVX|DX50|FMP4|V_MPEG4\/ISO\/\w+)$/u, 'MPEG-4 Part 2 or motion JPEG'],
   [/^(?:dvc |dvcp|dvpp|dv5\w|dvh\w|dv\w\w)$/u, 'DV'],
   [/^(?:FFV1|ffv1|V_FFV1)$/u, 'FFV1'],
   [/^(?:2vuy|v210|v216|raw |yuv2|v308|v408|v410|V_UNCOMPRESSED)$/u, 'uncompressed video'],
@@ -26,20 +26,26 @@ export function codecName(letters: string): string {
   return known?.[1] ?? (shown === '' ? 'a coding without a name' : `the coding “${shown}”`);
 }
 
-/** Beginnings of containers that are not read here. */
-const CONTAINERS: readonly (readonly [RegExp, string])[] = [
-  [/^RIFF[\s\S]{4}AVI /u, 'AVI'],
-  [/^\x06\x0e\x2b\x34/u, 'MXF'],
-  [/^0&²u\x8ef/u, 'Windows Media'],
-  [/^FLV\x01/u, 'Flash video'],
-  [/^\x00\x00\x01\xba/u, 'an MPEG program stream (VOB, MPG)'],
-  [/^\x00\x00\x01\xb3/u, 'an MPEG video stream without a container'],
-  [/^\x00\x00\x00?\x01[\x09\x27\x67\x40\x42]/u, 'a video stream without a container'],
-  [/^\x1f\x07\x00[\x3f\xbf]/u, 'DV'],
+/** A first byte that may be anything. */
+const ANY = undefined;
+const ascii = (text: string): readonly number[] => [...text].map((letter) => letter.charCodeAt(0));
+
+/** First bytes of containers that are not read here. */
+const CONTAINERS: readonly (readonly [readonly (number | undefined)[], string])[] = [
+  [[...ascii('RIFF'), ANY, ANY, ANY, ANY, ...ascii('AVI ')], 'AVI'],
+  [[0x06, 0x0e, 0x2b, 0x34], 'MXF'],
+  [[0x30, 0x26, 0xb2, 0x75], 'Windows Media'],
+  [ascii('FLV'), 'Flash video'],
+  [ascii('OggS'), 'Ogg'],
+  [[0, 0, 1, 0xba], 'an MPEG program stream (VOB, MPG)'],
+  [[0, 0, 1, 0xb3], 'an MPEG video stream without a container'],
+  [[0, 0, 0, 1], 'a video stream without a container'],
+  [[0x1f, 0x07, 0x00], 'DV'],
 ];
 
 /** Kind of container by the first bytes; undefined when it looks like none. */
 export function containerName(beginning: Uint8Array): string | undefined {
-  const text = String.fromCharCode(...beginning.subarray(0, 16));
-  return CONTAINERS.find(([pattern]) => pattern.test(text))?.[1];
+  return CONTAINERS.find(([bytes]) =>
+    bytes.every((byte, at) => byte === undefined || byte === beginning[at]),
+  )?.[1];
 }
