@@ -293,11 +293,11 @@ const BAD_FILES: readonly BadFile[] = [
   {
     name: 'Matroska cut off',
     make: () =>
-      changed(writeCodedClip(folder, plain('uncut', 'mkv'), short), 'cut.mkv', (bytes) =>
+      changed(writeCodedClip(folder, plain('uncut', 'mkv', '-g', '5', '-cluster_time_limit', '200'), short), 'cut.mkv', (bytes) =>
         bytes.subarray(0, bytes.length * 0.5),
       ),
     obstacle: 'cut-off',
-    says: /Only \d+ of about 50 frames are there|Not one picture/u,
+    says: /Only \d+ of about 50 frames are there/u,
   },
   {
     name: 'pictures overwritten',
@@ -384,7 +384,7 @@ const BAD_FILES: readonly BadFile[] = [
     name: 'FFV1',
     make: () => foreign('ffv1', 'mkv', '-c:v', 'ffv1'),
     obstacle: 'codec-not-decoded',
-    says: /coded as FFV1/u,
+    says: /coded as an old kind of Windows video/u,
     hasCommand: true,
   },
   {
@@ -570,10 +570,10 @@ for (const [name, coding, ending] of [
     expect(copy.refusal).toBeUndefined();
     const saved = writeBack(copy, `${name}-${ending}`.replaceAll(' ', '-'));
     expect(pictureChecksums(saved)).toEqual(KEPT.map((frame) => pictures[frame]));
+    const { color_space, color_range, pix_fmt } = streamFacts(path);
     expect(streamFacts(saved)).toMatchObject({
-      r_frame_rate: '24000/1001',
-      avg_frame_rate: '24000/1001',
-      color_space: 'bt709',
+      ...{ color_space, color_range, pix_fmt },
+      ...{ r_frame_rate: '24000/1001', avg_frame_rate: '24000/1001' },
     });
   });
 }

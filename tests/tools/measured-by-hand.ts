@@ -60,6 +60,8 @@ export function frameSecondsOf(path: string): readonly number[] {
   return stdout
     .trim()
     .split('\n')
+    // Side data of a frame leave a line of their own.
+    .filter((line) => /^[\d.-]/u.test(line))
     .map((line) => Number(line.replace(/,.*$/u, '')));
 }
 

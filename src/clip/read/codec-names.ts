@@ -16,14 +16,15 @@ const BY_LETTERS: readonly (readonly [RegExp, string])[] = [
   [/^(?:vp08|vp8|V_VP8)$/u, 'VP8'],
   [/^(?:av01|av1|V_AV1)$/u, 'AV1'],
   [/^(?:mjp2|V_JPEG2000)$/u, 'JPEG 2000'],
-  [/^(?:rle |cvid|SVQ[13]|png )$/u, 'an old QuickTime coding'],
+  [/^V_MS\/VFW/u, 'an old kind of Windows video'],
+  [/^(?:rle |cvid|SVQ[13]|png )$/u, 'an old kind of QuickTime video'],
 ];
 
 /** Name of a coding by the letters of a file; the letters themselves where they are not known. */
 export function codecName(letters: string): string {
   const known = BY_LETTERS.find(([pattern]) => pattern.test(letters));
   const shown = letters.replaceAll(/[^\x20-\x7e]/gu, '').trim();
-  return known?.[1] ?? (shown === '' ? 'a coding without a name' : `the coding “${shown}”`);
+  return known?.[1] ?? (shown === '' ? 'something without a name' : `“${shown}”`);
 }
 
 /** A first byte that may be anything. */

@@ -106,6 +106,8 @@ async function measureFrames<Result>(
   try {
     for await (const sample of sink.samples(part.fromSeconds, part.toSeconds)) {
       try {
+        // The first one given is the one on show at the beginning, which may have begun before.
+        if (sample.timestamp < part.fromSeconds) continue;
         const begin = performance.now();
         if (measure === undefined) {
           const scale = codeScaleOf(sample, facts.colour);

@@ -98,7 +98,7 @@ async function requireDecodable(track: InputVideoTrack): Promise<string> {
   if (codec === null || !(await track.canDecode())) {
     throw new ReadRefusedError(
       'codec-not-decoded',
-      `This recording is coded as ${name.replace(/^the coding /u, '')}, which this browser does not decode.`,
+      `This recording is coded as ${name}, which this browser does not decode.`,
     );
   }
   return name;
@@ -129,7 +129,6 @@ function middleStep(times: readonly number[]): number {
 }
 
 async function factsOf(file: Blob, input: Input, track: InputVideoTrack): Promise<RecordingFacts> {
-  const codec = await requireDecodable(track);
   const codedWidth = await track.getCodedWidth();
   const codedHeight = await track.getCodedHeight();
   if (codedWidth * codedHeight > MOST_PIXELS) {
@@ -138,6 +137,7 @@ async function factsOf(file: Blob, input: Input, track: InputVideoTrack): Promis
       `The pictures of this file are said to be ${codedWidth} × ${codedHeight}, more than can be read here.`,
     );
   }
+  const codec = await requireDecodable(track);
   const times = await firstTimes(track);
   const [firstSeconds] = times;
   if (firstSeconds === undefined) {
