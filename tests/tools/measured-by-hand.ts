@@ -57,12 +57,14 @@ export function frameSecondsOf(path: string): readonly number[] {
     ],
     { encoding: 'utf8', maxBuffer: 2 ** 28 },
   );
-  return stdout
-    .trim()
-    .split('\n')
-    // Side data of a frame leave a line of their own.
-    .filter((line) => /^[\d.-]/u.test(line))
-    .map((line) => Number(line.replace(/,.*$/u, '')));
+  return (
+    stdout
+      .trim()
+      .split('\n')
+      // Side data of a frame leave a line of their own.
+      .filter((line) => /^[\d.-]/u.test(line))
+      .map((line) => Number(line.replace(/,.*$/u, '')))
+  );
 }
 
 /** BT.709, item 1.2 backwards: signal to light. */
