@@ -49,7 +49,10 @@ export function privateFileName(): string {
   return `${PREFIX}${Date.now()}-${crypto.randomUUID()}`;
 }
 
-/** Bytes that the store can still take; undefined where the browser does not say. */
+/**
+ * Bytes that the store can still take, as the browser states them; undefined where it does not say. Some
+ * state 10 GB whatever there is, so that a page cannot tell disks apart: only writing tells.
+ */
 export async function freeStoreBytes(): Promise<number | undefined> {
   const { quota, usage } = await navigator.storage.estimate();
   return quota === undefined ? undefined : quota - (usage ?? 0);
