@@ -15,6 +15,11 @@ const GAVE_UP = readRefusal(
   'Reading this file broke off: it is damaged, or it needs more memory than there is.',
 );
 
+const NOT_LOADED = readRefusal(
+  'not-loaded',
+  'The part of this book that reads recordings could not be loaded.',
+);
+
 /** A worker of its own for reading; ending it frees everything, whatever a file does to it. */
 export function startReadingWorker(): Worker {
   return new Worker(new URL('./reading-worker.ts', import.meta.url), { type: 'module' });
@@ -42,8 +47,9 @@ function askOnce<Result>(
       end(refused(STOPPED));
     };
     signal?.addEventListener('abort', stop);
-    worker.addEventListener('error', () => {
-      end(refused(GAVE_UP));
+    worker.addEventListener('error', (event) => {
+      // What cannot be loaded tells nothing of itself; what breaks off has words.
+      end(refused(event.message ? GAVE_UP : NOT_LOADED));
     });
     worker.addEventListener('message', ({ data }: MessageEvent<ReadingAnswer>) => {
       if (data.answer === 'refused') {

@@ -1,10 +1,14 @@
 // Runs in a worker of its own: decoding and measuring never hold the page up, and ending the worker
 // frees everything at once, whatever the file does to it.
+import { Logging, LogLevel } from 'mediabunny';
 import { FramePictures } from './read/frame-pictures.ts';
 import { measureRecording } from './read/measure-recording.ts';
 import { asReadRefused } from './read/open-recording.ts';
 import { readMonoSound } from './read/sound.ts';
 import type { ReadingAnswer, ReadingTask } from './reading-messages.ts';
+
+// What is wrong with a file is said on the page.
+Logging.level = LogLevel.Errors;
 
 let pictures: FramePictures | undefined;
 

@@ -81,7 +81,7 @@ export type WatchRequest = SaveRequest & Omit<WatchSettings, 'privateName'>;
  * an earlier visit left in the browser’s store are removed first; on stopping, nothing is left.
  */
 export async function makeCopyToWatch(file: Blob, request: WatchRequest): Promise<WatchOutcome> {
-  const { cameraFrames, filmFps, turn, crop, bitsPerSecond } = request;
+  const { cameraFrames, filmFps, turn, crop, bitsPerSecond, codecs } = request;
   await sweepPrivateFiles();
   const privateName = privateFileName();
   return askSaving<WatchOutcome>(
@@ -89,7 +89,13 @@ export async function makeCopyToWatch(file: Blob, request: WatchRequest): Promis
       file,
       cameraFrames: Float64Array.from(cameraFrames),
       filmFps: filmFps.toFraction(),
-      watch: { privateName, turn, bitsPerSecond, ...(crop === undefined ? {} : { crop }) },
+      watch: {
+        privateName,
+        turn,
+        bitsPerSecond,
+        ...(crop === undefined ? {} : { crop }),
+        ...(codecs === undefined ? {} : { codecs }),
+      },
     },
     request,
     (answer) => (answer.answer === 'watch-copy' ? answer.outcome : undefined),

@@ -668,6 +668,43 @@ test('makes a copy to watch from the planes, turned and cut to size, and leaves 
   });
 });
 
+test('makes a copy in VP9 where H.264 cannot be had, shown as the recording is', async ({
+  page,
+}) => {
+  const upright = writeCodedClip(folder, plain('on its side', 'mov'), { frames: 20, fps: '25' });
+  const turned = join(folder, 'on-its-side.mov');
+  runFfmpeg(['-i', upright, '-c', 'copy', '-metadata:s:v:0', 'rotate=-90', turned]);
+  // What is left and right as shown is top and bottom as coded.
+  const turn = { isUpsideDown: false, isLeftRightChanged: true };
+  const kept = [2, 5, 9, 14];
+  for (const [codec, ending] of [
+    ['vp9', 'webm'],
+    ['avc', 'mp4'],
+  ] as const) {
+    const watched = await withFile<Watched>(page, turned, 'watch', kept, '24000/1001', {
+      turn,
+      bitsPerSecond: 4_000_000,
+      codecs: [codec],
+    });
+    expect(watched).toMatchObject({ kind: 'made', extension: ending, frameCount: 4, stored: [] });
+    const saved = writeBack(watched, `on-its-side-${codec}`);
+    const facts = streamFacts(saved);
+    expect(facts).toMatchObject({ color_range: 'tv', color_space: 'bt709' });
+    expect(facts['rotation'], codec).toBe(streamFacts(turned)['rotation']);
+    if (codec === 'avc') expect(facts['r_frame_rate']).toBe('24000/1001');
+    const original = decodeLuma(turned, 320, 240, 8).frames;
+    const copy = decodeLuma(saved, 320, 240, 8).frames;
+    kept.forEach((frame, film) => {
+      let off = 0;
+      for (let at = 0; at < 320 * 240; at += 1) {
+        const upsideDown = (239 - Math.floor(at / 320)) * 320 + (at % 320);
+        off += Math.abs(original[frame]![upsideDown]! - copy[film]![at]!);
+      }
+      expect(off / (320 * 240), `${codec} ${film}`).toBeLessThan(4);
+    });
+  }
+});
+
 test('makes a copy of 10-bit 4:2:2 pictures in full range with its tags right', async ({
   page,
 }) => {

@@ -3,46 +3,7 @@ import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
 import { readSampleTable } from '../../src/clip/mp4/sample-table.ts';
 import { planCopy } from '../../src/clip/save/copy-plan.ts';
-
-const bytes = (...parts: readonly (number[] | string | Uint8Array)[]): Uint8Array =>
-  Buffer.concat(
-    parts
-      .map((part) => (typeof part === 'string' ? Buffer.from(part, 'latin1') : part))
-      .map((part) => Buffer.from(part as Uint8Array)),
-  );
-const word = (...numbers: readonly number[]): Uint8Array => {
-  const out = Buffer.alloc(4 * numbers.length);
-  numbers.forEach((number, at) => out.writeUInt32BE(number, 4 * at));
-  return out;
-};
-const box = (type: string, ...parts: readonly Uint8Array[]): Uint8Array => {
-  const content = Buffer.concat(parts);
-  return bytes(word(content.length + 8), type, content);
-};
-const zeros = (count: number): Uint8Array => new Uint8Array(count);
-
-/** An index by hand, written after the standard's tables: JPEG pictures, one in each chunk, 64-bit places. */
-function movieOf(pictures: number, bytesEach: number, gap: number): Uint8Array<ArrayBuffer> {
-  const entry = box('jpeg', zeros(78));
-  const places = Buffer.alloc(8 * pictures);
-  for (let at = 0; at < pictures; at += 1) {
-    places.writeBigUInt64BE(BigInt(1000 + at * (bytesEach + gap)), 8 * at);
-  }
-  const table = box(
-    'stbl',
-    box('stsd', word(0, 1), entry),
-    box('stts', word(0, 1, pictures, 512)),
-    box('stsc', word(0, 1, 1, 1, 1)),
-    box('stsz', word(0, bytesEach, pictures)),
-    box('co64', word(0, pictures), places),
-  );
-  const handler = box('hdlr', word(0, 0), bytes('vide'), zeros(13));
-  const header = (type: string): Uint8Array =>
-    box(type, word(0, 0, 0, 25_600, 512 * pictures), zeros(84));
-  const media = box('mdia', header('mdhd'), handler, box('minf', box('vmhd', zeros(12)), table));
-  const track = box('trak', box('tkhd', word(7, 0, 0, 1, 0, pictures), zeros(60)), media);
-  return new Uint8Array(box('moov', header('mvhd'), track));
-}
+import { movieOf } from '../tools/hand-made-movie.ts';
 
 /** Places and data length as they stand in a finished beginning, found by their letters. */
 function readHead(

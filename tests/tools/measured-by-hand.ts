@@ -8,7 +8,7 @@ export interface DecodedLuma {
   readonly width: number;
   readonly height: number;
   readonly bitDepth: 8 | 10;
-  readonly frames: readonly (Uint8Array | Uint16Array)[];
+  readonly frames: readonly Uint16Array[];
 }
 
 /** Luma of every picture as coded, unturned, as ffmpeg decodes it. */
@@ -35,7 +35,7 @@ export function decodeLuma(
   const bytes = width * height * (bitDepth === 8 ? 1 : 2);
   const frames = Array.from({ length: Math.floor(raw.length / bytes) }, (_, at) => {
     const own = new Uint8Array(raw.subarray(at * bytes, (at + 1) * bytes));
-    return bitDepth === 8 ? own : new Uint16Array(own.buffer);
+    return bitDepth === 8 ? Uint16Array.from(own) : new Uint16Array(own.buffer);
   });
   return { width, height, bitDepth, frames };
 }

@@ -32,6 +32,8 @@ export interface SampleTable {
   readonly hiddenByEdits: number;
 }
 
+const MOST_EDITS = 32;
+
 const damaged = (what: string): SaveRefusedError =>
   new SaveRefusedError('damaged-index', `The index of this file is damaged: ${what}.`);
 
@@ -174,6 +176,8 @@ function readHidden(
   const count = entryCount(view, list, 4, bytesEach);
   const total = media.decodeTicks.length;
   const lengthTicks = total < 2 ? 1 : (media.decodeTicks[1] ?? 1) - (media.decodeTicks[0] ?? 0);
+  // No camera cuts its recording into so many pieces.
+  if (count > MOST_EDITS) return total;
   let shown = 0;
   let pieces = 0;
   for (let entry = 0; entry < count; entry += 1) {

@@ -61,6 +61,25 @@ async function refuseTrimmed(file: Blob): Promise<void> {
   }
 }
 
+/** Containers whose index lists every frame, so that counting them reads nothing else. */
+const WITH_INDEX = ['MP4', 'QuickTime File Format'];
+
+/** Frames that the index promises for a part; undefined where there is no index. */
+async function promisedFrames(
+  { track, facts }: OpenRecording,
+  part: Part,
+): Promise<number | undefined> {
+  if (!WITH_INDEX.includes(facts.container)) return undefined;
+  let count = 0;
+  const packets = new EncodedPacketSink(track).packets(undefined, undefined, {
+    metadataOnly: true,
+  });
+  for await (const { timestamp } of packets) {
+    if (timestamp >= part.fromSeconds && timestamp < part.toSeconds) count += 1;
+  }
+  return count;
+}
+
 /** Frames shown before a moment. */
 async function framesBefore(track: InputVideoTrack, seconds: number): Promise<number> {
   if (seconds === Number.NEGATIVE_INFINITY) return 0;
@@ -169,7 +188,9 @@ async function measureOpened(
   onProgress: (progress: ReadProgress) => void,
 ): Promise<Reading> {
   if (request.want === 'film') await refuseTrimmed(file);
-  const part = partOf(recording, request);
+  const guessed = partOf(recording, request);
+  const promised = await promisedFrames(recording, guessed);
+  const part = { ...guessed, expectedFrames: promised ?? guessed.expectedFrames };
   const firstFrame = await framesBefore(recording.track, part.fromSeconds);
   const read = async (acceleration: 'no-preference' | 'prefer-software'): Promise<Reading> => {
     const common = { facts: recording.facts, firstFrame };

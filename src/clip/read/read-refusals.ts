@@ -15,6 +15,7 @@ export type ReadObstacle =
   | 'planes-not-given'
   | 'nothing-there'
   | 'unreadable'
+  | 'not-loaded'
   | 'stopped';
 
 /** An obstacle with its own sentence, what to do, and a command where one helps. */
@@ -46,6 +47,7 @@ const ADVICE: Readonly<Record<ReadObstacle, string>> = {
   'planes-not-given': CONVERT,
   'nothing-there': 'Choose a part that lies within the recording.',
   unreadable: 'Leave the card or the drive in, and choose the file once more.',
+  'not-loaded': 'Connect to the network and choose the file once more.',
   stopped: 'Read it again when you are ready.',
 };
 

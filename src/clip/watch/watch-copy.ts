@@ -34,7 +34,11 @@ export interface WatchSettings {
   };
   /** Bits a second of the copy. */
   readonly bitsPerSecond: number;
+  /** Codings in order of preference; H.264, then VP9 where it is left out. */
+  readonly codecs?: readonly WatchCodec[];
 }
+
+export type WatchCodec = 'avc' | 'vp9';
 
 export interface WatchProgress {
   readonly filmFrames: number;
@@ -119,9 +123,12 @@ export function codedTurn(turn: PlaneTurn, rotationDegrees: number): PlaneTurn {
     : { isUpsideDown: turn.isLeftRightChanged, isLeftRightChanged: turn.isUpsideDown };
 }
 
-async function chooseCodec(area: Area, bitrate: number): Promise<'avc' | 'vp9'> {
+async function chooseCodec(
+  area: Area,
+  { bitsPerSecond: bitrate, codecs = ['avc', 'vp9'] }: WatchSettings,
+): Promise<WatchCodec> {
   const { width, height } = area;
-  for (const codec of ['avc', 'vp9'] as const) {
+  for (const codec of codecs) {
     if (await canEncodeVideo(codec, { width, height, bitrate })) return codec;
   }
   throw new WatchRefusedError(
@@ -255,7 +262,7 @@ async function encode(
   }
   const rate = filmFps.valueOf();
   const area = keptArea(settings, facts.codedWidth, facts.codedHeight);
-  const codec = await chooseCodec(area, settings.bitsPerSecond);
+  const codec = await chooseCodec(area, settings);
   await requireRoom(((cameraFrames.length / rate) * settings.bitsPerSecond * MARGIN) / 8);
   const stored = await PrivateFile.make(settings.privateName);
   const output = new Output({

@@ -126,6 +126,7 @@ interface WatchOptions {
   readonly turn: { readonly isUpsideDown: boolean; readonly isLeftRightChanged: boolean };
   readonly crop?: { left: number; top: number; width: number; height: number };
   readonly bitsPerSecond: number;
+  readonly codecs?: readonly ('avc' | 'vp9')[];
   readonly stopAtShare?: number;
 }
 
