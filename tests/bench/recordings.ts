@@ -3,7 +3,7 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { chromium } from '@playwright/test';
+import { chromium, type Page } from '@playwright/test';
 import { serveClipPage, withFile } from '../browser/clip-page/built-clip-page.ts';
 import { findChromium, launchArguments } from '../browser/chromium.ts';
 import { ffmpeg, FFMPEG_MISSING, runFfmpeg } from '../tools/ffmpeg.ts';
@@ -56,6 +56,30 @@ interface Told {
   readonly milliseconds: number;
   readonly readingSeconds: number;
   readonly refusal?: { readonly sentence: string };
+}
+
+const KEPT = 3600;
+
+/** Time to a checked file of a reel of 50 ft out of a recording whose pictures stand alone. */
+async function measureSaving(page: Page, folder: string): Promise<void> {
+  const path = join(folder, 'alone.mov');
+  runFfmpeg([
+    ...['-f', 'lavfi', '-i', 'testsrc2=size=320x240:rate=50', '-frames:v', '10000'],
+    ...['-c:v', 'libx264', '-preset', 'ultrafast', '-g', '1', '-pix_fmt', 'yuv420p', path],
+  ]);
+  const kept = Array.from({ length: KEPT }, (_, film) => Math.floor((film * 50) / 18));
+  const begin = performance.now();
+  const told = await withFile<{ readonly kind: string; readonly milliseconds: number }>(
+    page,
+    path,
+    'timeSaving',
+    kept,
+    '18',
+  );
+  console.log(
+    `${told.kind}: ${KEPT} of 10,000 frames in ${(told.milliseconds / 1000).toFixed(1)} s ` +
+      `(${((performance.now() - begin) / 1000).toFixed(1)} s with choosing the file)`,
+  );
 }
 
 async function measure(): Promise<void> {

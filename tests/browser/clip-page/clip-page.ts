@@ -118,6 +118,13 @@ async function save(cameraFrames: readonly number[], rate: string): Promise<unkn
   return { ...copy, file: await asBase64(copy.file) };
 }
 
+/** Time to a saved and checked file, without its bytes. */
+async function timeSaving(cameraFrames: readonly number[], rate: string): Promise<unknown> {
+  const begin = performance.now();
+  const { kind } = await saveFilm(chosen(), { cameraFrames, filmFps: new Fraction(rate) });
+  return { kind, milliseconds: performance.now() - begin };
+}
+
 async function forecast(cameraFrames: readonly number[], rate: string): Promise<unknown> {
   return forecastCopy(chosen(), cameraFrames, new Fraction(rate));
 }
@@ -171,5 +178,16 @@ async function leaveOldCopy(name: string): Promise<readonly string[]> {
 }
 
 Object.assign(globalThis, {
-  clipPage: { read, readStopped, sound, pictures, save, forecast, watch, stored, leaveOldCopy },
+  clipPage: {
+    read,
+    readStopped,
+    sound,
+    pictures,
+    save,
+    timeSaving,
+    forecast,
+    watch,
+    stored,
+    leaveOldCopy,
+  },
 });
