@@ -130,6 +130,7 @@ async function measure(): Promise<void> {
         );
       }
     }
+    await measureSaving(page, folder);
     console.log(
       'reading: copying the planes and measuring them, for each frame, without decoding.',
     );

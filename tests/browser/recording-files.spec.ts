@@ -672,7 +672,7 @@ test('makes a copy in VP9 where H.264 cannot be had, shown as the recording is',
   page,
 }) => {
   const upright = writeCodedClip(folder, plain('on its side', 'mov'), { frames: 20, fps: '25' });
-  const turned = join(folder, 'on-its-side.mov');
+  const turned = join(folder, 'laid-over.mov');
   runFfmpeg(['-i', upright, '-c', 'copy', '-metadata:s:v:0', 'rotate=-90', turned]);
   // What is left and right as shown is top and bottom as coded.
   const turn = { isUpsideDown: false, isLeftRightChanged: true };
