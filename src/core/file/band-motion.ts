@@ -12,9 +12,9 @@ export const LAGS = 6;
 export const NUMBERS_PER_FRAME = BANDS * LAGS;
 
 const BAND_PIXELS = (PICTURE_COLUMNS * PICTURE_ROWS) / BANDS;
-/** Mean level to which each band is brought, so that flicker and automatic exposure drop out. */
-const BAND_LEVEL = 0.4;
-/** A band darker than this is not brightened further: its noise would pass for motion. */
+/** Mean level to which each row is brought, so that flicker and automatic exposure drop out. */
+const ROW_LEVEL = 0.4;
+/** A row darker than this is not brightened further: its noise would pass for motion. */
 const DARKEST_LEVEL = 0.1;
 
 /**
@@ -26,8 +26,9 @@ export interface BandMotion {
   readonly frameSeconds: Float64Array;
   /**
    * Products of differences, frames × 12 bands × 6 lags; index ((frame × 12) + band) × 6 + lag holds
-   * ⟨d_j, d_(j−lag)⟩ ÷ pixels of the band, d_j = picture j − picture j−1, each band brought to one
-   * mean level. 0 where the earlier difference does not exist.
+   * ⟨d_j, d_(j−lag)⟩ ÷ pixels of the band, d_j = picture j − picture j−1, each row brought to one
+   * mean level. 0 where the earlier difference does not exist, and where the band shows nothing new: it
+   * is behind a blade, or the file shows a picture twice.
    */
   readonly gram: Float64Array;
 }
@@ -42,12 +43,49 @@ export interface GramAccumulator {
   readonly add: (picture: ArrayLike<number>) => Float64Array;
 }
 
-function levelled(picture: ArrayLike<number>, into: Float64Array): void {
-  for (let start = 0; start < into.length; start += BAND_PIXELS) {
+/**
+ * A band that falls below this share of its highest mean of the last six camera frames fell behind a
+ * blade: it shows little, and the picture before is held instead.
+ */
+const BLADE_SHARE = 0.6;
+const BAND_ROWS = PICTURE_ROWS / BANDS;
+
+/** Mean of each row of one picture. */
+function rowMeans(picture: ArrayLike<number>): Float64Array {
+  const means = new Float64Array(PICTURE_ROWS);
+  for (let row = 0; row < PICTURE_ROWS; row += 1) {
     let sum = 0;
-    for (let at = start; at < start + BAND_PIXELS; at += 1) sum += picture[at] ?? 0;
-    const gain = BAND_LEVEL / Math.max(sum / BAND_PIXELS, DARKEST_LEVEL);
-    for (let at = start; at < start + BAND_PIXELS; at += 1) into[at] = (picture[at] ?? 0) * gain;
+    for (let at = row * PICTURE_COLUMNS; at < (row + 1) * PICTURE_COLUMNS; at += 1)
+      sum += picture[at] ?? 0;
+    means[row] = sum / PICTURE_COLUMNS;
+  }
+  return means;
+}
+
+/** Sum of the means of a band's rows. */
+function bandSum(means: Float64Array | undefined, band: number): number {
+  let sum = 0;
+  for (let row = band * BAND_ROWS; row < (band + 1) * BAND_ROWS; row += 1) sum += means?.[row] ?? 0;
+  return sum;
+}
+
+/** Brings each row to one level; a band behind a blade keeps the picture before. */
+function levelled(
+  picture: ArrayLike<number>,
+  means: Float64Array,
+  earlierMeans: readonly Float64Array[],
+  before: Float64Array | undefined,
+  into: Float64Array,
+): void {
+  for (let band = 0; band < BANDS; band += 1) {
+    let usual = 0;
+    for (const earlier of earlierMeans) usual = Math.max(usual, bandSum(earlier, band));
+    const held = bandSum(means, band) < BLADE_SHARE * usual ? before : undefined;
+    for (let row = band * BAND_ROWS; row < (band + 1) * BAND_ROWS; row += 1) {
+      const gain = ROW_LEVEL / Math.max(means[row] ?? 0, DARKEST_LEVEL);
+      for (let at = row * PICTURE_COLUMNS; at < (row + 1) * PICTURE_COLUMNS; at += 1)
+        into[at] = held === undefined ? (picture[at] ?? 0) * gain : (held[at] ?? 0);
+    }
   }
 }
 
@@ -55,24 +93,29 @@ function levelled(picture: ArrayLike<number>, into: Float64Array): void {
  * Reduces pictures to the products of their differences, one camera frame at a time; it keeps seven
  * small pictures, however long the recording is.
  *
- * Model: each band of 3 rows is divided by its mean (never by less than 0.1) and multiplied by 0.4;
- * d_j = y_j − y_(j−1); for each band ⟨d_j, d_(j−l)⟩ ÷ 144 pixels, l = 0 … 5.
+ * Model: each row is divided by its mean (never by less than 0.1) and multiplied by 0.4; a band of 3
+ * rows behind a blade, below 0.6 of its highest mean of the last six camera frames, holds the picture
+ * before, so its difference is exactly 0; d_j = y_j − y_(j−1); for each band ⟨d_j, d_(j−l)⟩ ÷ 144
+ * pixels, l = 0 … 5.
  *
  * @returns the accumulator
  * @source arithmetic
  */
 export function gramAccumulator(): GramAccumulator {
   const size = PICTURE_COLUMNS * PICTURE_ROWS;
-  let before: Float64Array | undefined;
-  let spare = new Float64Array(size);
+  let before: Float64Array<ArrayBuffer> | undefined;
+  let spare: Float64Array<ArrayBuffer> = new Float64Array(size);
   const differences: Float64Array[] = [];
+  const earlierMeans: Float64Array[] = [];
 
   return {
     add(picture) {
       requireInterval('picture length', picture.length, { minimum: size, maximum: size });
       const numbers = new Float64Array(NUMBERS_PER_FRAME);
       const levels = spare;
-      levelled(picture, levels);
+      const means = rowMeans(picture);
+      levelled(picture, means, earlierMeans, before, levels);
+      if (earlierMeans.unshift(means) > LAGS) earlierMeans.pop();
       if (before === undefined) {
         before = levels;
         spare = new Float64Array(size);

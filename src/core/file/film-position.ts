@@ -1,6 +1,6 @@
 import { requireInterval } from '../../quantity/errors.ts';
 import { makeGateLight } from '../gate/gate-light.ts';
-import type { Shutter } from '../gate/shutter.ts';
+import { longestDarkFraction, type Shutter } from '../gate/shutter.ts';
 import type { BandMotion } from './band-motion.ts';
 import { bestPath, type BestPath } from './best-path.ts';
 import { cameraSlots, type CameraSlots } from './camera-slots.ts';
@@ -8,6 +8,7 @@ import { knotPhases } from './knot-spread.ts';
 import { pathStates, type PathStates } from './path-states.ts';
 import { phaseEvidence, type PhaseEvidence } from './phase-evidence.ts';
 import type { RecordingRefusal } from './recording-refusal.ts';
+import { rivalNats } from './rival-paths.ts';
 import { toldPieces, type UntoldReason } from './told-pieces.ts';
 
 /** The bench that a recording of film was made on, as far as it is known. */
@@ -41,20 +42,28 @@ export interface FilmPosition {
 }
 
 const PHASES = 48;
+/** Phases that are enough to find the rate. */
+const COARSE_PHASES = 24;
 const PIECE_SECONDS = 0.5;
 /** The rate is looked for this far from the bench's, and then this far from what was found. */
-const RATE_REACHES = [0.06, 0.035];
+const RATE_REACHES = { first: 0.06, then: 0.035 };
+/** With hardly more camera frames than film frames, blends and motion look alike. */
+const MOST_PACE = 0.9;
+/** Exposure, in dark times of the widest blade, below which brightness swings hide the film's move. */
+const LEAST_EXPOSURE = 1.05;
+const MOST_DOUBTED = 0.3;
 const SHORTEST_SECONDS = 2;
 /** A film rate below this share of the camera rate leaves most windows without a change. */
 const LEAST_PACE = 0.1;
 /** Spread that is left when everything fits. */
-const LEAST_ERROR = 0.006;
+const LEAST_ERROR = 0.01;
 
 function evidenceAt(
   motion: BandMotion,
   slots: CameraSlots,
   bench: RecordingBench,
   filmFps: number,
+  phases: number,
 ): PhaseEvidence {
   return phaseEvidence({
     gram: motion.gram,
@@ -66,12 +75,17 @@ function evidenceAt(
       exposureFilmFrames: bench.exposureSeconds * filmFps,
     },
     readoutFilmFrames: bench.readoutSeconds * filmFps,
-    phases: PHASES,
+    phases,
   });
 }
 
-function statesFor(slots: CameraSlots, filmFps: number, rateReach: number): PathStates {
-  return pathStates(slots.slots, PHASES, {
+function statesFor(
+  slots: CameraSlots,
+  filmFps: number,
+  rateReach: number,
+  phases: number,
+): PathStates {
+  return pathStates(slots.slots, phases, {
     filmFramesPerCameraFrame: filmFps / slots.cameraFps,
     pieceSlots: Math.max(4, PIECE_SECONDS * slots.cameraFps),
     rateReach,
@@ -122,21 +136,27 @@ export function filmPosition(
   const slots = cameraSlots(motion.frameSeconds);
   if ('irregularSeconds' in slots) return refused('irregular-times', slots.irregularSeconds);
   if (slots.slots < SHORTEST_SECONDS * slots.cameraFps) return refused('too-short');
-  if (bench.filmFps > slots.cameraFps) return refused('camera-too-slow');
+  if (bench.filmFps > MOST_PACE * slots.cameraFps) return refused('camera-too-slow');
   if (bench.filmFps < LEAST_PACE * slots.cameraFps) return refused('film-too-slow');
 
-  let filmFps = bench.filmFps;
-  let evidence = evidenceAt(motion, slots, bench, filmFps);
-  let states = statesFor(slots, filmFps, RATE_REACHES[0] ?? 0);
-  let path = bestPath(states, evidence, 'all');
-  filmFps = meanRate(states, path, slots);
-  evidence = evidenceAt(motion, slots, bench, filmFps);
-  states = statesFor(slots, filmFps, RATE_REACHES[1] ?? 0);
-  path = bestPath(states, evidence, 'all');
+  if (bench.exposureSeconds * bench.filmFps < LEAST_EXPOSURE * longestDarkFraction(bench.shutter))
+    return refused('exposure-too-short');
+
+  const coarse = statesFor(slots, bench.filmFps, RATE_REACHES.first, COARSE_PHASES);
+  const filmFps = meanRate(
+    coarse,
+    bestPath(coarse, evidenceAt(motion, slots, bench, bench.filmFps, COARSE_PHASES), 'all'),
+    slots,
+  );
+  if (filmFps > MOST_PACE * slots.cameraFps) return refused('camera-too-slow');
+  const evidence = evidenceAt(motion, slots, bench, filmFps, PHASES);
+  const states = statesFor(slots, filmFps, RATE_REACHES.then, PHASES);
+  const path = bestPath(states, evidence, 'all');
   const witnesses = (['even', 'odd'] as const).map((witness) =>
     bestPath(states, evidence, witness),
   );
-  const { reasons, knotDisagreements } = toldPieces(path, witnesses, PHASES);
+  const leads = rivalNats(states, evidence, path, bench.shutter.sectors.length);
+  const { reasons, knotDisagreements } = toldPieces(path, witnesses, leads, PHASES);
   const { meanSteps, spreads } = knotPhases(states, evidence, 'all');
 
   const { knotSlots, pace } = states;
@@ -147,7 +167,7 @@ export function filmPosition(
     // The mean over all paths is finer than one step, where it belongs to the same way.
     const beside = (meanSteps[knot] ?? 0) - steps;
     const rest = beside - Math.round(beside / PHASES) * PHASES;
-    const fine = Math.abs(rest) < PHASES / 8 ? rest : 0;
+    const fine = Math.abs(rest) < PHASES / 4 ? rest : 0;
     knotPositions[knot] = pace * (knotSlots[knot] ?? 0) + (steps + fine) / PHASES;
     knotErrors[knot] = Math.hypot(
       LEAST_ERROR,
@@ -156,7 +176,9 @@ export function filmPosition(
     );
   }
   const first = reasons.indexOf(undefined);
-  if (first === -1) return refused('nothing-told');
+  const doubted = reasons.filter((reason) => reason === 'witnesses-differ').length;
+  // Witnesses that differ so often agree elsewhere by chance.
+  if (first === -1 || doubted > MOST_DOUBTED * reasons.length) return refused('nothing-told');
   const last = reasons.lastIndexOf(undefined) + 1;
   const rate =
     ((knotPositions[last] ?? 0) - (knotPositions[first] ?? 0)) /

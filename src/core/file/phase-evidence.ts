@@ -1,4 +1,4 @@
-import { BANDS, LAGS, NUMBERS_PER_FRAME, PICTURE_COLUMNS, PICTURE_ROWS } from './band-motion.ts';
+import { BANDS, LAGS, PICTURE_COLUMNS, PICTURE_ROWS } from './band-motion.ts';
 import { phaseModels, type FilmStep, type PhaseModels } from './phase-models.ts';
 
 /** Whose bands are heard: all of them, or every other one as two witnesses of the same film. */
@@ -40,20 +40,52 @@ const REACH = LAGS / 2;
 const FEWEST_DIFFERENCES = 3;
 /** Neighbouring windows and pixels hold much the same, so only a share of the pixels counts. */
 const COUNTED_PIXELS = ((PICTURE_COLUMNS * PICTURE_ROWS) / BANDS) * 0.1;
-/** Difference that a flat band is taken to have, so that clipped parts do not pass for certainty. */
-const LEAST_DIFFERENCE = 2e-6;
+/** Noise that every band is taken to have, so that flat and clipped parts say nothing. */
+const LEAST_NOISE = 1e-6;
 
-/** Frames before and after in an unbroken row of slots, at most three each. */
-function windowAt(
-  slotOfFrame: Int32Array,
-  frame: number,
-): { readonly before: number; readonly after: number } {
+/** Camera frames around one whose band shows a picture of its own, and their slots from it. */
+interface Shown {
+  readonly frames: number[];
+  readonly slots: number[];
+  /** One bit for each slot of the window that shows a picture. */
+  pattern: number;
+}
+
+/** Finds what a band shows around a camera frame; a difference of exactly 0 shows nothing new. */
+function findShown(question: EvidenceQuestion, frame: number, band: number, into: Shown): void {
+  const { gram, slotOfFrame } = question;
   const slot = slotOfFrame[frame] ?? 0;
-  let before = 0;
-  while (before < REACH && slotOfFrame[frame - before - 1] === slot - before - 1) before += 1;
-  let after = 0;
-  while (after < REACH && slotOfFrame[frame + after + 1] === slot + after + 1) after += 1;
-  return { before, after };
+  into.frames.length = 0;
+  into.slots.length = 0;
+  into.pattern = 0;
+  const last = Math.min(slotOfFrame.length - 1, frame + REACH);
+  for (let each = Math.max(0, frame - REACH); each <= last; each += 1) {
+    const away = (slotOfFrame[each] ?? 0) - slot;
+    if (away < -REACH || away > REACH) continue;
+    if (each > 0 && (gram[(each * BANDS + band) * LAGS] ?? 0) === 0) continue;
+    into.frames.push(each);
+    into.slots.push(away);
+    into.pattern |= 1 << (away + REACH);
+  }
+}
+
+/** Products of the differences between the pictures shown, row by row of the upper triangle. */
+function fillProducts(
+  gram: EvidenceQuestion['gram'],
+  { frames }: Shown,
+  band: number,
+  into: Float64Array,
+): void {
+  let at = 0;
+  for (let row = 1; row < frames.length; row += 1) {
+    for (let column = row; column < frames.length; column += 1) {
+      const later = frames[column] ?? 0;
+      const lag = later - (frames[row] ?? 0);
+      const noise = column === row ? 2 : column - row === 1 ? -1 : 0;
+      into[at] = (gram[(later * BANDS + band) * LAGS + lag] ?? 0) + noise * LEAST_NOISE;
+      at += 1;
+    }
+  }
 }
 
 /** Evidence of one band for each phase, nats. */
@@ -85,8 +117,8 @@ function asSteps(evidence: Float64Array, into: Uint8Array, start: number): void 
 /**
  * Evidence of the pictures for each phase of the film at each camera frame.
  *
- * Model: the products of the seven camera frames around it, fewer at the ends and beside dropped
- * frames, against {@link phaseModels}; bands are added, each at its own time of readout. What a phase
+ * Model: the products of the seven camera frames around it, fewer at the ends, beside dropped frames
+ * and where a band shows nothing new, against {@link phaseModels}; bands are added, each at its own time of readout. What a phase
  * loses against the best is capped at 8 nats.
  *
  * @param question  the products, their slots, film and camera
@@ -107,25 +139,16 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
     even: new Float64Array(phases),
     odd: new Float64Array(phases),
   };
+  const shown: Shown = { frames: [], slots: [], pattern: 0 };
   for (let frame = 0; frame < slotOfFrame.length; frame += 1) {
-    const window = windowAt(slotOfFrame, frame);
-    const differences = window.before + window.after;
-    if (differences < FEWEST_DIFFERENCES) continue;
-    const key = window.before * (REACH + 1) + window.after;
-    const models = known.get(key) ?? phaseModels(step, window, phases);
-    known.set(key, models);
     sums.even.fill(0);
     sums.odd.fill(0);
     for (let band = 0; band < BANDS; band += 1) {
-      let at = 0;
-      for (let row = 0; row < differences; row += 1) {
-        for (let column = row; column < differences; column += 1) {
-          const later = frame - window.before + 1 + column;
-          const product = gram[later * NUMBERS_PER_FRAME + band * LAGS + column - row] ?? 0;
-          products[at] = row === column ? product + LEAST_DIFFERENCE : product;
-          at += 1;
-        }
-      }
+      findShown(question, frame, band, shown);
+      if (shown.frames.length <= FEWEST_DIFFERENCES) continue;
+      const models = known.get(shown.pattern) ?? phaseModels(step, shown.slots, phases);
+      known.set(shown.pattern, models);
+      fillProducts(gram, shown, band, products);
       bandEvidence(models, products, raw);
       const sum = band % 2 === 0 ? sums.even : sums.odd;
       const shift = ((band + 0.5) / BANDS) * readoutFilmFrames * phases;

@@ -1,17 +1,27 @@
 import { lightBetween, type GateLight } from '../gate/gate-light.ts';
 import { scaledInverse } from './scaled-inverse.ts';
 
-/** Camera frames around the one in question, counted before and after it. */
-export interface PictureWindow {
-  readonly before: number;
-  readonly after: number;
+/** Strengths of picture change against noise that are tried. */
+const CHANGE_STRENGTHS = [0.5, 1.5, 4, 12, 35];
+
+/** How a picture may change from film frame to film frame. */
+interface ChangeKind {
+  /** Share of what is new in each film frame and gone in the next: grain, dust, weave. */
+  readonly passing: number;
+  /** Share of what adds up from film frame to film frame: motion. */
+  readonly lasting: number;
+  /** Likeness of the motion from one film frame to the next: 0 by fits and starts, towards 1 steady. */
+  readonly steadiness: number;
 }
 
-/** Strengths of picture change against noise that are tried; 0 is a picture that stands still. */
-const CHANGE_STRENGTHS = [0, 0.4, 1, 2.5, 6, 15, 35];
+const CHANGE_KINDS: readonly ChangeKind[] = [
+  { passing: 0.05, lasting: 0.95, steadiness: 0 },
+  { passing: 0.5, lasting: 0.5, steadiness: 0 },
+  { passing: 0.05, lasting: 0.95, steadiness: 0.5 },
+];
 
 /** Likeness of the noise in neighbouring camera frames; compression makes it alike. */
-const NOISE_LIKENESS = [0, 0.5, 0.9];
+const NOISE_LIKENESS = [0, 0.7];
 
 /**
  * What the differences of a window look like at each phase of the film, for every strength of change
@@ -59,41 +69,69 @@ function lightShares(
 }
 
 /** Covariance of the differences when the picture changes by one unit from film frame to film frame. */
-function changeCovariance(step: FilmStep, window: PictureWindow, phase: number): Float64Array {
-  const { light, filmFramesPerCameraFrame: pace, exposureFilmFrames: exposure } = step;
-  const differences = window.before + window.after;
-  const start = (index: number): number => phase + (index - window.before) * pace;
-  const first = Math.floor(start(0));
-  const count = Math.floor(start(differences) + exposure) - first + 1;
-  const shares = Array.from({ length: differences + 1 }, (_, index) =>
-    lightShares(light, start(index), exposure, first, count),
-  );
-  const changes = Array.from({ length: differences }, (_, index) =>
-    (shares[index + 1] ?? new Float64Array(count)).map(
-      (share, frame) => share - (shares[index]?.[frame] ?? 0),
-    ),
-  );
-  const covariance = new Float64Array(differences * differences);
+function changeCovariance(
+  { light, filmFramesPerCameraFrame, exposureFilmFrames }: FilmStep,
+  shown: readonly number[],
+  phase: number,
+  likeness: (a: number, b: number) => number,
+): Float64Array {
+  const starts = shown.map((slot) => phase + slot * filmFramesPerCameraFrame);
+  const first = Math.floor(starts[0] ?? 0);
+  const count = Math.floor((starts.at(-1) ?? 0) + exposureFilmFrames) - first + 1;
+  const shares = starts.map((start) => lightShares(light, start, exposureFilmFrames, first, count));
+  const changes = shares
+    .slice(1)
+    .map((later, index) => later.map((share, frame) => share - (shares[index]?.[frame] ?? 0)));
+  const covariance = new Float64Array(changes.length * changes.length);
   for (const [row, left] of changes.entries()) {
     for (const [column, right] of changes.entries()) {
       let sum = 0;
       for (const [a, one] of left.entries()) {
         if (one === 0) continue;
         for (const [b, other] of right.entries()) {
-          // Motion adds up from film frame to film frame; grain and dust are new in each.
-          sum += one * other * (0.5 * Math.min(a, b) + (a === b ? 0.5 : 0));
+          sum += one * other * likeness(a, b);
         }
       }
-      covariance[row * differences + column] = sum;
+      covariance[row * changes.length + column] = sum;
     }
   }
   return covariance;
 }
 
-/** Covariance of differences of noise whose likeness from frame to frame is a, lag l. */
-function noiseCovariance(likeness: number, lag: number): number {
-  const power = (exponent: number): number => likeness ** Math.abs(exponent);
-  return (2 * power(lag) - power(lag - 1) - power(lag + 1)) / (1 - likeness);
+/** Most film frames that a window can hold. */
+const MOST_FILM_FRAMES = 24;
+
+/** Covariance of film frames k and l, whose first has none of the motion. */
+function filmCovariance({ passing, lasting, steadiness }: ChangeKind): Float64Array {
+  const n = MOST_FILM_FRAMES;
+  const covariance = new Float64Array(n * n);
+  for (let k = 0; k < n; k += 1) {
+    for (let l = 0; l < n; l += 1) {
+      // Σ over the steps up to k and up to l, each like the other by steadiness^distance.
+      let motion = 0;
+      for (let i = 1; i <= k; i += 1)
+        for (let j = 1; j <= l; j += 1) motion += steadiness ** Math.abs(i - j);
+      covariance[k * n + l] = lasting * motion + (k === l ? passing : 0);
+    }
+  }
+  return covariance;
+}
+
+const FILM_COVARIANCES = CHANGE_KINDS.map(filmCovariance);
+
+/** Covariance of two differences of noise whose likeness is a^l between camera frames l apart. */
+function noiseCovariance(
+  likeness: number,
+  [early, late]: readonly [number, number],
+  [otherEarly, otherLate]: readonly [number, number],
+): number {
+  const alike = (a: number, b: number): number => likeness ** Math.abs(a - b);
+  const sum =
+    alike(late, otherLate) +
+    alike(early, otherEarly) -
+    alike(late, otherEarly) -
+    alike(early, otherLate);
+  return sum / (1 - likeness);
 }
 
 /**
@@ -105,39 +143,45 @@ function noiseCovariance(likeness: number, lag: number): number {
  * smallest product fits best.
  *
  * @param step    film and camera
- * @param window  camera frames before and after
+ * @param shown   slots of the camera frames that show a picture, from the one in question, ascending
  * @param phases  phases of the first row at the start of the camera frame in question
  * @returns the models
  * @source arithmetic
  */
-export function phaseModels(step: FilmStep, window: PictureWindow, phases: number): PhaseModels {
-  const differences = window.before + window.after;
+export function phaseModels(step: FilmStep, shown: readonly number[], phases: number): PhaseModels {
+  const spans = shown
+    .slice(1)
+    .map((late, index): readonly [number, number] => [shown[index] ?? 0, late]);
+  const differences = spans.length;
   const numbersPerModel = (differences * (differences + 1)) / 2;
-  const modelsPerPhase = CHANGE_STRENGTHS.length * NOISE_LIKENESS.length;
+  const modelsPerPhase =
+    NOISE_LIKENESS.length * (1 + CHANGE_KINDS.length * CHANGE_STRENGTHS.length);
   const numbers = new Float64Array(phases * modelsPerPhase * numbersPerModel);
   const covariance = new Float64Array(differences * differences);
+  const noises = NOISE_LIKENESS.map((likeness) =>
+    spans.flatMap((one) => spans.map((other) => noiseCovariance(likeness, one, other))),
+  );
   let at = 0;
-  for (let phase = 0; phase < phases; phase += 1) {
-    const change = changeCovariance(step, window, phase / phases);
-    for (const likeness of NOISE_LIKENESS) {
-      for (const strength of CHANGE_STRENGTHS) {
-        for (let row = 0; row < differences; row += 1) {
-          for (let column = 0; column < differences; column += 1) {
-            const cell = row * differences + column;
-            covariance[cell] =
-              strength ** 2 * (change[cell] ?? 0) +
-              noiseCovariance(likeness, Math.abs(row - column));
-          }
-        }
-        const inverse = scaledInverse(covariance, differences);
-        for (let row = 0; row < differences; row += 1) {
-          for (let column = row; column < differences; column += 1) {
-            const value = inverse[row * differences + column] ?? 0;
-            numbers[at] = row === column ? value : 2 * value;
-            at += 1;
-          }
-        }
+  const add = (noise: readonly number[], change: Float64Array, strength: number): void => {
+    for (let cell = 0; cell < covariance.length; cell += 1)
+      covariance[cell] = strength ** 2 * (change[cell] ?? 0) + (noise[cell] ?? 0);
+    const inverse = scaledInverse(covariance, differences);
+    for (let row = 0; row < differences; row += 1) {
+      for (let column = row; column < differences; column += 1) {
+        const value = inverse[row * differences + column] ?? 0;
+        numbers[at] = row === column ? value : 2 * value;
+        at += 1;
       }
+    }
+  };
+  for (let phase = 0; phase < phases; phase += 1) {
+    const changes = FILM_COVARIANCES.map((film) =>
+      changeCovariance(step, shown, phase / phases, (a, b) => film[a * MOST_FILM_FRAMES + b] ?? 0),
+    );
+    for (const noise of noises) {
+      add(noise, new Float64Array(covariance.length), 0);
+      for (const change of changes)
+        for (const strength of CHANGE_STRENGTHS) add(noise, change, strength);
     }
   }
   return { phases, modelsPerPhase, differences, numbersPerModel, numbers };

@@ -4,6 +4,7 @@ export const REFUSAL_REASONS = [
   'irregular-times',
   'camera-too-slow',
   'film-too-slow',
+  'exposure-too-short',
   'nothing-told',
 ] as const;
 export type RefusalReason = (typeof REFUSAL_REASONS)[number];

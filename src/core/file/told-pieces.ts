@@ -2,9 +2,10 @@ import type { BestPath } from './best-path.ts';
 
 /**
  * Why a piece of the recording does not tell the film position: nothing in its pictures changes from
- * film frame to film frame, or two halves of the picture say different things.
+ * film frame to film frame, another blade explains it nearly as well, or two halves of the picture say
+ * different things.
  */
-export type UntoldReason = 'nothing-to-see' | 'witnesses-differ';
+export type UntoldReason = 'nothing-to-see' | 'two-answers' | 'witnesses-differ';
 
 /** What the witnesses say of each piece. */
 export interface ToldPieces {
@@ -16,6 +17,8 @@ export interface ToldPieces {
 
 /** Least evidence of a piece, nats a camera frame. */
 const LEAST_NATS = 0.5;
+/** Least by which the path must beat the same path behind another blade, nats a camera frame. */
+const LEAST_LEAD = 1;
 /** Farthest that two witnesses may lie apart, film frames. */
 const LARGEST_DISAGREEMENT = 0.1;
 
@@ -23,16 +26,19 @@ const LARGEST_DISAGREEMENT = 0.1;
  * Judges each piece of a recording by its evidence and by two witnesses, the even and the odd bands.
  *
  * Model: a piece is told when its evidence reaches ½ nat a camera frame and the witnesses agree at both
- * its ends to a tenth of a film frame, without one having gained a film frame on the other in between.
+ * its ends to a tenth of a film frame, without one having gained a film frame on the other in between,
+ * and no other blade explains it nearly as well.
  *
  * @param path       path that all bands tell
  * @param witnesses  paths of two halves of the bands
+ * @param leads      lead of the path on its strongest rival, nats a camera frame
  * @param phases     phase steps of a film frame
  * @returns reasons and disagreements
  */
 export function toldPieces(
   path: BestPath,
   witnesses: readonly BestPath[],
+  leads: Float64Array,
   phases: number,
 ): ToldPieces {
   const pieces = path.pieceNats.length;
@@ -51,6 +57,7 @@ export function toldPieces(
   }
   const reasons = Array.from({ length: pieces }, (_, piece): UntoldReason | undefined => {
     if ((path.pieceNats[piece] ?? 0) < LEAST_NATS) return 'nothing-to-see';
+    if ((leads[piece] ?? 0) < LEAST_LEAD) return 'two-answers';
     const isApart = [piece, piece + 1].some(
       (knot) => (knotDisagreements[knot] ?? 0) > LARGEST_DISAGREEMENT,
     );
