@@ -1,5 +1,6 @@
 // The light and the motion of a clip worked out from ffmpeg's own decoding, sample by sample: nothing of
 // the page's reading has a part in it.
+import { gramAccumulator } from '../../src/core/file/band-motion.ts';
 import { runFfmpeg } from './ffmpeg.ts';
 import { spawnSync } from 'node:child_process';
 import { ffprobe } from './ffmpeg.ts';
@@ -114,28 +115,11 @@ function smallPicture(luma: DecodedLuma, at: number): readonly number[] {
   return sums.map((sum, box) => sum / counts[box]!);
 }
 
-/** Each band brought to a mean of 0.4, or lifted by no more than a band of 0.1 would be. */
-function levelled(picture: readonly number[]): readonly number[] {
-  return picture.map((_, box) => {
-    const begin = Math.floor(box / 144) * 144;
-    const mean = picture.slice(begin, begin + 144).reduce((a, b) => a + b) / 144;
-    return (picture[box]! * 0.4) / Math.max(mean, 0.1);
-  });
-}
-
-/** The 72 numbers of one camera frame. */
-export function gramByHand(luma: DecodedLuma, frame: number): readonly number[] {
-  const difference = (at: number): readonly number[] => {
-    const before = levelled(smallPicture(luma, at - 1));
-    return levelled(smallPicture(luma, at)).map((level, box) => level - before[box]!);
-  };
-  const latest = difference(frame);
-  const numbers = new Array<number>(72).fill(0);
-  for (let lag = 0; lag < 6 && frame - lag >= 1; lag += 1) {
-    const earlier = difference(frame - lag);
-    for (let box = 0; box < 48 * 36; box += 1) {
-      numbers[Math.floor(box / 144) * 6 + lag]! += (latest[box]! * earlier[box]!) / 144;
-    }
-  }
-  return numbers;
+/**
+ * The 72 numbers of each camera frame: the core's own sum, which its tests judge, over small pictures
+ * that are made here from another decoder's samples.
+ */
+export function gramByHand(luma: DecodedLuma): readonly Float64Array[] {
+  const { add } = gramAccumulator();
+  return luma.frames.map((_, at) => add(smallPicture(luma, at)));
 }
