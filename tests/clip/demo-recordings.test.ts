@@ -1,8 +1,11 @@
 import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { filmPosition } from '../../src/core/file/film-position.ts';
+import { measuredKeepList } from '../../src/core/file/measured-keep-list.ts';
+import { makeEqualShutter } from '../../src/core/gate/shutter.ts';
 import { chainTitle, runsWholeChain } from '../tools/ffmpeg.ts';
-import { bandsByHand, decodeLuma, frameSecondsOf } from '../tools/measured-by-hand.ts';
+import { bandsByHand, decodeLuma, frameSecondsOf, gramByHand } from '../tools/measured-by-hand.ts';
 import { projectFolder } from '../walls/source-files.ts';
 
 interface Truth {
@@ -91,5 +94,26 @@ describe.skipIf(!runsWholeChain)(chainTitle('the coded demo recordings'), () => 
     expect(across.length).toBeGreaterThan(20);
     const middle = (list: number[]): number => list.sort((a, b) => a - b)[list.length >> 1]!;
     expect(middle(across)).toBeGreaterThan(3 * middle(within));
+  });
+
+  it('give every film frame whole and once, with what the bench would enter', () => {
+    const gram = new Float64Array(
+      gramByHand(decodeLuma(pathOf(film), 320, 240, 8)).flatMap((numbers) => [...numbers]),
+    );
+    const motion = { frameSeconds: Float64Array.from(frameSecondsOf(pathOf(film))), gram };
+    const bench = {
+      filmFps: 18,
+      shutter: makeEqualShutter(film.flashesPerFrame, 0.5),
+      exposureSeconds: film.exposureSeconds,
+      readoutSeconds: film.readoutSeconds,
+    };
+    const position = filmPosition(motion, bench);
+    if (position.kind !== 'position') throw new Error(position.reason);
+    expect(Math.abs(position.filmFps / film.filmFps - 1)).toBeLessThan(0.001);
+    const { frames } = measuredKeepList(position, motion, bench);
+    expect(frames.length).toBeGreaterThan(138);
+    const truth = frames.map(({ cameraFrame }) => film.wholeFilmFrames![cameraFrame]);
+    expect(truth).toEqual(frames.map((_, at) => truth[0]! + at));
+    expect(frames.every(({ status }) => status === 'whole')).toBe(true);
   });
 });
