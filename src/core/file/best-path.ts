@@ -7,6 +7,8 @@ export interface BestPath {
   readonly knotSteps: Int32Array;
   /** How much better the path explains each piece than the phases do on average, nats a camera frame. */
   readonly pieceNats: Float64Array;
+  /** How much better it explains each piece than a picture that never changes, nats a camera frame. */
+  readonly changeNats: Float64Array;
 }
 
 /** Weighted best way into each state of the next piece, and the slope it came with. */
@@ -55,6 +57,19 @@ function advantage(
   return ((evidence[state] ?? 0) - sum / phases) / frames;
 }
 
+/** Nats a camera frame by which a path with this evidence beats a picture that never changes. */
+function changeIn(
+  { knotSlots }: PathStates,
+  { changeNats }: PhaseEvidence,
+  evidence: number,
+  piece: number,
+): number {
+  const [from, to] = [knotSlots[piece] ?? 0, knotSlots[piece + 1] ?? 0];
+  let sum = evidence;
+  for (let slot = from; slot < to; slot += 1) sum += changeNats[slot] ?? 0;
+  return sum / (to - from);
+}
+
 /**
  * The most likely path of straight pieces (Viterbi's recursion), with a penalty for changes of slope.
  *
@@ -84,10 +99,12 @@ export function bestPath(states: PathStates, evidence: PhaseEvidence, witness: W
     if ((scores[each] ?? 0) > (scores[state] ?? 0)) state = each;
 
   const pieceNats = new Float64Array(pieces);
+  const changeNats = new Float64Array(pieces);
   const slopeOf = new Int32Array(pieces);
   for (let at = pieces - 1; at >= 0; at -= 1) {
     fillPieceEvidence(states, evidence, witness, at, piece);
     pieceNats[at] = advantage(states, piece, state, at);
+    changeNats[at] = changeIn(states, evidence, piece[state] ?? 0, at);
     slopeOf[at] = (state % slopes) - middleSlope;
     if (at === 0) break;
     const earlier = cameWith[at * size + state] ?? 0;
@@ -98,5 +115,5 @@ export function bestPath(states: PathStates, evidence: PhaseEvidence, witness: W
   knotSteps[0] = Math.floor(state / slopes);
   for (let at = 0; at < pieces; at += 1)
     knotSteps[at + 1] = (knotSteps[at] ?? 0) + (slopeOf[at] ?? 0);
-  return { knotSteps, pieceNats };
+  return { knotSteps, pieceNats, changeNats };
 }

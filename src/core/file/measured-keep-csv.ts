@@ -8,8 +8,8 @@ import type { MeasuredKeepList } from './measured-keep-list.ts';
  * @returns comma-separated text with a heading,
  *          `film_frame,camera_frame,time,margin,status,same_picture_twice`
  */
-export function measuredKeepCsv({ frames }: MeasuredKeepList): string {
-  const lines = frames.map(
+export function measuredKeepCsv(list: MeasuredKeepList): string {
+  const lines = list.frames.map(
     ({ filmFrame, cameraFrame, seconds, margin, status, isSamePicture }) =>
       `${filmFrame},${cameraFrame},${seconds.toFixed(6)},${margin.toFixed(3)},${status},${isSamePicture ? 'maybe' : 'no'}`,
   );

@@ -117,7 +117,8 @@ export function measuredKeepList(
 
   const lostFilmFrames: number[] = [];
   const kept: (Omit<KeptFrame, 'isSamePicture'> & { readonly slot: number })[] = [];
-  const first = Math.ceil((track.positions[0] ?? 0) + middle - 0.5 - 1e-9);
+  // Adding 0 turns a negative zero into a plain one.
+  const first = Math.ceil((track.positions[0] ?? 0) + middle - 0.5 - 1e-9) + 0;
   const last = Math.floor((track.positions.at(-1) ?? 0) + middle - 0.5 + 1e-9);
   for (let filmFrame = first; filmFrame <= last; filmFrame += 1) {
     const choice = best.get(filmFrame);

@@ -1,4 +1,5 @@
 import { BANDS, LAGS, PICTURE_COLUMNS, PICTURE_ROWS } from './band-motion.ts';
+import { stillModels, STILL_PHASES } from './still-models.ts';
 import { phaseModels, type FilmStep, type PhaseModels } from './phase-models.ts';
 
 /** Whose bands are heard: all of them, or every other one as two witnesses of the same film. */
@@ -18,6 +19,8 @@ export interface PhaseEvidence {
   readonly phases: number;
   readonly slots: number;
   readonly steps: Readonly<Record<Witness, Uint8Array>>;
+  /** How much better the best phase explains each slot than a picture that never changes, nats. */
+  readonly changeNats: Float32Array;
 }
 
 /** Nats of one step. */
@@ -88,6 +91,24 @@ function fillProducts(
   }
 }
 
+/** Adds the evidence of a band for each phase, at its own time of readout. */
+function addShifted(raw: Float64Array, phases: number, gone: number, into: Float64Array): void {
+  const shift = gone * phases;
+  const whole = Math.floor(shift);
+  const rest = shift - whole;
+  for (let phase = 0; phase < phases; phase += 1) {
+    const near = raw[(phase + whole) % phases] ?? 0;
+    const far = raw[(phase + whole + 1) % phases] ?? 0;
+    into[phase] = (into[phase] ?? 0) + near * (1 - rest) + far * rest;
+  }
+}
+
+function largest(values: Float64Array): number {
+  let most = -Infinity;
+  for (const value of values) if (value > most) most = value;
+  return most;
+}
+
 /** Evidence of one band for each phase, nats. */
 function bandEvidence(models: PhaseModels, products: Float64Array, into: Float64Array): void {
   const { phases, modelsPerPhase, numbersPerModel, numbers, differences } = models;
@@ -131,9 +152,11 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
     even: new Uint8Array(slots * phases),
     odd: new Uint8Array(slots * phases),
   };
-  const known = new Map<number, PhaseModels>();
+  const changeNats = new Float32Array(slots);
+  const known = new Map<number, { readonly film: PhaseModels; readonly still: PhaseModels }>();
   const products = new Float64Array((LAGS * (LAGS + 1)) / 2);
-  const raw = new Float64Array(phases);
+  const raw = new Float64Array(Math.max(phases, STILL_PHASES));
+  const still = new Float64Array(STILL_PHASES);
   const sums = {
     all: new Float64Array(phases),
     even: new Float64Array(phases),
@@ -143,27 +166,28 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
   for (let frame = 0; frame < slotOfFrame.length; frame += 1) {
     sums.even.fill(0);
     sums.odd.fill(0);
+    still.fill(0);
     for (let band = 0; band < BANDS; band += 1) {
       findShown(question, frame, band, shown);
       if (shown.frames.length <= FEWEST_DIFFERENCES) continue;
-      const models = known.get(shown.pattern) ?? phaseModels(step, shown.slots, phases);
+      const models = known.get(shown.pattern) ?? {
+        film: phaseModels(step, shown.slots, phases),
+        still: stillModels(step, shown.slots),
+      };
       known.set(shown.pattern, models);
       fillProducts(gram, shown, band, products);
-      bandEvidence(models, products, raw);
-      const sum = band % 2 === 0 ? sums.even : sums.odd;
-      const shift = ((band + 0.5) / BANDS) * readoutFilmFrames * phases;
-      const whole = Math.floor(shift);
-      const rest = shift - whole;
-      for (let phase = 0; phase < phases; phase += 1) {
-        const near = raw[(phase + whole) % phases] ?? 0;
-        const far = raw[(phase + whole + 1) % phases] ?? 0;
-        sum[phase] = (sum[phase] ?? 0) + near * (1 - rest) + far * rest;
-      }
+      const gone = ((band + 0.5) / BANDS) * readoutFilmFrames;
+      bandEvidence(models.still, products, raw);
+      addShifted(raw, models.still.phases, gone, still);
+      bandEvidence(models.film, products, raw);
+      addShifted(raw, phases, gone, band % 2 === 0 ? sums.even : sums.odd);
     }
     for (let phase = 0; phase < phases; phase += 1)
       sums.all[phase] = (sums.even[phase] ?? 0) + (sums.odd[phase] ?? 0);
-    const start = (slotOfFrame[frame] ?? 0) * phases;
+    const slot = slotOfFrame[frame] ?? 0;
+    const start = slot * phases;
+    changeNats[slot] = largest(sums.all) - largest(still);
     for (const witness of WITNESSES) asSteps(sums[witness], steps[witness], start);
   }
-  return { phases, slots, steps };
+  return { phases, slots, steps, changeNats };
 }

@@ -21,7 +21,7 @@ const CHANGE_KINDS: readonly ChangeKind[] = [
 ];
 
 /** Likeness of the noise in neighbouring camera frames; compression makes it alike. */
-const NOISE_LIKENESS = [0, 0.7];
+export const NOISE_LIKENESS = [0, 0.7];
 
 /**
  * What the differences of a window look like at each phase of the film, for every strength of change
@@ -134,6 +134,25 @@ function noiseCovariance(
   return sum / (1 - likeness);
 }
 
+/** Writes a scaled inverse as a model holds it; gives the place after it. */
+export function packInverse(
+  covariance: Float64Array,
+  size: number,
+  into: Float64Array,
+  start: number,
+): number {
+  const inverse = scaledInverse(covariance, size);
+  let at = start;
+  for (let row = 0; row < size; row += 1) {
+    for (let column = row; column < size; column += 1) {
+      const value = inverse[row * size + column] ?? 0;
+      into[at] = row === column ? value : 2 * value;
+      at += 1;
+    }
+  }
+  return at;
+}
+
 /**
  * Models of the differences in a window, for phases spread evenly over a film frame.
  *
@@ -165,14 +184,7 @@ export function phaseModels(step: FilmStep, shown: readonly number[], phases: nu
   const add = (noise: readonly number[], change: Float64Array, strength: number): void => {
     for (let cell = 0; cell < covariance.length; cell += 1)
       covariance[cell] = strength ** 2 * (change[cell] ?? 0) + (noise[cell] ?? 0);
-    const inverse = scaledInverse(covariance, differences);
-    for (let row = 0; row < differences; row += 1) {
-      for (let column = row; column < differences; column += 1) {
-        const value = inverse[row * differences + column] ?? 0;
-        numbers[at] = row === column ? value : 2 * value;
-        at += 1;
-      }
-    }
+    at = packInverse(covariance, differences, numbers, at);
   };
   for (let phase = 0; phase < phases; phase += 1) {
     const changes = FILM_COVARIANCES.map((film) =>

@@ -17,10 +17,28 @@ export interface ToldPieces {
 
 /** Least evidence of a piece, nats a camera frame. */
 const LEAST_NATS = 0.5;
+/** Least by which a piece must beat a picture that never changes, nats a camera frame. */
+const LEAST_CHANGE = 0.5;
 /** Least by which the path must beat the same path behind another blade, nats a camera frame. */
 const LEAST_LEAD = 1;
 /** Farthest that two witnesses may lie apart, film frames. */
 const LARGEST_DISAGREEMENT = 0.1;
+
+/** A long stretch without change reaches into the pieces beside it. */
+const LONG_STRETCH = 4;
+
+function withEdges(
+  reasons: readonly (UntoldReason | undefined)[],
+): readonly (UntoldReason | undefined)[] {
+  const isUntold = (piece: number): boolean => reasons[piece] !== undefined;
+  const isLong = (from: number, step: number): boolean =>
+    Array.from({ length: LONG_STRETCH }, (_, at) => from + at * step).every(isUntold);
+  return reasons.map((reason, piece) =>
+    reason === undefined && (isLong(piece + 1, 1) || isLong(piece - 1, -1))
+      ? 'nothing-to-see'
+      : reason,
+  );
+}
 
 /**
  * Judges each piece of a recording by its evidence and by two witnesses, the even and the odd bands.
@@ -57,6 +75,7 @@ export function toldPieces(
   }
   const reasons = Array.from({ length: pieces }, (_, piece): UntoldReason | undefined => {
     if ((path.pieceNats[piece] ?? 0) < LEAST_NATS) return 'nothing-to-see';
+    if ((path.changeNats[piece] ?? 0) < LEAST_CHANGE) return 'nothing-to-see';
     if ((leads[piece] ?? 0) < LEAST_LEAD) return 'two-answers';
     const isApart = [piece, piece + 1].some(
       (knot) => (knotDisagreements[knot] ?? 0) > LARGEST_DISAGREEMENT,
@@ -66,5 +85,5 @@ export function toldPieces(
     );
     return isApart || gains ? 'witnesses-differ' : undefined;
   });
-  return { reasons, knotDisagreements };
+  return { reasons: withEdges(reasons), knotDisagreements };
 }

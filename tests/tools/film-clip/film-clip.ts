@@ -16,6 +16,8 @@ export interface ClipPlan {
   readonly stock: FilmStock;
   readonly scenes: readonly ScenePlan[];
   readonly seconds: number;
+  /** Film frames at which the claw misses, so that the picture before shows again. */
+  readonly stands?: readonly number[];
 }
 
 export interface FilmClip {
@@ -106,7 +108,10 @@ export function filmClip(plan: ClipPlan, seed: number): FilmClip {
   const chance = makeChance(seed + 500_000);
   const { cameraFps, exposureSeconds, readoutSeconds } = plan.camera;
   const run = runProjector(plan.projector, plan.seconds + exposureSeconds + readoutSeconds + 0.1);
-  const draw = drawFilm(chance, plan.scenes, plan.stock);
+  const drawn = drawFilm(chance, plan.scenes, plan.stock);
+  const missed = (film: number): number =>
+    (plan.stands ?? []).filter((stand) => stand <= film).length;
+  const draw = (film: number): Float64Array => drawn(film - missed(film));
   const frames = Math.floor(plan.seconds * cameraFps);
   const shots = [...filmRun(chance, run, draw, plan.camera, frames)];
   return {
