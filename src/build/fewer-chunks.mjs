@@ -46,6 +46,10 @@ function scriptName({ name, facadeModuleId }) {
 export function fewerChunks() {
   return {
     name: 'fewer-chunks',
+    // Workers are named like scripts, so that their names follow their content for whoever keeps them.
+    config: () => ({
+      worker: { rolldownOptions: { output: { entryFileNames: 'assets/[name].[hash].js' } } },
+    }),
     enforce: 'pre',
     load(id) {
       const isForReaders = this.environment.name === 'client' && this.environment.mode === 'build';
