@@ -123,3 +123,10 @@ export const CAMERA_CHECKSUM_COMMANDS = {
   current: `ffmpeg -i "${FILE_NAMES.camera}" -map 0:v:0 -fps_mode passthrough -f framemd5 ${FILE_NAMES.cameraChecksums}`,
   older: `ffmpeg -i "${FILE_NAMES.camera}" -map 0:v:0 -vsync passthrough -f framemd5 ${FILE_NAMES.cameraChecksums}`,
 } as const;
+
+/**
+ * Command that counts the pictures of a recording without decoding them.
+ *
+ * @source ffmpeg-documentation
+ */
+export const COUNT_PICTURES_COMMAND = `ffprobe -v error -select_streams v:0 -count_packets -show_entries stream=nb_read_packets -of default=noprint_wrappers=1:nokey=1 "${FILE_NAMES.recording}"`;
