@@ -355,6 +355,26 @@ describe.runIf(runsWholeChain)(chainTitle('what a script refuses before any work
     });
   });
 
+  test('a first word that it does not know, rather than run with another recording than was meant', () => {
+    withFolder((folder) => {
+      record(folder, 'recording.mov', EIGHT_BIT, LIMITED);
+      const { status, stdout } = run(folder, silent, ['my recording.mov']);
+      expect(stdout).toContain(`STOPPED: ${TROUBLE.noSuchWork} my recording.mov`);
+      expect(status).toBe(1);
+      expect(readdirSync(folder).toSorted()).toEqual(['make-reel.sh', 'recording.mov']);
+    });
+  });
+
+  test('a crop that lies outside the frame, with a sentence of its own', () => {
+    withFolder((folder) => {
+      record(folder, 'recording.mov', EIGHT_BIT, LIMITED);
+      const crop = { leftPixels: 6, topPixels: 12, widthPixels: 900, heightPixels: 48 };
+      const { status, stdout } = run(folder, { ...silent, crop });
+      expect(stdout).toContain(`STOPPED: ${TROUBLE.noLook}`);
+      expect(status).toBe(1);
+    });
+  });
+
   test('fields, even where the file does not name them', () => {
     withFolder((folder) => {
       const drawn = Array.from({ length: CAMERA_FRAMES * 2 }, (_, at) =>

@@ -73,7 +73,8 @@ fact() { printf '%s\\n' "$facts" | tr -d '\\r' | sed -n "s/^$1=//p" | head -n 1;
 function firstChecks(results: readonly string[], hasSound: boolean): readonly string[] {
   return [
     ...comment(['Is everything here, and nothing in the way?']),
-    `command -v ffmpeg > /dev/null && command -v ffprobe > /dev/null || ${stop(TROUBLE.noTools)}`,
+    `[ -n "$(command -v ffmpeg)" ] && [ -n "$(command -v ffprobe)" ] || ${stop(TROUBLE.noTools)}`,
+    `case "$what" in try | all) ;; *) ${stop(TROUBLE.noSuchWork, ' "$what"')} ;; esac`,
     `[ -f "$recording" ] || ${stop(TROUBLE.noRecording, ' "$recording"')}`,
     ...(hasSound ? [`[ -f "$taken" ] || ${stop(TROUBLE.noSound, ' "$taken"')}`] : []),
     `for result in ${results.join(' ')}; do`,
@@ -132,7 +133,7 @@ function questions(asked: RecordingQuestions, sampleRateHz: number | undefined):
         ]),
     '',
     ...comment(['One picture as it will be. Look at it before an hour of work.']),
-    `${posixCommand(asked.look)} ${FILE_NAMES.look} || ${stop(TROUBLE.unreadable)}`,
+    `${posixCommand(asked.look)} ${FILE_NAMES.look} || ${stop(TROUBLE.noLook)}`,
     `say '  drawn anew, to look at: ${FILE_NAMES.look}'`,
     'if [ "$what" = try ]; then say \'Tried, and nothing else was made.\'; exit 0; fi',
   ];
@@ -188,7 +189,7 @@ const CHECKSUMS = [
   `say 'List a checksum for every file of the folder, and read each file back'`,
   `say 'Everything was made. Whether every file reads back is said on the screen.'`,
   `log=''`,
-  'if command -v sha256sum > /dev/null; then',
+  'if [ -n "$(command -v sha256sum)" ]; then',
   `  ${CHECKSUM_COMMANDS.linux} || ${stop(TROUBLE.noChecksums)}`,
   `  ${VERIFY_COMMANDS.linux} || ${stop(TROUBLE.badChecksums)}`,
   'else',

@@ -106,6 +106,7 @@ function firstChecks(results: readonly string[], hasSound: boolean): readonly st
   return [
     ...comment(['Is everything here, and nothing in the way?']),
     `foreach ($tool in 'ffmpeg', 'ffprobe') { if (-not (Get-Command $tool -CommandType Application -ErrorAction SilentlyContinue)) { ${stop(TROUBLE.noTools)} } }`,
+    `if (@('try', 'all') -notcontains $what) { ${stop(TROUBLE.noSuchWork, '$what')} }`,
     `if (-not (Test-Path -LiteralPath $recording -PathType Leaf)) { ${stop(TROUBLE.noRecording, '$recording')} }`,
     ...(hasSound
       ? [
@@ -175,7 +176,7 @@ function questions(asked: RecordingQuestions, sampleRateHz: number | undefined):
         ]),
     '',
     ...comment(['One picture as it will be. Look at it before an hour of work.']),
-    `[void](Get-Said ${wordList([...asked.look, FILE_NAMES.look])} ${unreadable})`,
+    `[void](Get-Said ${wordList([...asked.look, FILE_NAMES.look])} ${powershellQuoted(TROUBLE.noLook)})`,
     `Show-Line '  drawn anew, to look at: ${FILE_NAMES.look}'`,
     `if ($what -eq 'try') { Show-Line 'Tried, and nothing else was made.'; exit 0 }`,
   ];

@@ -5,6 +5,7 @@ import type { CodeRange } from '../recorded-picture.ts';
 /** Sentences for what is found before or between the commands. */
 export const TROUBLE = {
   noTools: 'The programs ffmpeg and ffprobe are needed; one of them does not run here.',
+  noSuchWork: 'The first word after the name of the script is try or all, not:',
   noRecording: 'There is no such recording here:',
   noSound: 'There is no such sound file here:',
   inTheWay: 'This file is here already, and nothing may be written over it:',
@@ -20,6 +21,8 @@ export const TROUBLE = {
   tooShort: 'The recording ends before the last film frame that is wanted. Its pictures:',
   notLooked:
     'The program did not tell whether the recording has fields or uneven pictures, so nobody knows.',
+  noLook:
+    'No picture could be drawn. Look whether the crop lies inside the frame, and whether the drive is full.',
   badSound: 'The sound file cannot be read.',
   otherSampleRate: 'The sound has another sample rate than the numbers of this reel say. It says:',
   wrongCount: 'The master does not hold every film frame once. Frames wanted, and frames there:',
