@@ -102,7 +102,6 @@ export function requireScriptEntries(entries: ReelScriptEntries): void {
   // A slower copy would leave film frames out.
   requireInterval('deliveryFps', entries.deliveryFps.valueOf(), {
     minimum: entries.nativeFps.valueOf(),
-    maximum: 1000,
     unit: 'frames/s',
   });
   if (entries.sound !== undefined) requireFileName('soundName', entries.sound.fileName);
