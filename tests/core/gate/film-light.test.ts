@@ -87,11 +87,7 @@ describe('the heat of a frame', () => {
       expect(surface).toBeGreaterThan(evenKelvin);
       expectRelative(surfaceKelvin, surface, 0.12);
       // In a slab of many times the thickness the surface warms exactly as said.
-      expectRelative(
-        surfaceKelvin,
-        warmedBySteps(0.25, 1 / filmFps, 0.5e-3).surface,
-        0.08,
-      );
+      expectRelative(surfaceKelvin, warmedBySteps(0.25, 1 / filmFps, 0.5e-3).surface, 0.08);
     }
   });
 
@@ -145,6 +141,8 @@ describe('the sheet on the light', () => {
     expect(run({ lampLux: '11000000', openPercent: '50' }).verdict.level).toBe('stop');
     expect(run({ lampLux: '10000000', openPercent: '50' }).verdict.level).toBe('care');
     expect(run({ lampLux: '11000000', source: 'white-led' }).verdict.level).toBe('care');
-    expect(run({ lampLux: '1000', source: 'white-led' }).verdict.sentence).toMatch(/open the lens/u);
+    expect(run({ lampLux: '1000', source: 'white-led' }).verdict.sentence).toMatch(
+      /open the lens/u,
+    );
   });
 });

@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { openBeltMillimetres, pulleyForRateMillimetres } from '../../../src/core/gate/belt-drive.ts';
+import {
+  openBeltMillimetres,
+  pulleyForRateMillimetres,
+} from '../../../src/core/gate/belt-drive.ts';
 import { keystone, largestKeystoneDegrees } from '../../../src/core/gate/keystone.ts';
 import { pullLimits, pullNewtons } from '../../../src/core/gate/take-up-pull.ts';
 import { evaluate, fillEntries } from '../../../src/worksheets/machine/evaluate.ts';
@@ -103,10 +106,6 @@ describe('a camera beside the screen', () => {
         expect(run(named).verdict.level, `${distance} ${width} ${named}`).toBe('good');
       }
     }
-    expectRelative(
-      keystone(1000, 300, largestKeystoneDegrees(1000, 300, 2)).sidesPercent,
-      2,
-      1e-9,
-    );
+    expectRelative(keystone(1000, 300, largestKeystoneDegrees(1000, 300, 2)).sidesPercent, 2, 1e-9);
   });
 });

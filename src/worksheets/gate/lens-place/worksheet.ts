@@ -91,7 +91,8 @@ function verdictFor(found: Found, { noseMillimetres }: Values): Outcome['verdict
 export const worksheet = defineWorksheet({
   id: 'lens-place',
   title: 'Place of the lens',
-  question: 'Where do lens and sensor stand, does the lens clear the machine, and how square must it be?',
+  question:
+    'Where do lens and sensor stand, does the lens clear the machine, and how square must it be?',
   chapter: 'gate/set-up',
   inputs,
   model:
