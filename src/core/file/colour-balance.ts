@@ -34,7 +34,8 @@ export function balanceStops(codes: Channels, gamma: number): Channels {
   const exponent = requireGamma(gamma);
   const share = (name: keyof Channels): number =>
     requireInterval(name, codes[name], { above: 0, maximum: 1 });
-  const stops = (name: keyof Channels): number => exponent * Math.log2(share('green') / share(name));
+  const stops = (name: keyof Channels): number =>
+    exponent * Math.log2(share('green') / share(name));
   return { red: stops('red'), green: 0, blue: stops('blue') };
 }
 
@@ -50,7 +51,8 @@ export function balanceStops(codes: Channels, gamma: number): Channels {
  */
 export function balanceCurves(codes: Channels): ColourCurves {
   const curve = (name: keyof Channels): ChannelCurve => ({
-    gain: requireInterval('green', codes.green, { above: 0, maximum: 1 }) /
+    gain:
+      requireInterval('green', codes.green, { above: 0, maximum: 1 }) /
       requireInterval(name, codes[name], { above: 0, maximum: 1 }),
     exponent: 1,
   });

@@ -15,6 +15,7 @@ function expression({ gain, exponent }: ChannelCurve): string {
  * @returns one filter, to stand in a chain inside double quotes
  * @source ffmpeg-documentation
  */
-export function colourFilter({ red, green, blue }: ColourCurves): string {
+export function colourFilter(curves: ColourCurves): string {
+  const { red, green, blue } = curves;
   return `lutrgb=r=${expression(red)}:g=${expression(green)}:b=${expression(blue)}`;
 }

@@ -101,7 +101,8 @@ export function azimuthDecibels(
   requireInterval('widthMillimetres', widthMillimetres, { above: 0, maximum: 50, unit: 'mm' });
   requireInterval('wavelengthMillimetres', wavelengthMillimetres, { above: 0, maximum: 1e5 });
   const tangent = Math.tan(
-    (requireInterval('angleMinutes', angleMinutes, { minimum: 0, maximum: 600 }) * Math.PI) / 10_800,
+    (requireInterval('angleMinutes', angleMinutes, { minimum: 0, maximum: 600 }) * Math.PI) /
+      10_800,
   );
   const x = (Math.PI * widthMillimetres * tangent) / wavelengthMillimetres;
   const share = x < 1e-6 ? 1 : Math.abs(Math.sin(x) / x);
@@ -119,6 +120,7 @@ export function azimuthDecibels(
  * @returns frequency, Hz
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
+ * @example firstNullHz(1, 100, 600) // ≈ 567.128
  */
 export function firstNullHz(
   widthMillimetres: number,
