@@ -1,6 +1,7 @@
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { benchTable } from './src/build/bench-table.mjs';
 import { fewerChunks } from './src/build/fewer-chunks.mjs';
 import { licences } from './src/build/licences.mjs';
 import { offlineCopy } from './src/build/offline-copy.mjs';
@@ -10,6 +11,7 @@ import { subfolder } from './src/build/subfolder.mjs';
 import { sitemap } from './src/build/sitemap.mjs';
 import { siteIcons } from './src/build/site-icons.mjs';
 import { subsetFonts } from './src/build/subset-fonts.mjs';
+import { unbrokenUnits } from './src/build/unbroken-units.mjs';
 
 // Where the built site will stand, for instance https://books.example/gate-to-file/. Without it the site
 // stands at the root of any host, and has neither canonical addresses nor a sitemap.
@@ -28,6 +30,7 @@ export default defineConfig({
     preact(),
     licences(),
     subfolder(),
+    unbrokenUnits(),
     subsetFonts(),
     searchIndex(),
     siteIcons(),
@@ -39,6 +42,6 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   build: { assets: 'assets', inlineStylesheets: 'never' },
   // Small files stay files: a data: URI would break the content security policy.
-  vite: { build: { assetsInlineLimit: 0 }, plugins: [fewerChunks()] },
+  vite: { build: { assetsInlineLimit: 0 }, plugins: [benchTable(), fewerChunks()] },
   devToolbar: { enabled: false },
 });

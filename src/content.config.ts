@@ -31,9 +31,14 @@ async function loadExamples(): Promise<Record<string, Record<string, unknown>>> 
   for (const name of (await readdir(folder)).sort()) {
     const worksheet = name.replace(/\.yaml$/, '');
     const text = await readFile(`${folder}/${name}`, 'utf8');
-    for (const example of exampleFileSchema.parse(parse(text))) {
-      if (entries[example.id] !== undefined)
-        throw new Error(`example ${example.id} is there twice`);
+    const examples = exampleFileSchema.safeParse(parse(text));
+    if (!examples.success) {
+      throw new Error(`${folder}/${name}: ${z.prettifyError(examples.error)}`);
+    }
+    for (const example of examples.data) {
+      if (entries[example.id] !== undefined) {
+        throw new Error(`${folder}/${name}: example ${example.id} is there twice`);
+      }
       entries[example.id] = { ...example, worksheet };
     }
   }

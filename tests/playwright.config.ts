@@ -2,7 +2,11 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from '@playwright/test';
 import { findChromium, launchArguments } from './browser/chromium.ts';
 
-const executablePath = await findChromium();
+const executablePath = await findChromium().catch((error: unknown) => {
+  // One line tells what to install; a stack would hide it.
+  process.stderr.write(`${String(error)}\n`);
+  process.exit(1);
+});
 // Workers inherit the port of the process that starts the server.
 const port = Number((process.env['SITE_PORT'] ??= String(20_000 + (process.pid % 20_000))));
 const projectFolder = fileURLToPath(new URL('..', import.meta.url));

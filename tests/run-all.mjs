@@ -1,12 +1,13 @@
 // The one test command (npm test): every check, up to the first step in which one fails. Stages that
-// do not need each other run side by side. Ends with a table of the stages and one plain line,
-// "N passed, N failed".
+// do not need each other run side by side. Ends with a table of the stages, what this machine lacks for
+// some of them, and one plain line, "N passed, N failed".
 // Stage names after -- run only those: npm test -- unit site
 import './guard-node.mjs';
 import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { stripVTControlCharacters } from 'node:util';
 
 const projectFolder = fileURLToPath(new URL('..', import.meta.url));
 const modules = join(projectFolder, 'node_modules');
@@ -111,26 +112,38 @@ function commandOf({ command, npm }) {
   return npmScript === undefined ? ['npm', npm] : [process.execPath, [npmScript, ...npm]];
 }
 
+/** A line by which a stage says what it cannot test on this machine. */
+const LOUD = /^!!! .+/gmu;
+const loudLines = new Set();
+
 const heading = (name) => `\n── ${name} ${'─'.repeat(60 - name.length)}`;
 
 /** Runs a stage; beside others its words are held back until it ends, so that they do not mix. */
 function run(stage, isAlone) {
   const [file, args] = commandOf(stage);
   const said = [];
+  const isSeen = isAlone && process.stdout.isTTY;
   if (isAlone) console.log(heading(stage.name));
   return new Promise((resolve) => {
     const child = spawn(file, args, {
       cwd: projectFolder,
-      stdio: isAlone ? 'inherit' : ['ignore', 'pipe', 'pipe'],
-      env: environmentOf(stage),
+      stdio: ['ignore', 'pipe', 'pipe'],
+      env: { ...environmentOf(stage), ...(isSeen ? { FORCE_COLOR: '1' } : {}) },
     });
-    for (const stream of isAlone ? [] : [child.stdout, child.stderr]) {
-      stream.on('data', (chunk) => said.push(chunk));
+    for (const stream of [child.stdout, child.stderr]) {
+      stream.on('data', (chunk) => {
+        said.push(chunk);
+        if (isAlone) process.stdout.write(chunk);
+      });
     }
     const end = (isGood) => {
+      const words = Buffer.concat(said);
       if (!isAlone) {
         console.log(heading(stage.name));
-        process.stdout.write(Buffer.concat(said));
+        process.stdout.write(words);
+      }
+      for (const [line] of stripVTControlCharacters(words.toString()).matchAll(LOUD)) {
+        loudLines.add(line);
       }
       resolve(isGood);
     };
@@ -203,19 +216,19 @@ const all = stages.map(
   ({ name }) => rows.get(name) ?? { name, result: 'not run', seconds: 0, ...NO_TESTS },
 );
 const total = (key) => all.reduce((sum, row) => sum + row[key], 0);
-const line = (name, result, seconds, tests) =>
-  `${name.padEnd(10)}${result.padEnd(11)}${seconds.padStart(9)}${tests.padStart(9)}`;
-console.log(`\n${line('stage', 'result', 'seconds', 'tests')}`);
-for (const { name, result, seconds, passed, failed } of all) {
-  const hasRun = result !== 'not run';
-  console.log(
-    line(name, result, hasRun ? seconds.toFixed(1) : '', hasRun ? String(passed + failed) : ''),
-  );
+const line = (name, result, seconds, tests, skipped) =>
+  `${name.padEnd(10)}${result.padEnd(11)}${seconds.padStart(9)}${tests.padStart(9)}${skipped.padStart(9)}`;
+console.log(`\n${line('stage', 'result', 'seconds', 'tests', 'skipped')}`);
+for (const { name, result, seconds, passed, failed, skipped } of all) {
+  const isRun = result !== 'not run';
+  const counts = isRun ? [seconds.toFixed(1), passed + failed, skipped].map(String) : ['', '', ''];
+  console.log(line(name, result, ...counts));
 }
 const elapsed = (performance.now() - begin) / 1000;
-console.log(line('all', '', elapsed.toFixed(1), String(total('passed') + total('failed'))));
-
 const skipped = total('skipped');
+const tests = total('passed') + total('failed');
+console.log(line('all', '', elapsed.toFixed(1), String(tests), String(skipped)));
+if (loudLines.size > 0) console.log(`\n${[...loudLines].join('\n')}`);
 console.log(
   `\n${total('passed')} passed, ${total('failed')} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`,
 );

@@ -8,6 +8,7 @@ export default defineConfig({
     include: [
       'tests/{quantity,core,published,worksheets,content,walls,pictures,clip,ui,offline}/**/*.test.ts',
     ],
+    globalSetup: 'tests/tools/say-missing-tools.ts',
     testTimeout: 60_000,
   },
 });

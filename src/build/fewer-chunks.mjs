@@ -1,17 +1,26 @@
 /** A module that only one script needs stays with it. */
 const SHARED_BY = 2;
 
+/** What every form is made with; practice, cards and search have folders of their own. */
+const FORM =
+  /\/node_modules\/fraction\.js\/|\/src\/(?:quantity|worksheets\/machine)\/|\/src\/ui\/(?:bench\/|[^/]+$)/u;
+
 /**
  * Which script holds a shared module, by its folder: what every form is made with, or the room of a
  * part of the job, so that a sheet of the reel brings nothing of the gate. What wakes the page's live
- * parts belongs to the page itself.
+ * parts belongs to the page itself. A script takes what its modules lean on with it, unless an earlier
+ * one of the list has it: so the rooms stand in the order in which they lean on each other.
  */
-function scriptOf(id) {
-  const room = /\/src\/(?:core|worksheets)\/(reel|gate|file|customer)\//u.exec(id)?.[1];
-  if (room !== undefined) return room;
-  if (/\/node_modules\/fraction\.js\/|\/src\/(?:quantity|worksheets)\//u.test(id)) return 'form';
-  return /\/src\/ui\//u.test(id) ? 'form' : null;
-}
+const SCRIPTS = [
+  { name: 'page', test: /\/src\/ui\/islands\//u },
+  { name: 'preact', test: /node_modules[\\/]preact[\\/]/u },
+  { name: 'form', test: FORM, minShareCount: SHARED_BY },
+  ...['reel', 'file', 'gate', 'customer'].map((room) => ({
+    name: room,
+    test: new RegExp(`/src/(?:core|worksheets)/${room}/`, 'u'),
+    minShareCount: SHARED_BY,
+  })),
+];
 
 /** Name of a script: a worksheet is called after its folder, because all their files have one name. */
 function scriptName({ name, facadeModuleId }) {
@@ -38,11 +47,10 @@ export function fewerChunks() {
             output: {
               chunkFileNames: scriptName,
               codeSplitting: {
-                groups: [
-                  { name: 'page', test: /\/src\/ui\/islands\//u, priority: 3 },
-                  { name: 'preact', test: /node_modules[\\/]preact[\\/]/u, priority: 2 },
-                  { name: scriptOf, minShareCount: SHARED_BY, priority: 1 },
-                ],
+                groups: SCRIPTS.map((script, place) => ({
+                  ...script,
+                  priority: SCRIPTS.length - place,
+                })),
               },
             },
           },

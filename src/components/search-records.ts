@@ -25,16 +25,14 @@ export interface SearchRecord {
 
 /** Everything that search can find: chapters in order, then all that stands in them. */
 export async function searchRecords(): Promise<readonly SearchRecord[]> {
-  const all = await Promise.all([
+  const [chapters, ...listed] = await Promise.all([
     chapterRecords(),
-    worksheetRecords(),
-    toolRecords(),
     exampleRecords(),
     tableRecords(),
     termRecords(),
     sourceRecords(),
   ]);
-  return all.flat();
+  return [...chapters, ...worksheetRecords(), ...toolRecords(), ...listed.flat()];
 }
 
 async function chapterRecords(): Promise<readonly SearchRecord[]> {

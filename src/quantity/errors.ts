@@ -31,7 +31,8 @@ export interface Interval {
 }
 
 function describe(interval: Interval): string {
-  const unit = interval.unit === undefined ? '' : ` ${interval.unit}`;
+  const symbol = interval.unit ?? '';
+  const unit = symbol === '' || symbol === '°' ? symbol : ` ${symbol}`;
   const bounds: string[] = [];
   if (interval.minimum !== undefined) bounds.push(`at least ${interval.minimum}${unit}`);
   if (interval.above !== undefined) bounds.push(`more than ${interval.above}${unit}`);

@@ -129,7 +129,7 @@ function readNumber(
     Math.abs(power) > LARGEST_EXPONENT
       ? []
       : readings.map(({ exact, written }) => ({
-          exact: exact.mul(new Fraction(10).pow(power) ?? 1),
+          exact: exact.mul(new Fraction(10).pow(power)),
           written: `${written}e${power}`,
         }));
   return { readings: scaled, isFraction: false, length, divides: false };

@@ -10,6 +10,11 @@ export const exampleSchema = z.strictObject({
   story: z.string().min(1),
   /** Entries that differ from the worksheet's defaults, as a reader would type them. */
   inputs: z.record(z.string(), z.string()),
+  /** What the worksheet says on top of its answers; the build fails when core says another. */
+  verdict: z.strictObject({
+    level: z.enum(['good', 'care', 'stop', 'note']),
+    sentence: z.string().min(1),
+  }),
   /** Printed text of the answers that matter here; the build fails when core prints another. */
   answers: z.record(z.string(), z.string()),
   /** What to take away. */

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { SpokenWhenResting } from './SpokenWhenResting.tsx';
+import { UnbrokenUnits } from './UnbrokenUnits.tsx';
 import type { Evaluation } from '../worksheets/machine/evaluate.ts';
 import type { VerdictLevel } from '../worksheets/machine/types.ts';
 
@@ -32,7 +33,9 @@ export function VerdictLine(props: {
         <span class="verdict-sign">
           <span aria-hidden="true">{sign.mark}</span> {sign.word}
         </span>{' '}
-        <span class="verdict-sentence">{sentence}</span>
+        <span class="verdict-sentence">
+          <UnbrokenUnits text={sentence} />
+        </span>
       </p>
       <SpokenWhenResting text={`${sign.word}: ${sentence}`} />
     </>

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { UnbrokenUnits } from './UnbrokenUnits.tsx';
 import type { WorkingStep } from '../worksheets/machine/types.ts';
 
 /** The steps of a working: words, and under them the sum with the reader's numbers. */
@@ -9,8 +10,12 @@ export function WorkingSteps(props: {
     <ol>
       {props.working.map((step) => (
         <li key={step.words}>
-          {step.words}
-          {step.sum !== undefined && <span class="working-sum">{step.sum}</span>}
+          <UnbrokenUnits text={step.words} />
+          {step.sum !== undefined && (
+            <span class="working-sum">
+              <UnbrokenUnits text={step.sum} />
+            </span>
+          )}
         </li>
       ))}
     </ol>

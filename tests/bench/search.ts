@@ -65,7 +65,7 @@ function answerMilliseconds(page: Page, query: string): Promise<number> {
     const start = performance.now();
     type(text);
     do await changed();
-    while (!/Found|Nothing/u.test(status.textContent ?? ''));
+    while (!/Found|Nothing/u.test(status.textContent));
     return performance.now() - start;
   }, query);
 }

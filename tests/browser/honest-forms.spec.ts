@@ -145,14 +145,41 @@ test('a script that cannot be fetched is owned up to, and trying again works', a
   const notice = page.locator('.sheet-notice');
   await expect(notice).toContainText('could not be loaded');
   await expect(match(page).locator('.verdict')).toHaveAttribute('inert', '');
-  // A page that was just opened asks again by itself for half a second; the press is what counts here.
-  await wait(800);
   await page.unroute(/hydrate-worksheet/u);
   await notice.getByRole('button', { name: 'Try again' }).click();
   await live(match(page));
   await expect(notice).toHaveCount(0);
   await expect(match(page).getByLabel('Film rate', { exact: true })).toHaveValue('24');
   await expectAgreement(match(page));
+});
+
+test('a sheet whose script failed is fetched again by the reader alone, or by coming back', async ({
+  page,
+}) => {
+  let asked = 0;
+  await page.route(/hydrate-worksheet/u, async (route) => {
+    asked += 1;
+    await route.abort();
+  });
+  const shown = (persisted: boolean): Promise<boolean> =>
+    page.evaluate(
+      (isBroughtBack) =>
+        dispatchEvent(new PageTransitionEvent('pageshow', { persisted: isBroughtBack })),
+      persisted,
+    );
+  // The link asks for the form, so it is woken by the page itself.
+  await page.goto(`${MATCHING}?w=flash-match&filmFps=24#flash-match`);
+  const notice = page.locator('.sheet-notice');
+  await expect(notice).toContainText('could not be loaded');
+  const first = asked;
+  await shown(false);
+  // As long as a page that is brought back takes to settle.
+  await wait(800);
+  expect(asked).toBe(first);
+  await shown(true);
+  await expect.poll(() => asked).toBe(first + 1);
+  await wait(800);
+  expect(asked).toBe(first + 1);
 });
 
 test('what is typed on a slow line does not drop the numbers of the link', async ({ page }) => {

@@ -115,6 +115,22 @@ test('the arrow keys move through the results, Enter opens and Escape clears', a
   await expect(page).toHaveURL(new RegExp(`${address ?? 'none'}$`, 'u'));
 });
 
+test('what is typed before the script has come is asked when it comes', async ({ page }) => {
+  await page.route('**/*.js', async (route) => {
+    await new Promise<void>((resolve) => {
+      setTimeout(resolve, 1000);
+    });
+    await route.continue();
+  });
+  await page.goto('/search/', { waitUntil: 'commit' });
+  await expect(field(page)).toBeFocused();
+  await page.keyboard.type('shutter');
+  await expect(field(page)).toHaveValue('shutter');
+  await expect(status(page)).toContainText('Found');
+  await page.keyboard.type(' blades');
+  await expect(page).toHaveURL(/\?q=shutter\+blades$/u);
+});
+
 test('the way back leads to the same results', async ({ page }) => {
   await page.goto('/search/?q=ripple');
   await page.locator('.hit-link').first().click();

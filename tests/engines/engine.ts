@@ -19,6 +19,8 @@ export interface EngineChoice {
   readonly name: string;
   /** Programs that the system lacks; empty when it can start. */
   readonly missing: readonly string[];
+  /** How to get them. */
+  readonly install: string;
   start(): Promise<Engine>;
 }
 

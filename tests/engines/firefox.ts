@@ -27,5 +27,6 @@ async function start(): Promise<Engine> {
 export const firefox: EngineChoice = {
   name: 'Firefox',
   missing: program === undefined ? ['firefox-esr or firefox'] : [],
+  install: 'apt-get install firefox-esr (Debian), or Firefox itself on the PATH',
   start,
 };

@@ -21,6 +21,22 @@ export async function lookAtPage(address: string): Promise<readonly string[]> {
   if (page === null || root === undefined) return ['no page came'];
 
   const faults: string[] = [];
+  /** Words before a unit such as frames/s that a line ends in the middle of. */
+  const brokenUnits = (): readonly string[] => {
+    const broken: string[] = [];
+    const texts = page.document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
+    for (let text = texts.nextNode(); text !== null; text = texts.nextNode()) {
+      const words = text.textContent ?? '';
+      for (const { 0: unit, index } of words.matchAll(/frames\/s|mg\/m³|lp\/mm|rev\/min|MB\/s/gu)) {
+        const range = page.document.createRange();
+        range.setStart(text, index);
+        range.setEnd(text, index + unit.length);
+        const tops = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+        if (tops.size > 1) broken.push(words.slice(Math.max(0, index - 30), index + unit.length));
+      }
+    }
+    return broken;
+  };
   const forms = [...root.querySelectorAll<HTMLElement>('worksheet-form, practice-sheet')];
   for (const form of forms) form.dispatchEvent(new Event('focusin', { bubbles: true }));
   for (let waited = 0; forms.some(({ dataset }) => dataset['ready'] !== 'true'); waited += 20) {
@@ -35,6 +51,7 @@ export async function lookAtPage(address: string): Promise<readonly string[]> {
     frame.style.width = `${width}px`;
     page.scrollTo(0, root.scrollHeight);
     await pause(30);
+    faults.push(...brokenUnits().map((words) => `a line ends inside the unit of “${words}”`));
     if (root.scrollWidth > width) faults.push(`${root.scrollWidth} px wide in ${width}`);
   }
   const foreign = page.performance

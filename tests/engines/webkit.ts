@@ -61,7 +61,8 @@ async function start(): Promise<Engine> {
       }
       const { value, fault } = await driver.executeAsyncScript<{
         readonly value: never;
-        readonly fault?: string;
+        // A driver gives null for what is not there.
+        readonly fault?: string | null;
       }>(
         `const values = [...arguments];
          const done = values.pop();
@@ -95,5 +96,6 @@ export const webkit: EngineChoice = {
     ...(driverProgram === undefined ? ['WebKitWebDriver (package webkit2gtk-driver)'] : []),
     ...(screenProgram === undefined ? ['Xvfb (package xvfb)'] : []),
   ],
+  install: 'apt-get install webkit2gtk-driver xvfb (Debian); other systems do not have it',
   start,
 };

@@ -1,6 +1,5 @@
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, symlinkSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { delimiter, dirname, isAbsolute, join } from 'node:path';
 
@@ -11,37 +10,25 @@ export interface Ffmpeg {
   readonly version: string;
 }
 
-function packagedPath(): string | undefined {
-  try {
-    const installer = createRequire(import.meta.url)('@ffmpeg-installer/ffmpeg') as {
-      readonly path?: string;
-    };
-    return installer.path;
-  } catch {
-    // The package has no binary for this platform.
-    return undefined;
-  }
-}
-
 function versionOf(path: string): string | undefined {
   const { status, stdout } = spawnSync(path, ['-hide_banner', '-version'], { encoding: 'utf8' });
   return status === 0 ? stdout.split('\n')[0] : undefined;
 }
 
 function findFfmpeg(): Ffmpeg | undefined {
-  for (const path of [process.env['FFMPEG_PATH'], 'ffmpeg', packagedPath()]) {
+  for (const path of [process.env['FFMPEG_PATH'], 'ffmpeg']) {
     const version = path === undefined ? undefined : versionOf(path);
     if (path !== undefined && version !== undefined) return { path, version };
   }
   return undefined;
 }
 
-/** `FFMPEG_PATH`, else a system ffmpeg, else the one inside the npm package; undefined when none runs. */
+/** `FFMPEG_PATH`, else a system ffmpeg; undefined when none runs. */
 export const ffmpeg: Ffmpeg | undefined = findFfmpeg();
 
 /** Why tests that need ffmpeg are skipped; goes into their titles. */
 export const FFMPEG_MISSING =
-  'SKIPPED: no ffmpeg runs here (looked at FFMPEG_PATH, the system path and the npm package)';
+  'SKIPPED: no ffmpeg runs here (looked at FFMPEG_PATH and the system path)';
 
 /** Title of a group of tests that needs ffmpeg, with the reason when it is skipped. */
 export function ffmpegTitle(title: string): string {
@@ -70,7 +57,7 @@ function findFfprobe(): string | undefined {
   return paths.find((path) => versionOf(path) !== undefined);
 }
 
-/** The ffprobe that comes with a system ffmpeg; the npm package has none. */
+/** The ffprobe that comes with ffmpeg. */
 export const ffprobe: string | undefined = findFfprobe();
 
 const majorVersion = Number(/version n?(\d+)\./u.exec(ffmpeg?.version ?? '')?.[1] ?? 0);
@@ -90,6 +77,29 @@ export const runsWholeChain = ffprobe !== undefined && majorVersion >= 5;
 /** Title of a group of tests that needs the whole chain, with the reason when it is skipped. */
 export function chainTitle(title: string): string {
   return runsWholeChain ? title : `${title} (SKIPPED: needs ffmpeg 5 or later, with ffprobe)`;
+}
+
+const hasSox = spawnSync('sox', ['--version']).status === 0;
+
+/**
+ * What of the media tools is missing here, what therefore is not tested and how to install it, in one
+ * line; undefined where all is here.
+ */
+export function missingTools(): string | undefined {
+  const missing = [
+    ...(ffmpeg === undefined
+      ? ['ffmpeg']
+      : runsWholeChain
+        ? []
+        : ['ffmpeg 5 or later, with ffprobe']),
+    ...(hasSox ? [] : ['sox']),
+  ];
+  if (missing.length === 0) return undefined;
+  return (
+    `!!! PRINTED COMMANDS ARE NOT TESTED on real files, their tests are skipped: no ${missing.join(', no ')}. ` +
+    'To install: apt-get install ffmpeg sox (Debian), brew install ffmpeg sox (macOS), ' +
+    'winget install Gyan.FFmpeg ChrisBagwell.SoX (Windows).'
+  );
 }
 
 let folderOfTools: string | undefined;

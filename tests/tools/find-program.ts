@@ -11,10 +11,13 @@ export function isProgram(path: string): boolean {
   }
 }
 
-/** The first program on the PATH that has one of the names. */
+/** Endings of programs: Windows looks for a name with each of them. */
+const ENDINGS = process.platform === 'win32' ? ['.exe', '.cmd', ''] : [''];
+
+/** The first program on the PATH that has one of the names; earlier names win. */
 export function findProgram(...names: readonly string[]): string | undefined {
   const folders = (process.env['PATH'] ?? '').split(delimiter).filter((folder) => folder !== '');
-  return folders
-    .flatMap((folder) => names.map((name) => join(folder, name)))
+  return names
+    .flatMap((name) => folders.flatMap((folder) => ENDINGS.map((end) => join(folder, name + end))))
     .find((path) => isProgram(path));
 }

@@ -1,6 +1,6 @@
 import { EMPTY_BENCH, type BenchState } from '../../src/ui/bench/bench-state.ts';
 
-/** A stored text, and what a reader of version 1 makes of it. */
+/** A stored text, and what a reader of version 2 makes of it. */
 export interface ContractCase {
   readonly title: string;
   readonly stored: string;
@@ -12,12 +12,9 @@ export interface ContractCase {
 const club = { name: 'Club bench', entries: { 'projector.filmFps': '18' } } as const;
 const clubState: BenchState = { ...EMPTY_BENCH, benches: [club], region: '25/50' };
 const stored = (changes: object): string =>
-  JSON.stringify({ version: 1, benches: [club], region: '25/50', ...changes });
+  JSON.stringify({ version: 2, benches: [club], region: '25/50', ...changes });
 
-/**
- * The contract of bench-schema.ts as data. There has been one version so far; a later version adds
- * the cases of its step up from this one.
- */
+/** The contract of bench-versions.ts as data, the step up from version 1 last. */
 export const contractCases: readonly ContractCase[] = [
   {
     title: 'a whole state is read as it is',
@@ -152,5 +149,55 @@ export const contractCases: readonly ContractCase[] = [
     stored: '[1, 2]',
     state: EMPTY_BENCH,
     faults: ['Nothing in it is a bench description'],
+  },
+  {
+    title: 'a field that version 1 called by another name is kept under its new one',
+    stored: stored({
+      version: 1,
+      benches: [
+        { ...club, entries: { ...club.entries, 'projector.openFraction': '45 %' } },
+        { name: 'Shutter alone', entries: { 'projector.openFraction': '130/360' } },
+      ],
+    }),
+    state: {
+      ...clubState,
+      benches: [
+        { ...club, entries: { ...club.entries, 'projector.openPercent': '45 %' } },
+        { name: 'Shutter alone', entries: { 'projector.openPercent': '130/360' } },
+      ],
+    },
+    faults: [],
+  },
+  {
+    title: 'the old name is unknown to version 2',
+    stored: stored({
+      benches: [{ ...club, entries: { ...club.entries, 'projector.openFraction': '45 %' } }],
+    }),
+    state: clubState,
+    faults: ['no field is called “projector.openFraction”'],
+  },
+  {
+    title: 'a damaged state of version 1 is brought up as far as it can be read',
+    stored: stored({
+      version: 1,
+      benches: [
+        'torn',
+        { name: 'A', entries: 'none' },
+        { entries: { 'projector.openFraction': {} } },
+      ],
+    }),
+    state: {
+      ...clubState,
+      benches: [
+        { name: 'A', entries: {} },
+        { name: 'Bench 3', entries: {} },
+      ],
+    },
+    faults: [
+      'Bench 1: cannot be read',
+      'A: no entries',
+      'Bench 3: has no name',
+      'projector.openPercent is not a text',
+    ],
   },
 ];

@@ -7,13 +7,14 @@ import { benchEntries, benchOverlay, convertBenchText } from '../../src/ui/bench
 import { readBenchState } from '../../src/ui/bench/bench-schema.ts';
 import { EMPTY_BENCH, type BenchState, type BenchTexts } from '../../src/ui/bench/bench-state.ts';
 import { quantity as quantityAnswer } from '../../src/worksheets/machine/answers.ts';
-import { BENCH_READINGS, STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
+import { benchReading, STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
+import type { BenchField } from '../../src/worksheets/machine/bench-table.ts';
 import { BENCH_INPUTS } from '../../src/worksheets/bench/bench-inputs.ts';
 import { evaluate, fillEntries, readInput } from '../../src/worksheets/machine/evaluate.ts';
 import { requireInterval } from '../../src/quantity/errors.ts';
 import { worksheets } from '../../src/worksheets/registry.ts';
 import { defineWorksheet } from '../../src/worksheets/machine/define-worksheet.ts';
-import { type BenchField, type InputSpec } from '../../src/worksheets/machine/types.ts';
+import type { InputSpec } from '../../src/worksheets/machine/types.ts';
 import { anyBench } from './any-bench.ts';
 
 const words = { label: 'L', help: 'H.', accepted: '1' };
@@ -99,9 +100,9 @@ const sheet = defineWorksheet({
 describe('a text of the bench in a field of a worksheet', () => {
   it.each<[BenchField, string, InputSpec, string | undefined]>([
     ['projector.filmFps', '16 2/3', quantity('fps'), '16 2/3'],
-    ['projector.openFraction', '50 %', quantity('percent'), '50 %'],
-    ['projector.openFraction', '50 %', quantity('one'), '0.5'],
-    ['projector.openFraction', '45', quantity('one'), '0.45'],
+    ['projector.openPercent', '50 %', quantity('percent'), '50 %'],
+    ['projector.openPercent', '50 %', quantity('one'), '0.5'],
+    ['projector.openPercent', '45', quantity('one'), '0.45'],
     ['camera.readoutSeconds', '16', quantity('s', { entryUnit: 'ms' }), '16'],
     ['camera.readoutSeconds', '16', quantity('s'), '16 ms'],
     ['camera.readoutSeconds', '1/60', quantity('s'), '1/60'],
@@ -305,7 +306,7 @@ describe('the fields of the bench', () => {
   it('each have a form of the kind that is read', () => {
     expect(Object.keys(BENCH_INPUTS).sort()).toEqual([...STORED_FIELDS].sort());
     for (const field of STORED_FIELDS)
-      expect(BENCH_INPUTS[field].kind).toBe(BENCH_READINGS[field].kind);
+      expect(BENCH_INPUTS[field].kind).toBe(benchReading(field).kind);
   });
 
   it.each(STORED_FIELDS)('%s accepts the examples it shows, and says no to nonsense', (field) => {

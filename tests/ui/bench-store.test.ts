@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { setText } from '../../src/ui/bench/bench-edits.ts';
-import { benchJson, isRecord } from '../../src/ui/bench/bench-schema.ts';
+import { benchJson } from '../../src/ui/bench/bench-schema.ts';
+import { isRecord } from '../../src/ui/bench/is-record.ts';
 import { EMPTY_BENCH, type BenchState } from '../../src/ui/bench/bench-state.ts';
 import {
   ASIDE_KEY,
@@ -110,7 +111,7 @@ describe('the bench store', () => {
 
   it('leaves a state of a later edition alone', () => {
     const storage = new FakeStorage();
-    const later = '{"version":2,"benches":{"a":1}}';
+    const later = '{"version":3,"benches":{"a":1}}';
     storage.setItem(BENCH_KEY, later);
     const store = openTab(storage);
     expect(store.read()).toEqual({ state: EMPTY_BENCH, trouble: 'later-version' });

@@ -32,9 +32,9 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/core/customer/': all('src/core/customer/', 'src/quantity/', 'fraction.js'),
   // The list of all worksheets.
   'src/worksheets/registry.ts': all('src/worksheets/'),
-  // What every worksheet is made with; knows none of them.
+  // What every worksheet is made with; knows none of them. The bench table names the gauges.
   'src/worksheets/machine/': [
-    ...all('src/worksheets/machine/', 'src/quantity/', 'fraction.js'),
+    ...all('src/worksheets/machine/', 'src/quantity/', 'fraction.js', 'src/core/reel/gauges.ts'),
     types('src/core/'),
   ],
   // The rooms of the worksheets stand like those of the core, and each may ask all of it.
@@ -91,6 +91,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     // node:os: faces for the preview pictures stand in a folder for a while.
     ...all('node:os'),
     ...all('node-html-parser', 'sharp', 'subset-font', 'vite'),
+    // The rows of the bench table are written into the scripts that ask for them.
+    ...all('src/worksheets/machine/bench-input.ts', 'src/worksheets/machine/bench-columns.ts'),
   ],
   // The loader of the examples reads its files at build.
   'src/content.config.ts': all('src/schemas/', 'astro', 'astro:content', 'node:fs', 'yaml'),

@@ -180,8 +180,14 @@ describe.each([...worksheets.values()])('worksheet $id', (worksheet: Worksheet) 
       } else if (spec.kind === 'choice') {
         for (const option of Object.values(spec.options)) expect(reason).toContain(option);
       } else {
-        const lead = reason.startsWith('Expected ') ? 'An entry looks like' : 'Try';
-        expect(reason).toContain(`${lead} ${spec.accepted}.`);
+        if (!reason.startsWith('Expected ')) {
+          expect(reason).toContain(`Try ${spec.accepted}.`);
+        } else if (reason.includes('An entry looks like')) {
+          expect(reason).toContain(`An entry looks like ${spec.accepted}.`);
+          const [example] = acceptedExamples(spec);
+          const again = evaluate(worksheet, { ...defaults, [key]: example! }).messages[key];
+          expect(again, `refused, and so is its own example “${example}”`).toBeUndefined();
+        }
       }
     });
   });

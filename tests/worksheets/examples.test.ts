@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { evaluate, fillEntries } from '../../src/worksheets/machine/evaluate.ts';
+import { exampleFaults } from '../../src/components/example-faults.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
-import type { Worksheet } from '../../src/worksheets/machine/types.ts';
 import type { Example } from '../../src/schemas/example.ts';
 import { readExamples } from '../content/read-content.ts';
 
@@ -9,31 +8,6 @@ const examples = readExamples();
 const all = [...examples].flatMap(([worksheetId, list]) =>
   list.map((example) => ({ worksheetId, example, id: example.id })),
 );
-
-/** Printed text with every kind of space as an ordinary one. */
-const plainSpaces = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim();
-
-/** What an example says that the worksheet does not. */
-function differences(worksheet: Worksheet, example: Example): readonly string[] {
-  const specs = worksheet.inputs;
-  const unknown = Object.keys(example.inputs).filter((key) => !Object.hasOwn(specs, key));
-  if (unknown.length > 0) return unknown.map((key) => `there is no input “${key}”`);
-  const evaluation = evaluate(worksheet, fillEntries(specs, example.inputs));
-  const { outcome } = evaluation;
-  if (outcome === undefined) {
-    return [`it is refused: ${JSON.stringify([evaluation.messages, evaluation.message])}`];
-  }
-  return Object.entries(example.answers).flatMap(([key, printed]) => {
-    const answer = outcome.answers[key];
-    if (answer === undefined) {
-      const known = Object.keys(outcome.answers).join(', ');
-      return [`there is no answer “${key}”; known: ${known}`];
-    }
-    return plainSpaces(answer.text) === plainSpaces(printed)
-      ? []
-      : [`${key} prints “${plainSpaces(answer.text)}”, the example says “${printed}”`];
-  });
-}
 
 describe('the worked examples', () => {
   it('exist, each file for a worksheet', () => {
@@ -52,27 +26,41 @@ describe('the worked examples', () => {
     expect(titles.filter((title, index) => titles.indexOf(title) !== index)).toEqual([]);
   });
 
-  it.each(all)('$worksheetId / $id prints what the worksheet computes', (entry) => {
-    expect(Object.keys(entry.example.answers).length).toBeGreaterThan(0);
-    expect(differences(findWorksheet(entry.worksheetId), entry.example)).toEqual([]);
-  });
+  it.each(all)(
+    '$worksheetId / $id states the verdict and the answers of the worksheet',
+    (entry) => {
+      expect(Object.keys(entry.example.answers).length).toBeGreaterThan(0);
+      expect(exampleFaults(findWorksheet(entry.worksheetId), entry.example)).toEqual([]);
+    },
+  );
 
-  it('would be caught with a wrong answer, an unknown key or a refused entry', () => {
+  it('would be caught with a wrong verdict, a wrong answer, an unknown key or a refused entry', () => {
     const flashRate = findWorksheet('flash-rate');
     const example: Example = {
       id: 'a',
       title: 'A',
       story: 'A story.',
       inputs: { filmFps: '18' },
+      verdict: { level: 'note', sentence: 'The gate lights up 54 times a second.' },
       answers: { flashRateHz: '54 Hz' },
       lesson: 'A lesson.',
     };
-    expect(differences(flashRate, example)).toEqual([]);
-    expect(differences(flashRate, { ...example, answers: { flashRateHz: '55 Hz' } })).toHaveLength(
+    expect(exampleFaults(flashRate, example)).toEqual([]);
+    const { verdict } = example;
+    expect(
+      exampleFaults(flashRate, { ...example, verdict: { ...verdict, level: 'good' } }),
+    ).toHaveLength(1);
+    const sentence = 'The gate lights up 45 times a second.';
+    expect(
+      exampleFaults(flashRate, { ...example, verdict: { ...verdict, sentence } }),
+    ).toHaveLength(1);
+    expect(
+      exampleFaults(flashRate, { ...example, answers: { flashRateHz: '55 Hz' } }),
+    ).toHaveLength(1);
+    expect(exampleFaults(flashRate, { ...example, answers: { flashRate: '54 Hz' } })).toHaveLength(
       1,
     );
-    expect(differences(flashRate, { ...example, answers: { flashRate: '54 Hz' } })).toHaveLength(1);
-    expect(differences(flashRate, { ...example, inputs: { film: '18' } })).toHaveLength(1);
-    expect(differences(flashRate, { ...example, inputs: { filmFps: '0' } })).toHaveLength(1);
+    expect(exampleFaults(flashRate, { ...example, inputs: { film: '18' } })).toHaveLength(1);
+    expect(exampleFaults(flashRate, { ...example, inputs: { filmFps: '0' } })).toHaveLength(1);
   });
 });

@@ -1,4 +1,5 @@
 import { OutOfRangeError } from '../../quantity/errors.ts';
+import { formatNumber } from '../../quantity/format.ts';
 import type { Provenance } from './gauges/gauge.ts';
 
 /** Film as storage tables divide it; nitrate is in none of them. */
@@ -135,7 +136,7 @@ export function checkClimate(
     throw new OutOfRangeError(
       'temperatureCelsius',
       temperatureCelsius,
-      `${COLDEST_CELSIUS} to ${WARMEST_CELSIUS} °C: there is no published value outside it, so move the film to a cooler place`,
+      `${formatNumber(COLDEST_CELSIUS)} to ${WARMEST_CELSIUS} °C: there is no published value outside it, so move the film to a cooler place`,
     );
   }
   if (!(

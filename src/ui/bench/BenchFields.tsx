@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { StoredField } from '../../worksheets/machine/bench-fields.ts';
+import type { StoredField } from '../../worksheets/machine/bench-table.ts';
 import { BENCH_INPUTS } from '../../worksheets/bench/bench-inputs.ts';
 import { readInput } from '../../worksheets/machine/evaluate.ts';
 import type { InputSpec } from '../../worksheets/machine/types.ts';

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import type { StoredField } from '../../worksheets/machine/bench-fields.ts';
+import type { StoredField } from '../../worksheets/machine/bench-table.ts';
 import { gaugeWarning } from '../../worksheets/bench/bench-warnings.ts';
-import { REGION_INPUT, UNITS_INPUT } from '../../worksheets/bench/bench-inputs.ts';
+import { fieldsAt, REGION_INPUT, UNITS_INPUT } from '../../worksheets/bench/bench-inputs.ts';
 import { EntryField } from '../EntryField.tsx';
 import { setText, takeOffer, type BenchOffer } from './bench-edits.ts';
 import { BenchFields, moreWords } from './BenchFields.tsx';
@@ -28,48 +28,8 @@ interface Props {
   readonly store?: BenchStore;
 }
 
-const PROJECTOR = {
-  first: ['projector.gauge', 'projector.filmFps', 'projector.flashesPerFrame'],
-  more: [
-    'projector.openFraction',
-    'projector.speedChoice',
-    'projector.fixedSpeeds',
-    'projector.slowestFps',
-    'projector.fastestFps',
-    'projector.turnsPerFrame',
-  ],
-} as const;
-const CAMERA = {
-  first: [
-    'camera.cameraFps',
-    'camera.exposureSeconds',
-    'camera.cameraRates',
-    'camera.exposureTimes',
-    'camera.readoutSeconds',
-  ],
-  more: [
-    'camera.exposureChoice',
-    'camera.sensorWidthMillimetres',
-    'camera.pixelsAcross',
-    'camera.lensSteps',
-  ],
-} as const;
-const REEL = ['reel.gauge', 'reel.nativeFps', 'reel.lengthMetres', 'reel.count'] as const;
-const TIMES = [
-  'times.handlingSeconds',
-  'times.afterWorkSeconds',
-  'times.repeatPercent',
-  'times.hoursPerDay',
-] as const;
-const PRICES = [
-  'prices.perReel',
-  'prices.perMinute',
-  'prices.minuteRule',
-  'prices.carrier',
-  'prices.fixed',
-  'prices.minimum',
-  'prices.taxPercent',
-] as const;
+const TIMES = fieldsAt('times');
+const PRICES = fieldsAt('prices');
 
 const asRegion = (text: string): BenchState['region'] =>
   text === '25/50' || text === '30/60' ? text : '';
@@ -165,15 +125,15 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
         <div class="bench-columns">
           <BenchFields
             legend="Projector"
-            fields={PROJECTOR.first}
-            more={PROJECTOR.more}
+            fields={fieldsAt('projector')}
+            more={fieldsAt('projector-more')}
             texts={current(state, 'benches')?.entries ?? {}}
             onText={onText}
           />
           <BenchFields
             legend="Camera"
-            fields={CAMERA.first}
-            more={CAMERA.more}
+            fields={fieldsAt('camera')}
+            more={fieldsAt('camera-more')}
             texts={current(state, 'benches')?.entries ?? {}}
             onText={onText}
           />
@@ -185,7 +145,7 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
         <div class="bench-columns">
           <BenchFields
             legend="Reel"
-            fields={REEL}
+            fields={fieldsAt('reel')}
             texts={current(state, 'reels')?.entries ?? {}}
             onText={onText}
           />

@@ -1,4 +1,5 @@
-import type { StoredField } from '../../worksheets/machine/bench-fields.ts';
+import { shelfOf } from '../../worksheets/machine/bench-fields.ts';
+import type { StoredField } from '../../worksheets/machine/bench-table.ts';
 import { tidyName } from './bench-schema.ts';
 import {
   CURRENT,
@@ -88,7 +89,7 @@ export function rename(state: BenchState, shelf: Shelf, name: string): BenchStat
 
 /** Puts a text in a field of the bench or reel in use; an empty text empties the field. */
 export function setText(state: BenchState, field: StoredField, text: string): BenchState {
-  const shelf = field.startsWith('reel.') ? 'reels' : 'benches';
+  const shelf = shelfOf(field);
   return changeCurrent(state, shelf, (item) => {
     const others = Object.entries(item.entries).filter(([key]) => key !== field);
     const kept = text.slice(0, MOST.textLength);

@@ -7,23 +7,16 @@ import {
 } from '../../quantity/parse-quantity.ts';
 import { plainTyping } from '../../quantity/typed-text.ts';
 import { UNITS, type UnitName } from '../../quantity/units.ts';
-import {
-  BENCH_READINGS,
-  STAND_INS,
-  type BenchReading,
-} from '../../worksheets/machine/bench-fields.ts';
+import type { BenchReading } from '../../worksheets/machine/bench-columns.ts';
+import { benchReading, standInOf } from '../../worksheets/machine/bench-fields.ts';
+import type { BenchField } from '../../worksheets/machine/bench-table.ts';
 import {
   evaluate,
   fillEntries,
   readInput,
   type Entries,
 } from '../../worksheets/machine/evaluate.ts';
-import type {
-  Worksheet,
-  BenchField,
-  ChoiceInput,
-  InputSpec,
-} from '../../worksheets/machine/types.ts';
+import type { ChoiceInput, InputSpec, Worksheet } from '../../worksheets/machine/types.ts';
 import { current, currentTexts, type BenchState } from './bench-state.ts';
 
 /** What the reader's bench says to one worksheet. */
@@ -118,7 +111,7 @@ export function convertBenchText(
   text: string,
   spec: InputSpec,
 ): string | undefined {
-  const reading: BenchReading = BENCH_READINGS[field];
+  const reading = benchReading(field);
   if (spec.kind === 'choice') return optionKey(text, reading, spec);
   if ('unit' in reading && spec.kind !== 'count') return quantityText(text, reading, spec);
   return reading.kind === 'choice' ? undefined : text;
@@ -130,7 +123,7 @@ function standInText(
   texts: ReturnType<typeof currentTexts>,
   spec: InputSpec,
 ): string | undefined {
-  const standIn = STAND_INS[field];
+  const standIn = standInOf(field);
   const text = standIn === undefined ? undefined : texts[standIn];
   if (standIn === undefined || text === undefined) return undefined;
   const converted = convertBenchText(standIn, text, spec);

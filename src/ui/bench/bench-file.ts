@@ -1,5 +1,7 @@
-import { BENCH_VERSION, isRecord, readBenchState, type BenchReadOut } from './bench-schema.ts';
+import { readBenchState, type BenchReadOut } from './bench-schema.ts';
 import { parseJson } from './bench-text.ts';
+import { BENCH_VERSION, broughtUp } from './bench-versions.ts';
+import { isRecord } from './is-record.ts';
 
 /** Largest file that is opened, bytes. A full description of 50 benches is far smaller. */
 export const LARGEST_FILE_BYTES = 1_000_000;
@@ -40,10 +42,10 @@ export function readFileText(text: string): FileReading {
   }
   if (value['version'] > BENCH_VERSION)
     return { ok: false, reason: 'It was written by a later edition of this book.' };
-  if (value['version'] !== BENCH_VERSION) {
+  if (value['version'] !== BENCH_VERSION && value['version'] !== 1) {
     return { ok: false, reason: `It is of version ${value['version']}, which never was.` };
   }
-  const readOut = readBenchState(value);
+  const readOut = readBenchState(broughtUp(value));
   if (readOut.state.benches.length + readOut.state.reels.length === 0) {
     return { ok: false, reason: 'There is no bench and no reel in it that can be read.' };
   }

@@ -1,9 +1,5 @@
-import {
-  isPrivateField,
-  STORED_FIELDS,
-  type PrivateField,
-  type StoredField,
-} from '../../worksheets/machine/bench-fields.ts';
+import { LINK_CODES } from '../../worksheets/bench/bench-inputs.ts';
+import type { StoredField } from '../../worksheets/machine/bench-table.ts';
 import { sitePath } from '../islands/site-path.ts';
 import type { BenchOffer } from './bench-edits.ts';
 import { tidyName } from './bench-schema.ts';
@@ -21,39 +17,12 @@ import {
  * Contract of the bench link, version 1: `/bench/#b=1&n=<bench name>&<code>=<text>…&q=<reel name>…&
  * m=<25 or 30>`. It holds the bench, reel and region in use, without the bench's own prices and
  * handling times, which are nobody else's business; the units are each reader's own. It stands in the
- * fragment, which is never sent to a server. Example: `/bench/#b=1&n=Club&pf=18&pn=3`. A reader passes over a code it does not know and says so; a code never changes its meaning. A link
- * of a later version is refused whole.
+ * fragment, which is never sent to a server. Example: `/bench/#b=1&n=Club&pf=18&pn=3`.
+ * A reader passes over a code it does not know and says so; a code never changes its meaning: the codes
+ * stand in the bench table, and that of a field that is dropped is never given to another. A link of a
+ * later version is refused whole.
  */
 const LINK_VERSION = '1';
-
-type LinkedField = Exclude<StoredField, PrivateField>;
-
-const CODES: Readonly<Record<LinkedField, string>> = {
-  'projector.gauge': 'pg',
-  'projector.filmFps': 'pf',
-  'projector.flashesPerFrame': 'pn',
-  'projector.speedChoice': 'pk',
-  'projector.fixedSpeeds': 'ps',
-  'projector.slowestFps': 'pa',
-  'projector.fastestFps': 'pz',
-  'projector.openFraction': 'po',
-  'projector.turnsPerFrame': 'pt',
-  'camera.cameraFps': 'cf',
-  'camera.exposureSeconds': 'cu',
-  'camera.cameraRates': 'cr',
-  'camera.exposureTimes': 'ce',
-  'camera.exposureChoice': 'cx',
-  'camera.readoutSeconds': 'ct',
-  'camera.sensorWidthMillimetres': 'cw',
-  'camera.pixelsAcross': 'cp',
-  'camera.lensSteps': 'cl',
-  'reel.gauge': 'rg',
-  'reel.nativeFps': 'rf',
-  'reel.lengthMetres': 'rl',
-  'reel.count': 'rn',
-};
-
-const LINKED_FIELDS = STORED_FIELDS.filter((field): field is LinkedField => !isPrivateField(field));
 
 const REGION_CODES: Readonly<Record<string, Region>> = { '25': '25/50', '30': '30/60' };
 const LONGEST_FRAGMENT = 20_000;
@@ -73,9 +42,9 @@ export function benchLink(state: BenchState): string {
     const chosen = current(state, shelf);
     if (chosen === undefined) continue;
     parts.set(nameCode, chosen.name);
-    for (const field of LINKED_FIELDS) {
+    for (const [field, code] of LINK_CODES) {
       const text = chosen.entries[field];
-      if (text !== undefined) parts.set(CODES[field], text);
+      if (text !== undefined) parts.set(code, text);
     }
   }
   if (state.region !== '') parts.set('m', state.region.slice(0, 2));
@@ -96,14 +65,14 @@ export function readBenchLink(fragment: string): LinkReading | undefined {
       reason: 'This link is from a later edition of this book, or was damaged on its way.',
     };
   }
-  const known = new Set(['b', 'n', 'q', 'm', ...Object.values(CODES)]);
+  const known = new Set(['b', 'n', 'q', 'm', ...LINK_CODES.values()]);
   const faults = [...new Set(parts.keys())]
     .filter((code) => !known.has(code))
     .map((code) => `“${code.slice(0, 40)}” is not known here`);
   const readShelf = (shelf: Shelf, nameCode: string, otherwise: string) => {
     const texts: Partial<Record<StoredField, string>> = {};
-    for (const field of LINKED_FIELDS) {
-      const text = isOnShelf(field, shelf) ? parts.get(CODES[field]) : null;
+    for (const [field, code] of LINK_CODES) {
+      const text = isOnShelf(field, shelf) ? parts.get(code) : null;
       if (text === null || text === '') continue;
       if (text.length > MOST.textLength) faults.push(`${field} is too long`);
       else texts[field] = text;

@@ -1,4 +1,5 @@
-import { STORED_FIELDS, type StoredField } from '../../worksheets/machine/bench-fields.ts';
+import { STORED_FIELDS } from '../../worksheets/machine/bench-fields.ts';
+import type { StoredField } from '../../worksheets/machine/bench-table.ts';
 import {
   CURRENT,
   EMPTY_BENCH,
@@ -9,39 +10,13 @@ import {
   type NamedTexts,
   type Shelf,
 } from './bench-state.ts';
-
-/**
- * Contract of the stored bench, version 1.
- *
- * Keys in localStorage, and the same text in an exported file:
- * - `bench`: this state as JSON. Example:
- *   `{"version":1,"benches":[{"name":"Club bench","entries":{"projector.filmFps":"18"}}],
- *   "currentBench":0,"reels":[],"currentReel":0,"region":"25/50","units":"metric"}`
- * - `bench-aside`: `[{"text":…,"faults":[…]}]`, stored texts that could not be read whole, as found.
- *
- * Entries are keyed by field and hold what was typed; a field left empty is absent. A text that a
- * worksheet cannot use stays, is shown in its field with the usual message, and is left out of the
- * worksheets. Everything else that is not as described is passed over alone, named to the reader and
- * kept aside.
- *
- * What a reader of version 1 sees after a change:
- * - a field or key is added, same version: the rest as before; the new one is named and kept aside;
- * - a choice gains a possibility: its field shows the unknown text until the reader chooses;
- * - a field is renamed, loses its place or changes its meaning: not without version 2. The stored
- *   state is then left alone, the page says that it is from a later edition, and nothing is kept.
- * A reader of a later version brings an earlier state up step by step before reading it. Cases of
- * both kinds: tests/ui/bench-contract-cases.ts.
- */
-export const BENCH_VERSION = 1;
+import { BENCH_VERSION } from './bench-versions.ts';
+import { isRecord } from './is-record.ts';
 
 /** What was read, with a sentence for each thing that was not. */
 export interface BenchReadOut {
   readonly state: BenchState;
   readonly faults: readonly string[];
-}
-
-export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 /** Own property only: a key such as `constructor` must not find what every object inherits. */
@@ -124,7 +99,7 @@ function readChoice<Choice extends string>(
   return found;
 }
 
-/** Reads a state of version 1 field by field; never throws, whatever it is given. */
+/** Reads a state of this version field by field; never throws, whatever it is given. */
 export function readBenchState(value: Readonly<Record<string, unknown>>): BenchReadOut {
   const faults: string[] = [];
   const benches = readShelf(own(value, 'benches'), 'benches', faults);

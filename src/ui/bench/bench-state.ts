@@ -1,5 +1,5 @@
-import type { StoredField } from '../../worksheets/machine/bench-fields.ts';
-import type { BenchField } from '../../worksheets/machine/types.ts';
+import { regionTexts, shelfOf } from '../../worksheets/machine/bench-fields.ts';
+import type { BenchField, StoredField } from '../../worksheets/machine/bench-table.ts';
 
 /** Texts as typed. A field that is absent was left empty. */
 export type BenchTexts = Partial<Readonly<Record<StoredField, string>>>;
@@ -29,9 +29,9 @@ export type Shelf = 'benches' | 'reels';
 
 export const CURRENT = { benches: 'currentBench', reels: 'currentReel' } as const;
 
-/** Fields of a bench and of a reel, told apart by the start of their key. */
+/** Whether a field is kept with this shelf. */
 export function isOnShelf(field: StoredField, shelf: Shelf): boolean {
-  return field.startsWith('reel.') === (shelf === 'reels');
+  return shelfOf(field) === shelf;
 }
 
 /** How many benches and reels are kept, and how long their texts may be. */
@@ -51,16 +51,11 @@ export function current(state: BenchState, shelf: Shelf): NamedTexts | undefined
   return state[shelf][state[CURRENT[shelf]]];
 }
 
-const REGIONS = {
-  '25/50': { 'region.mainsHz': '50', 'region.deliveryFps': '25' },
-  '30/60': { 'region.mainsHz': '60', 'region.deliveryFps': '30000/1001' },
-} as const;
-
 /** Texts of the bench, reel and region in use, by field. */
 export function currentTexts(state: BenchState): Partial<Readonly<Record<BenchField, string>>> {
   return {
     ...current(state, 'benches')?.entries,
     ...current(state, 'reels')?.entries,
-    ...(state.region === '' ? {} : REGIONS[state.region]),
+    ...(state.region === '' ? {} : regionTexts(state.region)),
   };
 }

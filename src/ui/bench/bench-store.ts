@@ -1,8 +1,9 @@
 import { readStoredText } from './bench-text.ts';
-import { isRecord, benchJson } from './bench-schema.ts';
+import { benchJson } from './bench-schema.ts';
 import { EMPTY_BENCH, type BenchState } from './bench-state.ts';
+import { isRecord } from './is-record.ts';
 
-/** Keys in localStorage; see the contract in bench-schema.ts. */
+/** Keys in localStorage; see the contract in bench-versions.ts. */
 export const BENCH_KEY = 'bench';
 export const ASIDE_KEY = 'bench-aside';
 

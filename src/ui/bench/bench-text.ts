@@ -1,5 +1,7 @@
-import { BENCH_VERSION, isRecord, readBenchState, type BenchReadOut } from './bench-schema.ts';
+import { readBenchState, type BenchReadOut } from './bench-schema.ts';
 import { EMPTY_BENCH } from './bench-state.ts';
+import { BENCH_VERSION, broughtUp } from './bench-versions.ts';
+import { isRecord } from './is-record.ts';
 
 /** The value of a JSON text; undefined, which JSON cannot hold, when it is none. */
 export function parseJson(text: string): unknown {
@@ -22,7 +24,8 @@ export function readStoredText(text: string): StoredReading {
   }
   const { version } = value;
   if (typeof version === 'number' && version > BENCH_VERSION) return { kind: 'later-version' };
-  const { state, faults } = readBenchState(value);
-  const versionFaults = version === BENCH_VERSION ? [] : ['It does not say its version'];
+  const { state, faults } = readBenchState(broughtUp(value));
+  const versionFaults =
+    version === BENCH_VERSION || version === 1 ? [] : ['It does not say its version'];
   return { kind: 'read', state, faults: [...versionFaults, ...faults] };
 }

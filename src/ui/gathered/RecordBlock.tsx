@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { UnbrokenUnits } from '../UnbrokenUnits.tsx';
 import { Blank } from './Blank.tsx';
 import type { PlanRecord } from './plan.ts';
 
@@ -11,12 +12,16 @@ export function RecordBlock({ record }: { readonly record: PlanRecord }): Compon
         {record.lines.map(({ label, parts }) =>
           parts === undefined ? (
             <label key={label} class="gathered-line">
-              {label}
+              <span>
+                <UnbrokenUnits text={label} />
+              </span>
               <Blank name={`${record.heading}/${label}`} />
             </label>
           ) : (
             <div key={label} class="gathered-line" role="group" aria-label={label}>
-              <span>{label}</span>
+              <span>
+                <UnbrokenUnits text={label} />
+              </span>
               {parts.map((part) => (
                 <label key={part} class="gathered-part">
                   {part}

@@ -9,6 +9,7 @@ import { whenNearScreen } from './when-near-screen.ts';
 import { whenTouched } from './when-touched.ts';
 
 const waking = new Map<HTMLElement, Promise<void>>();
+const failed = new Set<HTMLElement>();
 const redraws = new Set<Redraw>();
 const isLive = (element: HTMLElement): boolean => element.dataset['ready'] === 'true';
 
@@ -34,6 +35,7 @@ async function begin(island: Island, element: HTMLElement): Promise<void> {
     redraws.add(await island.wake(element));
   } catch (error) {
     waking.delete(element);
+    failed.add(element);
     if (typedFields(element).length > 0) markOldAnswers(element);
     sayFailed(element, () => {
       sayLoading(element);
@@ -41,6 +43,7 @@ async function begin(island: Island, element: HTMLElement): Promise<void> {
     });
     throw error;
   }
+  failed.delete(element);
   unmarkAnswers(element);
   saySettled(element);
 }
@@ -96,26 +99,35 @@ for (const { island, element } of found) {
   }
 }
 
-/** Wakes what the reader's own numbers, a link or the browser's memory ask for. */
+/**
+ * Wakes what the reader's own numbers, a link or the browser's memory ask for. A part whose script failed
+ * waits for the reader, who is offered to try again.
+ */
 function wakeAsked(): void {
   for (const { island, element } of found) {
-    if (isLive(element) || island.when !== 'touched' || !isAskedFor(element)) continue;
-    quietly(wake(island, element));
+    if (isLive(element) || failed.has(element)) continue;
+    if (island.when === 'touched' && isAskedFor(element)) quietly(wake(island, element));
   }
 }
 wakeAsked();
-/** No event tells when a browser has done with the fields; it is soon, and later on a busy device. */
+
+/** No event tells when a browser has done with the fields of a page that it brings back whole. */
 const FIELDS_SETTLE_MILLISECONDS = [0, 100, 500] as const;
 
-// A browser puts texts back after the page has loaded, or together with the whole page; and some empty
-// the fields of a page that they bring back whole.
+function bringBack(): void {
+  for (const redraw of redraws) redraw();
+  wakeAsked();
+}
+
 addEventListener('pageshow', ({ persisted }) => {
-  for (const delay of FIELDS_SETTLE_MILLISECONDS) {
-    setTimeout(() => {
-      if (persisted) for (const redraw of redraws) redraw();
-      wakeAsked();
-    }, delay);
+  if (!persisted) {
+    // A browser puts texts back by the time that the page has loaded.
+    setTimeout(wakeAsked);
+    return;
   }
+  // Coming back counts as asking again; and some browsers empty the fields of such a page, in their own time.
+  failed.clear();
+  for (const delay of FIELDS_SETTLE_MILLISECONDS) setTimeout(bringBack, delay);
 });
 
 const { searchParams, hash } = new URL(location.href);

@@ -5,6 +5,7 @@ import type { Worksheet } from '../../worksheets/machine/types.ts';
 import { hasOwnUnit } from '../own-unit.ts';
 import { permalink } from '../permalink.ts';
 import { sitePath } from '../islands/site-path.ts';
+import { UnbrokenUnits } from '../UnbrokenUnits.tsx';
 import { WorkingSteps } from '../WorkingSteps.tsx';
 import {
   bareUnit,
@@ -67,7 +68,9 @@ export function PracticeView(props: Props): ComponentChildren {
         {problem.told.map(({ label, text: told }) => (
           <div key={label}>
             <dt>{label}</dt>
-            <dd>{told}</dd>
+            <dd>
+              <UnbrokenUnits text={told} />
+            </dd>
           </div>
         ))}
       </dl>
@@ -114,7 +117,10 @@ export function PracticeView(props: Props): ComponentChildren {
       <details key={JSON.stringify(problem.entries)}>
         <summary>Answer and working</summary>
         <p>
-          <strong>{problem.answer.text}.</strong> {problem.outcome.verdict.sentence}
+          <strong>
+            <UnbrokenUnits text={`${problem.answer.text}.`} />
+          </strong>{' '}
+          <UnbrokenUnits text={problem.outcome.verdict.sentence} />
         </p>
         <WorkingSteps working={problem.working} />
         <p>

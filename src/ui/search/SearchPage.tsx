@@ -21,6 +21,8 @@ function queryOfAddress(): string {
 interface Props {
   /** Opens the index; called at the first sign of use. Left out in the page that the build writes. */
   readonly open?: () => Promise<OpenedIndex>;
+  /** What the reader typed before the script had come; counts before the address. */
+  readonly typed?: string;
 }
 
 function neverOpen(): Promise<OpenedIndex> {
@@ -28,9 +30,9 @@ function neverOpen(): Promise<OpenedIndex> {
 }
 
 /** The search form with its results, worked by keyboard alone if the reader likes. */
-export function SearchPage({ open = neverOpen }: Props): ComponentChildren {
-  // Empty and shut at first, as in the page that the build writes; the script opens it.
-  const [query, setQuery] = useState('');
+export function SearchPage({ open = neverOpen, typed = '' }: Props): ComponentChildren {
+  // The field is open before its script has come; the results begin with the script.
+  const [query, setQuery] = useState(typed);
   const [isLive, setIsLive] = useState(false);
   const [whole, setWhole] = useState<readonly Kind[]>([]);
   const [findings, setFindings] = useState<Findings | undefined>();
@@ -46,12 +48,12 @@ export function SearchPage({ open = neverOpen }: Props): ComponentChildren {
       setQuery(queryOfAddress());
     };
     addEventListener('popstate', onPopState);
-    setQuery(queryOfAddress());
+    if (typed === '') setQuery(queryOfAddress());
     setIsLive(true);
     return () => {
       removeEventListener('popstate', onPopState);
     };
-  }, []);
+  }, [typed]);
 
   useEffect(() => {
     if (isLive) field.current?.focus();
@@ -119,7 +121,7 @@ export function SearchPage({ open = neverOpen }: Props): ComponentChildren {
           type="search"
           name="q"
           value={query}
-          disabled={!isLive}
+          autofocus
           autocomplete="off"
           spellcheck={false}
           enterkeyhint="search"

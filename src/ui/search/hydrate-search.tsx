@@ -14,12 +14,13 @@ function openOnce(): Promise<OpenedIndex> {
 }
 
 /**
- * Opens the search form that the build left shut.
+ * Brings the search form to life, with what was typed into it meanwhile.
  *
  * @returns writes its field again from what was asked
  */
 export function hydrateSearch(element: HTMLElement): () => void {
-  const view = (): ComponentChildren => <SearchPage open={openOnce} />;
+  const typed = element.querySelector('input')?.value ?? '';
+  const view = (): ComponentChildren => <SearchPage open={openOnce} typed={typed} />;
   hydrate(view(), element);
   return () => {
     render(view(), element);

@@ -1,191 +1,52 @@
-import { GAUGE_NAMES } from '../../core/reel/gauges.ts';
-import { BENCH_READINGS, type StoredField } from '../machine/bench-fields.ts';
 import {
-  cameraFpsInput,
-  exposureSecondsInput,
-  filmFpsInput,
-  flashesPerFrameInput,
-  openPercentInput,
-  readoutSecondsInput,
-} from '../gate/gate-inputs.ts';
-import {
-  afterWorkInput,
-  carrierPriceInput,
-  fixedPriceInput,
-  handlingInput,
-  hoursPerDayInput,
-  minimumChargeInput,
-  minuteRuleInput,
-  pricePerMinuteInput,
-  pricePerReelInput,
-  reelCountInput,
-  repeatPercentInput,
-  taxPercentInput,
-} from '../customer/job-inputs.ts';
-import { LENS_STEP_NAMES } from '../gate/lens-steps.ts';
+  BENCH_TABLE,
+  type BenchField,
+  type BenchPlace,
+  type FilledRow,
+  type RegionRow,
+  type StoredField,
+} from '../machine/bench-table.ts';
 import type { ChoiceInput, InputSpec } from '../machine/types.ts';
 
-const gauges = { '': 'not said', ...GAUGE_NAMES };
+const rows: readonly (readonly [BenchField, FilledRow | RegionRow])[] = Object.entries(
+  BENCH_TABLE,
+) as [BenchField, FilledRow | RegionRow][];
+const filledRows = rows.filter(
+  (entry): entry is readonly [StoredField, FilledRow] => entry[1].shelf !== 'region',
+);
 
-/** The fields of the bench as a form shows them. Each may stay empty: the book's number then holds. */
-export const BENCH_INPUTS = {
-  'projector.gauge': {
-    ...BENCH_READINGS['projector.gauge'],
-    label: 'Gauge it runs',
-    options: gauges,
-    default: '',
-    help: 'The film it is threaded for.',
-  },
-  'projector.filmFps': { ...filmFpsInput, default: '' },
-  'projector.flashesPerFrame': { ...flashesPerFrameInput, default: '' },
-  'projector.speedChoice': {
-    ...BENCH_READINGS['projector.speedChoice'],
-    label: 'Its speed can be set',
-    options: { '': 'not said', list: 'to fixed film rates', range: 'to any rate, by a knob' },
-    default: '',
-    help: 'Fill in below what fits.',
-  },
-  'projector.fixedSpeeds': {
-    ...BENCH_READINGS['projector.fixedSpeeds'],
-    label: 'Fixed film rates',
-    minimum: 1,
-    maximum: 60,
-    longest: 40,
-    default: '',
-    accepted: '18; 24',
-    help: 'All that it offers, separated by semicolons.',
-  },
-  'projector.slowestFps': {
-    ...BENCH_READINGS['projector.slowestFps'],
-    label: 'Speed knob, slowest',
-    minimum: 1,
-    maximum: 60,
-    default: '',
-    accepted: '16',
-    help: 'Frames per second at its lower stop.',
-  },
-  'projector.fastestFps': {
-    ...BENCH_READINGS['projector.fastestFps'],
-    label: 'Speed knob, fastest',
-    minimum: 1,
-    maximum: 60,
-    default: '',
-    accepted: '20',
-    help: 'Frames per second at its upper stop.',
-  },
-  'projector.openFraction': { ...openPercentInput, default: '' },
-  'projector.turnsPerFrame': {
-    ...BENCH_READINGS['projector.turnsPerFrame'],
-    label: 'Shutter turns per film frame',
-    minimum: 0.25,
-    maximum: 6,
-    default: '',
-    accepted: '1, 3 or 1/2',
-    help: 'Turn the machine by hand, mains plug pulled, until the claw has moved once, and count.',
-  },
-  'camera.cameraFps': { ...cameraFpsInput, label: 'Camera rate you use', default: '' },
-  'camera.exposureSeconds': {
-    ...exposureSecondsInput,
-    label: 'Exposure time you use',
-    default: '',
-    angleOf: 'camera.cameraFps',
-  },
-  'camera.cameraRates': {
-    ...BENCH_READINGS['camera.cameraRates'],
-    label: 'Camera rates it offers',
-    minimum: 1,
-    maximum: 240,
-    longest: 20,
-    default: '',
-    accepted: '24; 25; 30000/1001; 50',
-    help: 'Every rate in its menu, separated by semicolons.',
-  },
-  'camera.exposureTimes': {
-    ...BENCH_READINGS['camera.exposureTimes'],
-    label: 'Exposure times it offers',
-    minimum: 0.0001,
-    maximum: 1,
-    longest: 40,
-    default: '',
-    accepted: '1/25; 1/50; 1/60',
-    help: 'Separated by semicolons. Empty if you can set any time.',
-  },
-  'camera.readoutSeconds': { ...readoutSecondsInput, kind: 'quantity' },
-  'camera.exposureChoice': {
-    ...BENCH_READINGS['camera.exposureChoice'],
-    label: 'Exposure time can be set',
-    options: { '': 'not said', steps: 'in the steps listed', free: 'to any time' },
-    default: '',
-    help: 'Some cameras offer a list, others any time or shutter angle.',
-  },
-  'camera.sensorWidthMillimetres': {
-    ...BENCH_READINGS['camera.sensorWidthMillimetres'],
-    label: 'Sensor width',
-    minimum: 1,
-    maximum: 100,
-    default: '',
-    accepted: '23.5 or 0.93 in',
-    help: 'Width of the part that records, from the camera’s data sheet.',
-  },
-  'camera.pixelsAcross': {
-    ...BENCH_READINGS['camera.pixelsAcross'],
-    unit: 'px',
-    label: 'Pixels across',
-    minimum: 100,
-    maximum: 20_000,
-    default: '',
-    accepted: '1920 or 3840',
-    help: 'Width of the recorded picture in pixels.',
-  },
-  'camera.lensSteps': {
-    ...BENCH_READINGS['camera.lensSteps'],
-    label: 'Opening of the lens can be set',
-    options: { '': 'not said', ...LENS_STEP_NAMES },
-    default: '',
-    help: 'The clicks of the ring, or the steps of the dial.',
-  },
-  'times.handlingSeconds': { ...handlingInput, default: '' },
-  'times.afterWorkSeconds': { ...afterWorkInput, default: '' },
-  'times.repeatPercent': { ...repeatPercentInput, default: '' },
-  'times.hoursPerDay': { ...hoursPerDayInput, default: '' },
-  'prices.perReel': { ...pricePerReelInput, default: '' },
-  'prices.perMinute': { ...pricePerMinuteInput, default: '' },
-  'prices.minuteRule': {
-    ...minuteRuleInput,
-    options: { '': 'not said', ...minuteRuleInput.options },
-    default: '',
-  },
-  'prices.carrier': { ...carrierPriceInput, default: '' },
-  'prices.fixed': { ...fixedPriceInput, default: '' },
-  'prices.minimum': { ...minimumChargeInput, default: '' },
-  'prices.taxPercent': { ...taxPercentInput, default: '' },
-  'reel.gauge': {
-    ...BENCH_READINGS['reel.gauge'],
-    label: 'Gauge',
-    options: gauges,
-    default: '',
-    help: 'Not said: the gauge that the projector runs.',
-  },
-  'reel.nativeFps': {
-    ...BENCH_READINGS['reel.nativeFps'],
-    label: 'Native rate',
-    minimum: 1,
-    maximum: 60,
-    default: '',
-    accepted: '18, 16 or 24',
-    help: 'Frames per second at which it was shot.',
-  },
-  'reel.lengthMetres': {
-    ...BENCH_READINGS['reel.lengthMetres'],
-    label: 'Length',
-    minimum: 0.1,
-    maximum: 2000,
-    default: '',
-    accepted: '15 m or 50 ft',
-    help: 'A bare number means metres.',
-  },
-  'reel.count': { ...reelCountInput, default: '' },
-} as const satisfies Readonly<Record<StoredField, InputSpec>>;
+/** A row as an input of the form. Each may stay empty: the book's number then holds. */
+function formInput(key: StoredField, { field }: FilledRow): InputSpec {
+  const group = key.slice(0, key.indexOf('.'));
+  switch (field.kind) {
+    case 'choice':
+      return { ...field, options: { '': 'not said', ...field.options }, default: '' };
+    case 'quantity': {
+      // The rate that an angle is read at stands in the same group.
+      const { angleOf, ...rest } = field;
+      return angleOf === undefined
+        ? { ...rest, default: '' }
+        : { ...rest, default: '', angleOf: `${group}.${angleOf}` };
+    }
+    default:
+      return { ...field, default: '' };
+  }
+}
+
+/** The fields of the bench as a form shows them. */
+export const BENCH_INPUTS = Object.fromEntries(
+  filledRows.map(([key, row]) => [key, formInput(key, row)]),
+) as Readonly<Record<StoredField, InputSpec>>;
+
+/** Fields that stand at a place of the form, in order. */
+export function fieldsAt(place: BenchPlace): readonly StoredField[] {
+  return filledRows.filter(([, row]) => row.place === place).map(([key]) => key);
+}
+
+/** The code of each field in a link; private fields have none. */
+export const LINK_CODES: ReadonlyMap<StoredField, string> = new Map(
+  filledRows.flatMap(([key, { link }]) => (link === 'private' ? [] : [[key, link] as const])),
+);
 
 /** The region: mains frequency and the rate of delivered video go together. */
 export const REGION_INPUT = {

@@ -1,39 +1,20 @@
 // Inputs that several worksheets of the gate share, so that a quantity reads the same everywhere.
+import { benchInput } from '../machine/bench-input.ts';
 import type { CountInput, OptionalQuantityInput, QuantityInput } from '../machine/types.ts';
 
 export const filmFpsInput = {
-  kind: 'quantity',
-  label: 'Film rate',
-  unit: 'fps',
-  minimum: 1,
-  maximum: 60,
+  ...benchInput('projector.filmFps'),
   default: '18',
-  accepted: '18, 16 2/3 or 16,67',
-  help: 'Frames per second of the film as it runs now, measured if you can.',
-  bench: 'projector.filmFps',
 } as const satisfies QuantityInput;
 
 export const flashesPerFrameInput = {
-  kind: 'count',
-  label: 'Flashes per frame',
-  minimum: 1,
-  maximum: 12,
+  ...benchInput('projector.flashesPerFrame'),
   default: '3',
-  accepted: '3',
-  help: 'Blades times shutter turns for one film frame. Usually 2 or 3.',
-  bench: 'projector.flashesPerFrame',
 } as const satisfies CountInput;
 
 export const openPercentInput = {
-  kind: 'quantity',
-  label: 'Open fraction',
-  unit: 'percent',
-  minimum: 5,
-  maximum: 95,
+  ...benchInput('projector.openPercent'),
   default: '50',
-  accepted: '50 or 45 %',
-  help: 'Share of the time with light in the gate: open angle of the shutter ÷ 360°. Half, if you do not know.',
-  bench: 'projector.openFraction',
 } as const satisfies QuantityInput;
 
 export const pulldownBladeDegreesInput = {
@@ -59,42 +40,22 @@ export const edgeWipeDegreesInput = {
 } as const satisfies OptionalQuantityInput;
 
 export const cameraFpsInput = {
-  kind: 'quantity',
+  ...benchInput('camera.cameraFps'),
   label: 'Camera rate',
-  unit: 'fps',
-  minimum: 1,
-  maximum: 240,
   default: '25',
-  accepted: '25, 50 or 30000/1001',
-  help: 'Frames per second that the camera records.',
-  bench: 'camera.cameraFps',
 } as const satisfies QuantityInput;
 
 export const exposureSecondsInput = {
-  kind: 'quantity',
+  ...benchInput('camera.exposureSeconds'),
   label: 'Exposure time',
-  unit: 's',
-  minimum: 0.0001,
-  maximum: 1,
   default: '1/50',
-  accepted: '1/54, 18.5 ms or 166.7°',
-  help: 'As set on the camera. A shutter angle is read at the camera rate above.',
-  angleOf: 'cameraFps',
-  bench: 'camera.exposureSeconds',
 } as const satisfies QuantityInput;
 
 /** Empty means not measured: a whole camera frame is then assumed, the worst there can be. */
 export const readoutSecondsInput = {
+  ...benchInput('camera.readoutSeconds'),
   kind: 'optional-quantity',
-  label: 'Readout time',
-  unit: 's',
-  entryUnit: 'ms',
-  minimum: 0,
-  maximum: 1,
   default: '',
-  accepted: '16, 16 ms or 0',
-  help: 'Time from the first row to the last, measured in the mode you record in. Empty means not measured: a whole camera frame is assumed, the worst case. 0 only for a proven global shutter; a picture without bands does not prove one.',
-  bench: 'camera.readoutSeconds',
 } as const satisfies OptionalQuantityInput;
 
 export const rippleLimitPercentInput = {

@@ -1,6 +1,5 @@
 // Inputs that the worksheets on lens and pixels share, so that a quantity reads the same in both.
-import { GAUGE_NAMES } from '../../core/reel/gauges.ts';
-import { LENS_STEP_NAMES } from './lens-steps.ts';
+import { benchInput } from '../machine/bench-input.ts';
 import type {
   ChoiceInput,
   CountInput,
@@ -9,12 +8,9 @@ import type {
 } from '../machine/types.ts';
 
 export const pictureGaugeInput = {
-  kind: 'choice',
-  label: 'Gauge',
-  options: GAUGE_NAMES,
+  ...benchInput('reel.gauge'),
   default: 'super-8',
   help: 'Gives the width of the picture, unless you enter it below.',
-  bench: 'reel.gauge',
 } as const satisfies ChoiceInput;
 
 export const pictureWidthInput = {
@@ -29,15 +25,10 @@ export const pictureWidthInput = {
 } as const satisfies OptionalQuantityInput;
 
 export const sensorWidthInput = {
-  kind: 'quantity',
-  label: 'Sensor width',
-  unit: 'mm',
-  minimum: 1,
-  maximum: 100,
+  ...benchInput('camera.sensorWidthMillimetres'),
   default: '13.2',
   accepted: '13.2 or 0.52 in',
   help: 'Width of the part that records, from the camera’s data sheet. The type in inches is no width: a “1 inch” sensor is about 13.2 mm wide (from memory).',
-  bench: 'camera.sensorWidthMillimetres',
 } as const satisfies QuantityInput;
 
 export const fillPercentInput = {
@@ -63,15 +54,9 @@ export const fNumberInput = {
 } as const satisfies QuantityInput;
 
 export const pixelsAcrossInput = {
-  kind: 'count',
-  unit: 'px',
+  ...benchInput('camera.pixelsAcross'),
   label: 'Pixels across the sensor',
-  minimum: 100,
-  maximum: 20_000,
   default: '1920',
-  accepted: '1920 or 3840',
-  help: 'Width of the recorded picture in pixels.',
-  bench: 'camera.pixelsAcross',
 } as const satisfies CountInput;
 
 export const pixelsDownInput = {
@@ -86,10 +71,6 @@ export const pixelsDownInput = {
 } as const satisfies OptionalQuantityInput;
 
 export const lensStepsInput = {
-  kind: 'choice',
-  label: 'Opening of the lens can be set',
-  options: LENS_STEP_NAMES,
+  ...benchInput('camera.lensSteps'),
   default: 'third',
-  help: 'The clicks of the ring, or the steps of the dial.',
-  bench: 'camera.lensSteps',
 } as const satisfies ChoiceInput;

@@ -140,6 +140,27 @@ export function readInput(spec: InputSpec, text: string, angleFps?: number): Rea
   }
 }
 
+/** Whether the worksheet takes the first example of a field beside these values of the others. */
+function isTaken(
+  worksheet: Worksheet,
+  key: string,
+  values: Readonly<Record<string, unknown>>,
+  exact: Readonly<Record<string, unknown>>,
+): boolean {
+  const spec = worksheet.inputs[key];
+  if (spec === undefined || spec.kind === 'choice') return false;
+  const [first = ''] = spec.accepted.split(spec.kind === 'list' ? / or /u : /, | or /u);
+  const read = readInput(spec, first);
+  if (!read.ok) return false;
+  try {
+    worksheet.run({ ...values, [key]: read.value.value }, { ...exact, [key]: read.value.exact });
+    return true;
+  } catch (error) {
+    if (error instanceof OutOfRangeError) return error.argument !== key;
+    throw error;
+  }
+}
+
 /**
  * Reads the entries and computes the worksheet. Never throws for anything a reader can type; an
  * error that is not about a value is a fault of ours and passes through.
@@ -182,7 +203,8 @@ export function evaluate(worksheet: Worksheet, entries: Entries): Evaluation {
     const spec = ownProperty(specs, error.argument);
     const expected = `Expected ${error.accepted}.`;
     if (spec === undefined) return { messages, message: `${error.argument}: ${expected}` };
-    const example = spec.kind === 'choice' ? '' : ` An entry looks like ${spec.accepted}.`;
+    const isExample = spec.kind !== 'choice' && isTaken(worksheet, error.argument, values, exact);
+    const example = isExample ? ` An entry looks like ${spec.accepted}.` : '';
     return { messages: { [error.argument]: `${expected}${example}` } };
   }
 }

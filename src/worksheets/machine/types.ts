@@ -1,105 +1,31 @@
 import type Fraction from 'fraction.js';
-import type { UnitName } from '../../quantity/units.ts';
+import type { BenchField } from './bench-table.ts';
+import type {
+  ChoiceField,
+  CountField,
+  ListField,
+  OptionalQuantityField,
+  QuantityField,
+} from './field-types.ts';
 import type { PictureData } from './picture-data.ts';
 
-/** Places in the description of a reader's bench that an input can open with. */
-export type BenchField =
-  | 'projector.gauge'
-  | 'projector.filmFps'
-  | 'projector.speedChoice'
-  | 'projector.fixedSpeeds'
-  | 'projector.slowestFps'
-  | 'projector.fastestFps'
-  | 'projector.flashesPerFrame'
-  | 'projector.openFraction'
-  | 'projector.turnsPerFrame'
-  | 'camera.cameraFps'
-  | 'camera.cameraRates'
-  | 'camera.exposureSeconds'
-  | 'camera.exposureTimes'
-  | 'camera.exposureChoice'
-  | 'camera.readoutSeconds'
-  | 'camera.sensorWidthMillimetres'
-  | 'camera.pixelsAcross'
-  | 'reel.gauge'
-  | 'reel.nativeFps'
-  | 'reel.lengthMetres'
-  | 'reel.count'
-  | 'camera.lensSteps'
-  | 'times.handlingSeconds'
-  | 'times.afterWorkSeconds'
-  | 'times.repeatPercent'
-  | 'times.hoursPerDay'
-  | 'prices.perReel'
-  | 'prices.perMinute'
-  | 'prices.minuteRule'
-  | 'prices.carrier'
-  | 'prices.fixed'
-  | 'prices.minimum'
-  | 'prices.taxPercent'
-  | 'region.mainsHz'
-  | 'region.deliveryFps';
-
-interface InputBase {
-  readonly label: string;
-  /** One or two plain sentences under the field: what it is and where the reader finds it. */
-  readonly help: string;
+/** What a field of a worksheet has besides those of a form. */
+interface Opening {
   /** What the reader would type; read with the same parser as the reader's own text. */
   readonly default: string;
+  /** Field of the reader's bench that it opens with. */
   readonly bench?: BenchField;
   /** True where another field of the bench must not stand in: a projector says nothing about a reel. */
   readonly onlyOwnBenchField?: boolean;
 }
 
-/** A measured or set quantity; `compute` receives a number in `unit`. */
-export interface QuantityInput extends InputBase {
-  readonly kind: 'quantity';
-  readonly unit: UnitName;
-  /** Unit meant by a bare number, when it differs from `unit` (readout times are typed in ms). */
-  readonly entryUnit?: UnitName;
-  /** Accepted range in `unit`, inclusive. */
-  readonly minimum: number;
-  readonly maximum: number;
-  /** Entries that are accepted, shown when an entry is wrong, for instance `1/54, 18.5 ms or 166.7°`. */
-  readonly accepted: string;
-  /** Key of the rate input that turns a typed shutter angle into a time. */
-  readonly angleOf?: string;
-}
-
-/** A quantity that may be left empty; `compute` then receives `undefined`. */
-export interface OptionalQuantityInput extends Omit<QuantityInput, 'kind'> {
-  readonly kind: 'optional-quantity';
-}
-
-/** A whole number. */
-export interface CountInput extends InputBase {
-  readonly kind: 'count';
-  /** What is counted, where readers may write it behind the number: `3600 frames`. */
-  readonly unit?: UnitName;
-  readonly minimum: number;
-  readonly maximum: number;
-  readonly accepted: string;
-}
-
-/** One of a few named possibilities; `compute` receives the key. */
-export interface ChoiceInput<Key extends string = string> extends InputBase {
-  readonly kind: 'choice';
-  readonly options: Readonly<Record<Key, string>>;
+export interface QuantityInput extends QuantityField, Opening {}
+export interface OptionalQuantityInput extends OptionalQuantityField, Opening {}
+export interface CountInput extends CountField, Opening {}
+export interface ChoiceInput<Key extends string = string> extends ChoiceField<Key>, Opening {
   readonly default: Key;
 }
-
-/** Several quantities separated by semicolons. */
-export interface ListInput extends InputBase {
-  readonly kind: 'list';
-  readonly unit: UnitName;
-  readonly entryUnit?: UnitName;
-  readonly minimum: number;
-  readonly maximum: number;
-  readonly longest: number;
-  /** An empty field is an empty list. */
-  readonly mayBeEmpty?: true;
-  readonly accepted: string;
-}
+export interface ListInput extends ListField, Opening {}
 
 export type InputSpec =
   QuantityInput | OptionalQuantityInput | CountInput | ChoiceInput | ListInput;

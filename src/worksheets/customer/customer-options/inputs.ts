@@ -1,4 +1,5 @@
 import { GAUGE_NAMES } from '../../../core/reel/gauges.ts';
+import { FILM_RATE } from '../../machine/rate-ranges.ts';
 import type { ExactOf, InputSpecs, ValuesOf } from '../../machine/types.ts';
 
 /** How finely the samples of the file to keep are stored. */
@@ -29,11 +30,8 @@ export const inputs = {
     bench: 'reel.lengthMetres',
   },
   nativeFps: {
-    kind: 'quantity',
+    ...FILM_RATE,
     label: 'Pictures in a second, as it was filmed',
-    unit: 'fps',
-    minimum: 4,
-    maximum: 60,
     default: '18',
     accepted: '18, 16 or 24',
     help: 'Standard 8 usually 16, Super 8 usually 18, with sound 18 or 24; 16 mm sound film 24.',

@@ -1,3 +1,4 @@
+import { FILM_RATE } from '../../machine/rate-ranges.ts';
 import type { InputSpecs, ValuesOf } from '../../machine/types.ts';
 import {
   afterWorkInput,
@@ -24,11 +25,8 @@ export const inputs = {
     help: 'If you counted them. Empty: from gauge and length.',
   },
   filmFps: {
-    kind: 'quantity',
+    ...FILM_RATE,
     label: 'Film rate',
-    unit: 'fps',
-    minimum: 1,
-    maximum: 60,
     default: '18',
     accepted: '18, 16 2/3 or 24',
     help: 'Frames per second while the film is filmed.',

@@ -1,4 +1,5 @@
 import { FRAME_LAYOUTS, type FrameLayoutName } from '../../../core/file/frame-bytes.ts';
+import { VIDEO_RATE } from '../../machine/rate-ranges.ts';
 import type { InputSpecs } from '../../machine/types.ts';
 
 type LayoutName = FrameLayoutName | 'bit-rate';
@@ -43,11 +44,8 @@ export const inputs = {
     help: 'Lines in a frame. Not used when the bit rate is given.',
   },
   fileFps: {
-    kind: 'quantity',
+    ...VIDEO_RATE,
     label: 'Frame rate of the file',
-    unit: 'fps',
-    minimum: 1,
-    maximum: 240,
     default: '25',
     accepted: '25, 18 or 24000/1001',
     help: 'A film file at its native rate is smaller than one with repeats.',

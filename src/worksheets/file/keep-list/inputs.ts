@@ -9,6 +9,7 @@ import {
   pulldownBladeDegreesInput,
   readoutSecondsInput,
 } from '../../gate/gate-inputs.ts';
+import { FILM_RATE } from '../../machine/rate-ranges.ts';
 import type { ExactOf, InputSpecs, ValuesOf } from '../../machine/types.ts';
 import { codeRangeInput, pictureTurnInput } from '../recording-inputs.ts';
 
@@ -23,11 +24,8 @@ export const inputs = {
   },
   cameraFps: { ...cameraFpsInput, default: '50' },
   nativeFps: {
-    kind: 'quantity',
+    ...FILM_RATE,
     label: 'Native rate',
-    unit: 'fps',
-    minimum: 1,
-    maximum: 60,
     default: '18',
     accepted: '18, 16 or 24',
     help: 'Rate at which the film was shot; the film file is stamped with it.',

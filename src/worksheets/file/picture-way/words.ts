@@ -68,7 +68,7 @@ export function verdictFor(
   const filters = turnFilters(expected);
   const end = filters.length === 0 ? 'the file needs no turn.' : `turn it in the file, ${file}.`;
   if (seen.lettering === 'not-looked' || seen.motion === 'not-looked') {
-    const missing = seen.lettering === 'not-looked' ? 'lettering' : 'something that moves';
+    const missing = seen.lettering === 'not-looked' ? 'some lettering' : 'something that moves';
     return {
       level: 'care',
       sentence: `The film seems to lie right; ${end} Find ${missing} before you record the reel: an odd print is found in no other way.`,

@@ -10,6 +10,7 @@ import { duration, quantity, words } from '../../machine/answers.ts';
 import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import type { RepeatPatternData } from '../../machine/picture-data.ts';
 import { nativeFpsInput } from '../../machine/film-inputs.ts';
+import { VIDEO_RATE } from '../../machine/rate-ranges.ts';
 import type { Outcome } from '../../machine/types.ts';
 
 /** Film frames drawn and listed at most. */
@@ -79,11 +80,8 @@ export const worksheet = defineWorksheet({
   inputs: {
     nativeFps: nativeFpsInput,
     deliveryFps: {
-      kind: 'quantity',
+      ...VIDEO_RATE,
       label: 'Delivery rate',
-      unit: 'fps',
-      minimum: 1,
-      maximum: 240,
       default: '25',
       accepted: '25, 50 or 30000/1001',
       help: 'Rate that the customer’s player or editing program asks for.',

@@ -1,5 +1,6 @@
 import { FILE_NAMES } from '../../../core/file/file-names.ts';
 import { SOUND_SYSTEMS } from '../../../core/file/sound-separation.ts';
+import { FILM_RATE, VIDEO_RATE } from '../../machine/rate-ranges.ts';
 import type { InputSpecs, ValuesOf } from '../../machine/types.ts';
 
 const SYSTEM_NAMES: Readonly<Record<string, string>> = {
@@ -76,22 +77,16 @@ export const inputs = {
     help: 'Against the threading mark, in frames; with a minus sign too short. Only counts at the projector’s own head.',
   },
   filmFps: {
-    kind: 'quantity',
+    ...FILM_RATE,
     label: 'Film rate in the file',
-    unit: 'fps',
-    minimum: 1,
-    maximum: 120,
     default: '18',
     accepted: '18, 16 2/3 or 24',
     help: 'Rate at which the film plays where you move the sound: the native rate in a finished film file, the rate it ran at in the raw recording.',
     bench: 'reel.nativeFps',
   },
   deliveryFps: {
-    kind: 'quantity',
+    ...VIDEO_RATE,
     label: 'Frame rate of the timeline',
-    unit: 'fps',
-    minimum: 1,
-    maximum: 240,
     default: '25',
     accepted: '25, 50 or 30000/1001',
     help: 'Frames per second of the timeline on which you move the sound.',

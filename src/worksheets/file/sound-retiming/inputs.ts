@@ -1,34 +1,29 @@
+import { FILM_RATE } from '../../machine/rate-ranges.ts';
 import type { ExactOf, InputSpecs, ValuesOf } from '../../machine/types.ts';
 
 export const inputs = {
   takenFps: {
-    kind: 'quantity',
+    ...FILM_RATE,
     label: 'Film rate while the sound was taken',
-    unit: 'fps',
     minimum: 8,
-    maximum: 60,
     default: '25',
     accepted: '25, 16 2/3 or 17.83',
     help: 'Measured: a tenth of a frame per second is heard over a whole reel.',
     bench: 'projector.filmFps',
   },
   nativeFps: {
-    kind: 'quantity',
+    ...FILM_RATE,
     label: 'Native rate',
-    unit: 'fps',
     minimum: 8,
-    maximum: 60,
     default: '24',
     accepted: '24, 18 or 24000/1001',
     help: 'Rate at which picture and sound were shot.',
     bench: 'reel.nativeFps',
   },
   shownFps: {
-    kind: 'quantity',
+    ...FILM_RATE,
     label: 'Rate at which the film will be shown',
-    unit: 'fps',
     minimum: 8,
-    maximum: 60,
     default: '24',
     accepted: '24, 25 or 18',
     help: 'Film frames per second in the finished film: the native rate when it is to look as it did.',

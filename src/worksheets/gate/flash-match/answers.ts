@@ -26,7 +26,7 @@ function flickerWords({ ripple, isEven, pulse }: Match): string {
 export function stateSentence(found: Match, cameraFps: number): string {
   const { isEven } = found;
   const flicker = flickerWords(found);
-  if (found.hasDarkRows) return `${flicker}; whole frames: ${DARK_ROWS}.`;
+  if (found.hasDarkRows) return `${flicker}; ${DARK_ROWS} of whole frames.`;
   if (found.areWholeFramesSure) {
     return isEven
       ? `${flicker}, and every film frame is sure of a whole camera frame.`

@@ -3,6 +3,7 @@ import { flashRateHz, flashesPerFrame } from '../../../core/gate/flash-rate.ts';
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
 import { exposure, quantity, words } from '../../machine/answers.ts';
 import { defineWorksheet, type AnswerBody } from '../../machine/define-worksheet.ts';
+import { FILM_RATE } from '../../machine/rate-ranges.ts';
 import { shutterDiscPicture } from '../shutter-disc-picture.ts';
 
 const angleAnswer = (degrees: number | undefined): AnswerBody =>
@@ -15,11 +16,8 @@ export const worksheet = defineWorksheet({
   chapter: 'gate/shutter-blades',
   inputs: {
     filmFps: {
-      kind: 'quantity',
+      ...FILM_RATE,
       label: 'Film rate',
-      unit: 'fps',
-      minimum: 1,
-      maximum: 60,
       default: '18',
       accepted: '18, 16 2/3 or 16,67',
       help: 'Frames per second of the film as it runs now.',

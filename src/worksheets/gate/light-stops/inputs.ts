@@ -1,5 +1,5 @@
+import { benchInput } from '../../machine/bench-input.ts';
 import type { InputSpecs } from '../../machine/types.ts';
-import { LENS_STEP_NAMES } from '../lens-steps.ts';
 
 export const inputs = {
   fromExposureSeconds: {
@@ -85,22 +85,13 @@ export const inputs = {
     help: 'Against before. Measured light, not watts: half the watts of a filament lamp is far less than half the light.',
   },
   lensSteps: {
-    kind: 'choice',
-    label: 'Opening of the lens can be set',
-    options: LENS_STEP_NAMES,
+    ...benchInput('camera.lensSteps'),
     default: 'third',
-    help: 'The clicks of the ring, or the steps of the dial.',
-    bench: 'camera.lensSteps',
   },
   cameraFps: {
-    kind: 'quantity',
+    ...benchInput('camera.cameraFps'),
     label: 'Camera rate',
-    unit: 'fps',
-    minimum: 1,
-    maximum: 240,
     default: '25',
-    accepted: '25, 50 or 30000/1001',
     help: 'Only needed when you type a shutter angle.',
-    bench: 'camera.cameraFps',
   },
 } as const satisfies InputSpecs;

@@ -11,15 +11,16 @@ import type { FinderEntries } from './inputs.ts';
 const READOUT_ASSUMED = ' The readout time is not measured: a whole camera frame is assumed.';
 
 /** What stands in the way of most of the settings. */
-function obstacleWords({ failed }: Findings): string {
+function obstacleWords({ failed, combinations }: Findings): string {
   const most = Math.max(...Object.values(failed));
   if (most === failed['exposure-too-long']) {
     return 'the exposure times are too long for the camera rates';
   }
   if (most === failed['readout-too-long']) return 'the readout is longer than the camera frames';
+  const isOne = combinations === 1;
   return most === failed.ripple
-    ? 'most flicker, so another film rate or a free exposure time is needed'
-    : 'most leave blended frames, so a faster camera or a shorter readout is needed';
+    ? `${isOne ? 'it flickers' : 'most flicker'}, so another film rate or a free exposure time is needed`
+    : `${isOne ? 'it leaves' : 'most leave'} blended frames, so a faster camera or a shorter readout is needed`;
 }
 
 /** The nearest film rate that works, or what is missing everywhere. */
@@ -48,9 +49,13 @@ export function verdictFor(found: Findings, entries: FinderEntries): Outcome['ve
       sentence: `Set ${settingWords(best)}: ${found.usable === 1 ? 'the only setting that works' : `the best of ${formatNumber(found.usable)} settings that work`}.${assumed}`,
     };
   }
+  const none =
+    found.combinations === 1
+      ? 'The one setting does not work'
+      : `None of the ${formatNumber(found.combinations)} settings works`;
   return {
     level: 'stop',
-    sentence: `None of the ${formatNumber(found.combinations)} settings works: ${obstacleWords(found)}.${nearestWords(found, entries)}${assumed}`,
+    sentence: `${none}: ${obstacleWords(found)}.${nearestWords(found, entries)}${assumed}`,
   };
 }
 

@@ -8,7 +8,8 @@ import {
   type FinderBench,
 } from '../../../core/gate/match-finder.ts';
 import { nearestWorkingFilm } from '../../../core/gate/nearest-film.ts';
-import { requireInterval } from '../../../quantity/errors.ts';
+import { OutOfRangeError, requireInterval } from '../../../quantity/errors.ts';
+import { formatNumber } from '../../../quantity/format.ts';
 import type { FinderEntries } from './inputs.ts';
 
 const MOST_FILM_RATES = 200;
@@ -21,7 +22,14 @@ function benchOf(entries: FinderEntries): FinderBench {
   if (filmKind === 'range') {
     requireInterval('toFps', toFps, { minimum: fromFps, unit: 'frames/s' });
     const smallest = (toFps - fromFps) / (MOST_FILM_RATES - 1);
-    requireInterval('stepFps', stepFps, { minimum: smallest, unit: 'frames/s' });
+    if (stepFps < smallest) {
+      const least = formatNumber(Math.ceil(smallest * 100) / 100, 4);
+      throw new OutOfRangeError(
+        'stepFps',
+        stepFps,
+        `at least ${least} frames/s, because no more than ${MOST_FILM_RATES} film rates are tried`,
+      );
+    }
   }
   return {
     ...entries,

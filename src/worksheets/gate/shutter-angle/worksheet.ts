@@ -11,6 +11,7 @@ import {
 } from '../../../quantity/format.ts';
 import { exposure, quantity } from '../../machine/answers.ts';
 import { defineWorksheet } from '../../machine/define-worksheet.ts';
+import { VIDEO_RATE } from '../../machine/rate-ranges.ts';
 import { requireWithinCameraFrame } from '../camera-frame-limits.ts';
 import { cameraFpsInput, exposureSecondsInput } from '../gate-inputs.ts';
 
@@ -28,11 +29,9 @@ export const worksheet = defineWorksheet({
       help: 'As a time, or as an angle, which is read at the camera rate above.',
     },
     otherRates: {
+      ...VIDEO_RATE,
       kind: 'list',
       label: 'Other camera rates',
-      unit: 'fps',
-      minimum: 1,
-      maximum: 240,
       longest: 12,
       default: '24; 25; 30000/1001; 30; 50; 60000/1001',
       accepted: '24; 25; 30000/1001',

@@ -1,3 +1,4 @@
+import { FILM_RATE, VIDEO_RATE } from '../../machine/rate-ranges.ts';
 import type { InputSpecs } from '../../machine/types.ts';
 import { flashesPerFrameInput } from '../gate-inputs.ts';
 
@@ -33,11 +34,9 @@ export const inputs = {
     help: 'How far the count may be out, in pulses.',
   },
   cameraFps: {
-    kind: 'quantity',
+    ...VIDEO_RATE,
     label: 'Camera rate',
-    unit: 'fps',
     minimum: 5,
-    maximum: 240,
     default: '25',
     accepted: '25, 50 or 30000/1001',
     help: 'Frames per second of the recording.',
@@ -45,21 +44,15 @@ export const inputs = {
   },
   flashesPerFrame: flashesPerFrameInput,
   slowestFps: {
-    kind: 'quantity',
+    ...FILM_RATE,
     label: 'Slowest film rate to consider',
-    unit: 'fps',
-    minimum: 0.5,
-    maximum: 120,
     default: '15',
     accepted: '15',
     help: 'What the speed knob or a stopwatch lets you rule out below.',
   },
   fastestFps: {
-    kind: 'quantity',
+    ...FILM_RATE,
     label: 'Fastest film rate to consider',
-    unit: 'fps',
-    minimum: 0.5,
-    maximum: 120,
     default: '21',
     accepted: '21',
     help: 'What the speed knob or a stopwatch lets you rule out above.',

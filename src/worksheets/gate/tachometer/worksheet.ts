@@ -6,6 +6,7 @@ import {
 } from '../../../core/gate/tachometer.ts';
 import { quantity } from '../../machine/answers.ts';
 import { defineWorksheet } from '../../machine/define-worksheet.ts';
+import { FILM_RATE } from '../../machine/rate-ranges.ts';
 
 export const worksheet = defineWorksheet({
   id: 'tachometer',
@@ -74,11 +75,8 @@ export const worksheet = defineWorksheet({
       help: 'Percent of the reading, from its data sheet. Say 0 for a crystal-driven instrument you trust.',
     },
     wantedFps: {
-      kind: 'quantity',
+      ...FILM_RATE,
       label: 'Wanted film rate',
-      unit: 'fps',
-      minimum: 1,
-      maximum: 60,
       default: '16 2/3',
       accepted: '16 2/3 or 18',
       help: 'The film rate that you want to set.',

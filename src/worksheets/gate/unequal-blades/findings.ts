@@ -67,7 +67,7 @@ export function exposureWords({ exposureSeconds, isOneFlash }: Blades): string {
 
 export function verdictOf(
   found: Blades,
-  { cameraFps, rippleLimitPercent }: Settings,
+  { cameraFps, filmFps, rippleLimitPercent }: Settings,
 ): Outcome['verdict'] {
   const { ripple, turnHz, shownHz, doesTurnFit, isOneFlash } = found;
   if (ripple.percent < NO_RIPPLE_PERCENT) {
@@ -81,8 +81,11 @@ export function verdictOf(
   const turn = formatExposure(1 / turnHz);
   const pulse = shownHz === 0 ? 'standing still' : `${formatNumber(shownHz, 3)} times a second`;
   const percent = formatQuantity(ripple.percent, 'percent', 3);
+  // An exposure as long as a film frame holds parts of two, however the camera is set.
+  const price =
+    turnHz <= filmFps ? ', but so long an exposure blends neighbouring film frames' : '';
   const cure = doesTurnFit
-    ? `${turn}, one turn of the shutter, ends it`
+    ? `${turn}, one turn of the shutter, ends it${price}`
     : `only ${turn}, one turn of the shutter, would end it, and that does not fit into a camera frame at ${formatNumber(cameraFps, 4)} frames/s`;
   const level = ripple.percent <= rippleLimitPercent ? 'care' : 'stop';
   return {

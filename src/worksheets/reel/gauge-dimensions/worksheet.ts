@@ -6,7 +6,7 @@ import {
   GAUGES,
   nativeRatesFor,
 } from '../../../core/reel/gauges.ts';
-import type { GaugeId, NativeRate } from '../../../core/reel/gauges/gauge.ts';
+import type { GaugeId, NativeRate, PerforationPosition } from '../../../core/reel/gauges/gauge.ts';
 import { formatNumber } from '../../../quantity/format.ts';
 import { quantity, words } from '../../machine/answers.ts';
 import { defineWorksheet } from '../../machine/define-worksheet.ts';
@@ -39,6 +39,13 @@ function stripPicture(gauge: GaugeId, sound: StripSound): FilmStripData {
     alternative: `${name} film to scale: ${formatNumber(strip.widthMillimetres, 4)} mm wide, ${formatNumber(strip.pitchMillimetres, 4)} mm to a frame${place}${track}.`,
     ...strip,
   };
+}
+
+/** Where the holes of such a film can be: an optical track takes the place of a second row. */
+function holesText(positions: readonly PerforationPosition[], sound: StripSound): string {
+  const single = positions.filter((position) => position !== 'both-edges-at-frame-line');
+  const possible = sound === 'optical' && single.length > 0 ? single : positions;
+  return possible.map((position) => POSITION_NAMES[position]).join(', or ');
 }
 
 export const worksheet = defineWorksheet({
@@ -100,7 +107,7 @@ export const worksheet = defineWorksheet({
           ? { level: fit.level, sentence: fit.sentence }
           : {
               level: 'note',
-              sentence: `${entry.name} is ${lengthText(entry.filmWidth)} wide, ${formatNumber(step, 4)} mm from frame to frame, with holes ${positions.map((position) => POSITION_NAMES[position]).join(', or ')}.`,
+              sentence: `${entry.name} is ${lengthText(entry.filmWidth)} wide, ${formatNumber(step, 4)} mm from frame to frame, with holes ${holesText(positions, sound)}.`,
             },
       answers: {
         filmWidthMillimetres: words(lengthText(entry.filmWidth)),

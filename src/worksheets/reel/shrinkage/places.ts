@@ -32,10 +32,21 @@ function placeAt(
 
 /** A leader is itself new film, so its own tolerance joins the reading error. */
 function placeBesideLeader(values: Values): Place {
-  const { gauge, leaderPitches, readingErrorMillimetres } = values;
+  const { gauge, pitchCount, leaderPitches, readingErrorMillimetres } = values;
   const millimetres = (GAUGES[gauge].pitch.long.hundredPitches.millimetres * leaderPitches) / 100;
   const error = readingErrorMillimetres + pitchToleranceMillimetres(gauge, leaderPitches);
-  return placeAt(values, millimetres, error);
+  try {
+    return placeAt(values, millimetres, error);
+  } catch (fault) {
+    // No length was typed here: the slip is in the count.
+    if (!(fault instanceof OutOfRangeError) || fault.argument !== PLACES[0]) throw fault;
+    const [least, most] = [Math.ceil(0.4 * pitchCount), Math.floor(2.5 * pitchCount)];
+    throw new OutOfRangeError(
+      'leaderPitches',
+      leaderPitches,
+      `${least} to ${most} pitches of leader beside ${pitchCount} of the film`,
+    );
+  }
 }
 
 /** What each place that was measured says, shortest first: that one decides. */

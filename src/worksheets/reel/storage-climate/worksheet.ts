@@ -107,7 +107,7 @@ export const worksheet = defineWorksheet({
       kind: 'quantity',
       label: 'Warmest temperature',
       unit: 'celsius',
-      minimum: -30,
+      minimum: -40,
       maximum: 45,
       default: '20',
       accepted: '20, 4 °C or 68 °F',

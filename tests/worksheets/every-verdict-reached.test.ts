@@ -1,0 +1,180 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import ts from 'typescript';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { z } from 'astro/zod';
+import type { Entries, Evaluation } from '../../src/worksheets/machine/evaluate.ts';
+import type { VerdictLevel, Worksheet } from '../../src/worksheets/machine/types.ts';
+import { readExamples } from '../content/read-content.ts';
+import { watchCode, type CodeWatch } from '../tools/reached-code.ts';
+import { projectFolder } from '../walls/source-files.ts';
+import { knownEntries, seededChance, seedOf } from './random-entries.ts';
+
+// What a sheet can say is read off its code, not listed here: V8 counts which of its verdicts and refusals
+// ran while the examples and the entries of reaching-entries.yaml were worked through.
+
+const caseSchema = z.strictObject({
+  entries: z.record(z.string(), z.string()),
+  says: z.strictObject({ level: z.string(), sentence: z.string() }).optional(),
+  refuses: z.record(z.string(), z.string()).optional(),
+});
+const cases = Object.entries(
+  z
+    .record(z.string(), z.array(caseSchema).min(1))
+    .parse(
+      parse(readFileSync(join(projectFolder, 'tests/worksheets/reaching-entries.yaml'), 'utf8')),
+    ),
+).flatMap(([id, list]) => list.map((each) => ({ id, ...each })));
+
+/** Refusals of core that no entry of a sheet can reach, and what keeps them away. */
+const GUARDS: Readonly<Record<string, string>> = {
+  'src/core/reel/gauges.ts “pitch”':
+    'the sheets ask for the short pitch by the rule of length, which refuses first',
+  'src/core/customer/price-lines.ts “entries”': 'ranges of the inputs',
+  'src/core/file/keep-ties.ts “tieFilmFrames”': 'the sheet puts film frame 0 first itself',
+  'src/core/file/keep-ties.ts “filmFrame”': 'frames are counted by the sheet',
+  'src/core/gate/shutter.ts “sectors”': 'the sheets make sectors of arcs or of a described shutter',
+  'src/core/file/sound-separation.ts “system”': 'a choice of known systems',
+  'src/core/gate/exposure-range.ts “spacingStops”':
+    'density 6 in quarter stops takes fewer than 99 exposures',
+  'src/core/gate/match-finder.ts “argument”': 'the inputs take shorter lists',
+  'src/core/reel/acid-level.ts “acidLevel”': 'a choice of the published levels',
+  'src/core/reel/shrinkage-class.ts “shrinkagePercent”': 'the classes cover all numbers',
+  'src/core/reel/film-strip.ts “position”': 'the sheet draws holes where the gauge has them',
+  'src/core/reel/shrinkage.ts “readingErrorMillimetres”':
+    'no length is below 20 mm and no reading error above 2 mm',
+  'src/core/reel/vapour-limits.ts “limit”': 'both vapours have limits',
+  'src/worksheets/reel/shrinkage/places.ts “PLACES[0]”': 'the first place is always typed',
+};
+
+const isLevel = (node: ts.Node): boolean =>
+  ts.isStringLiteral(node) &&
+  ['good', 'care', 'stop', 'note'].includes(node.text) &&
+  // Compared with, not given.
+  !ts.isBinaryExpression(node.parent) &&
+  !ts.isCaseClause(node.parent);
+
+const isRefusal = (node: ts.Node): node is ts.NewExpression =>
+  ts.isNewExpression(node) && /\bOutOfRangeError$/u.test(node.expression.getText());
+
+const isSentence = (node: ts.Node): boolean =>
+  ts.isPropertyAssignment(node) && node.name.getText() === 'sentence';
+
+const isSheet = (path: string): boolean => path.startsWith('src/worksheets/');
+const isCoreOrSheet = (path: string): boolean => path.startsWith('src/core/') || isSheet(path);
+
+/** `path “argument”` of a refusal, which is how the guards are named. */
+function nameOfRefusal({ path, code }: { readonly path: string; readonly code: string }): string {
+  const argument = /OutOfRangeError\(\s*["']?([\w.[\]]+)/u.exec(code)?.[1] ?? code;
+  return `${path} “${argument}”`;
+}
+
+let watch: CodeWatch;
+let worksheets: ReadonlyMap<string, Worksheet>;
+let evaluate: (worksheet: Worksheet, entries: Entries) => Evaluation;
+
+beforeAll(async () => {
+  watch = await watchCode();
+  ({ worksheets } = await import('../../src/worksheets/registry.ts'));
+  ({ evaluate } = await import('../../src/worksheets/machine/evaluate.ts'));
+});
+
+const plainSpaces = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim();
+
+/** A refusal without its numbers and its example. */
+function shapeOf(text: string): string {
+  return plainSpaces(text)
+    .replace(/ An entry looks like .*$/u, '')
+    .replaceAll(/−?\d[\d ./]*\d|\d/gu, '#');
+}
+
+/** Everything that the examples and the table make the sheets say. */
+function runAll(): ReadonlyMap<string, ReadonlySet<VerdictLevel>> {
+  const levels = new Map<string, Set<VerdictLevel>>();
+  const run = (id: string, entries: Entries): void => {
+    const evaluation = evaluate(worksheets.get(id)!, entries);
+    evaluation.working?.();
+    JSON.stringify(evaluation.outcome);
+    const level = evaluation.outcome?.verdict.level;
+    if (level === undefined) return;
+    const reached = levels.get(id) ?? new Set();
+    levels.set(id, reached.add(level));
+  };
+  for (const [id, examples] of readExamples()) {
+    for (const { inputs } of examples) run(id, inputs);
+  }
+  for (const { id, entries } of cases) run(id, entries);
+  return levels;
+}
+
+describe('what the sheets can say', () => {
+  it.each(cases)('$id, at $entries', ({ id, entries, says, refuses }) => {
+    const { outcome, message, messages } = evaluate(worksheets.get(id)!, entries);
+    expect(message).toBeUndefined();
+    const said = outcome && {
+      level: outcome.verdict.level,
+      sentence: plainSpaces(outcome.verdict.sentence),
+    };
+    expect(said).toEqual(says);
+    const told = Object.entries(messages).map(([key, text]) => [key, plainSpaces(text)]);
+    expect(Object.fromEntries(told)).toEqual(refuses ?? {});
+  });
+
+  it('every level and every verdict in the code is reached', async () => {
+    await watch.reset();
+    runAll();
+    const levels = await watch.unreached(isSheet, isLevel);
+    expect(levels.asked).toBeGreaterThan(100);
+    runAll();
+    const sentences = await watch.unreached(isCoreOrSheet, isSentence);
+    expect(sentences.asked).toBeGreaterThan(80);
+    expect([...levels.places, ...sentences.places]).toEqual([]);
+  });
+
+  it('every refusal in the code is reached, or is a guard that no entry can reach', async () => {
+    await watch.reset();
+    runAll();
+    const { asked, places } = await watch.unreached(isCoreOrSheet, isRefusal);
+    expect(asked).toBeGreaterThan(30);
+    const unreached = [...new Set(places.map(nameOfRefusal))].sort();
+    expect(unreached).toEqual(Object.keys(GUARDS).sort());
+  });
+
+  it('no level or refusal turns up in random entries that is not reached above', () => {
+    const reached = runAll();
+    const refused = new Set(
+      cases.flatMap(({ id, refuses = {} }) =>
+        Object.entries(refuses).map(([key, text]) => `${id} refuses ${key}: ${shapeOf(text)}`),
+      ),
+    );
+    const missing = new Map<string, Entries>();
+    for (const [id, worksheet] of worksheets) {
+      const chance = seededChance(seedOf(`${id} levels`));
+      for (let round = 0; round < 300; round += 1) {
+        const { entries } = knownEntries(worksheet.inputs, chance);
+        const { outcome, messages, message } = evaluate(worksheet, entries);
+        const level = outcome?.verdict.level;
+        if (level !== undefined && !reached.get(id)?.has(level))
+          missing.set(`${id} says ${level}`, entries);
+        for (const [key, text] of Object.entries({ ...messages, ...(message && { message }) })) {
+          // A text that a field cannot read has its own tests; this one is about numbers that do not fit.
+          if (!text.startsWith('Expected ')) continue;
+          const refusal = `${id} refuses ${key}: ${shapeOf(text)}`;
+          if (!refused.has(refusal)) missing.set(refusal, entries);
+        }
+      }
+    }
+    expect([...missing]).toEqual([]);
+  });
+
+  it('is told apart: code that did not run is found, whatever stands around it', async () => {
+    await watch.reset();
+    evaluate(worksheets.get('speed-change')!, { shownFps: '18' });
+    const { places } = await watch.unreached(
+      (path) => path.endsWith('file/speed-change/worksheet.ts'),
+      isLevel,
+    );
+    expect(places.map(({ code }) => code)).toEqual(['"note"', '"care"']);
+  });
+});
