@@ -76,6 +76,9 @@ export function codeDensity(code: number, gamma: number): number {
   return -requireGamma(gamma) * Math.log10(code) + 0;
 }
 
+/** Names of the three codes of the black part, for a refusal. */
+const BLACK_ARGUMENTS = { red: 'blackRed', green: 'blackGreen', blue: 'blackBlue' } as const;
+
 /** How a faded layer is brought back. */
 export interface DyeRestoring {
   /** Factor on the density of the channel; 1 for the one that faded least. */
@@ -94,7 +97,8 @@ export interface DyeRestoring {
  * v′ = 10^(−o ÷ γ) × v^g. Approximate: dyes overlap, and fading may be uneven over the picture.
  *
  * @param white  codes of a clear part that should be neutral, as shares; above 0, at most 1
- * @param black  codes of a part that should be neutral black, as shares; above 0, below the white
+ * @param black  codes of a part that should be neutral black, as shares; above 0, a thousandth below the
+ *   white at least
  * @param gamma  exponent that turns codes into light; 1–3
  * @returns contrast, offset and curve for each channel
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
@@ -109,11 +113,11 @@ export function dyeRestoring(
     codeDensity(codes[name], gamma);
   const names = ['red', 'green', 'blue'] as const;
   const range = (name: keyof Channels): number => {
-    const length = density(black, name) - density(white, name);
-    if (!(length > 0)) {
-      throw new OutOfRangeError(`black.${name}`, black[name], 'less than the clear part');
+    // A thousandth apart: less is no film, and its contrast has no end.
+    if (!(white[name] - black[name] > 0.001)) {
+      throw new OutOfRangeError(BLACK_ARGUMENTS[name], black[name], 'less than the clear part');
     }
-    return length;
+    return density(black, name) - density(white, name);
   };
   const best = names.reduce((a, b) => (range(b) > range(a) ? b : a));
   const restoring = (name: keyof Channels): DyeRestoring => {

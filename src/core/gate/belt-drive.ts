@@ -32,8 +32,8 @@ export function pulleyForRateMillimetres(
  * Model: 2C + π(D + d)/2 + (D − d)²/(4C): the usual series, cut after its second term; short by less
  * than a thousandth when the pulleys do not nearly touch.
  *
- * @param largeMillimetres   one pitch diameter, mm; > 0, at most 1000
- * @param smallMillimetres   the other, mm; > 0, at most 1000
+ * @param drivenMillimetres  pitch diameter of the pulley on the machine, mm; > 0, at most 1000
+ * @param pulleyMillimetres  pitch diameter of the motor's pulley, mm; > 0, at most 1000
  * @param centreMillimetres  distance of the axes, mm; more than half the sum of the diameters
  * @returns length, mm
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
@@ -41,13 +41,13 @@ export function pulleyForRateMillimetres(
  * @example openBeltMillimetres(60, 20, 120) // ≈ 368.997
  */
 export function openBeltMillimetres(
-  largeMillimetres: number,
-  smallMillimetres: number,
+  drivenMillimetres: number,
+  pulleyMillimetres: number,
   centreMillimetres: number,
 ): number {
-  requireInterval('drivenMillimetres', largeMillimetres, DIAMETER);
-  requireInterval('pulleyMillimetres', smallMillimetres, DIAMETER);
-  const touching = (largeMillimetres + smallMillimetres) / 2;
+  requireInterval('drivenMillimetres', drivenMillimetres, DIAMETER);
+  requireInterval('pulleyMillimetres', pulleyMillimetres, DIAMETER);
+  const touching = (drivenMillimetres + pulleyMillimetres) / 2;
   if (!(centreMillimetres > touching) || centreMillimetres > 1e4) {
     throw new OutOfRangeError(
       'centreMillimetres',
@@ -58,6 +58,6 @@ export function openBeltMillimetres(
   return (
     2 * centreMillimetres +
     Math.PI * touching +
-    (largeMillimetres - smallMillimetres) ** 2 / (4 * centreMillimetres)
+    (drivenMillimetres - pulleyMillimetres) ** 2 / (4 * centreMillimetres)
   );
 }

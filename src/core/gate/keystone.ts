@@ -63,7 +63,11 @@ export function largestKeystoneDegrees(
   limitPercent: number,
 ): number {
   const width = requireWidth(widthMillimetres);
-  requireInterval('distanceMillimetres', distanceMillimetres, { above: width / 2, maximum: 1e6 });
+  requireInterval('distanceMillimetres', distanceMillimetres, {
+    above: width / 2,
+    maximum: 1e6,
+    unit: 'mm',
+  });
   const share = requireInterval('limitPercent', limitPercent, { above: 0, maximum: 100 }) / 100;
   const sine = (2 * distanceMillimetres * share) / (width * (2 + share));
   return Math.min(80, (Math.asin(Math.min(1, sine)) * 180) / Math.PI);

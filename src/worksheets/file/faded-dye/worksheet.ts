@@ -3,7 +3,6 @@ import { colourFilter } from '../../../core/file/colour-commands.ts';
 import { FILE_NAMES } from '../../../core/file/file-names.ts';
 import { lookCommand } from '../../../core/file/recording-commands.ts';
 import { viewingCommand } from '../../../core/file/viewing-commands.ts';
-import { OutOfRangeError } from '../../../quantity/errors.ts';
 import { formatNumber } from '../../../quantity/format.ts';
 import { quantity } from '../../machine/answers.ts';
 import { defineWorksheet } from '../../machine/define-worksheet.ts';
@@ -50,16 +49,6 @@ function findRestoring(values: {
   });
   const white = sharesOf(codes(WHITE_KEYS), WHITE_KEYS, values.codeScale);
   const black = sharesOf(codes(BLACK_KEYS), BLACK_KEYS, values.codeScale);
-  for (const name of NAMES) {
-    // A thousandth apart: less is no film, and its contrast has no end.
-    if (!(white[name] - black[name] > 0.001)) {
-      throw new OutOfRangeError(
-        BLACK_KEYS[name],
-        codes(BLACK_KEYS)[name],
-        'less than the code of the clear part',
-      );
-    }
-  }
   const restoring = dyeRestoring(white, black, values.gamma);
   const spreads = NAMES.map((name) => 255 * (white[name] - black[name]));
   return {

@@ -1,8 +1,12 @@
 import { openBeltMillimetres, pulleyForRateMillimetres } from '../../../core/gate/belt-drive.ts';
+import { OutOfRangeError } from '../../../quantity/errors.ts';
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
 import { quantity, words } from '../../machine/answers.ts';
 import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import type { InputSpecs } from '../../machine/types.ts';
+
+/** No pulley of a projector is larger, mm. */
+const LARGEST_MILLIMETRES = 500;
 
 const rate = (label: string, preset: string, help: string) =>
   ({
@@ -22,7 +26,7 @@ const diameter = (label: string, preset: string, help: string) =>
     label,
     unit: 'mm',
     minimum: 2,
-    maximum: 500,
+    maximum: LARGEST_MILLIMETRES,
     default: preset,
     accepted: `${preset} or 2 in`,
     help,
@@ -76,17 +80,20 @@ export const worksheet = defineWorksheet({
   find({ fromFps, toFps, pulleyMillimetres, drivenMillimetres, beltMillimetres, ...values }) {
     const pitch = pulleyMillimetres + beltMillimetres;
     const newPitch = pulleyForRateMillimetres(pitch, fromFps, toFps);
+    if (newPitch > LARGEST_MILLIMETRES) {
+      throw new OutOfRangeError(
+        'toFps',
+        toFps,
+        `a rate for which no pulley of more than ${LARGEST_MILLIMETRES} mm is needed`,
+      );
+    }
     const driven = drivenMillimetres + beltMillimetres;
     return {
       pitch,
       newPitch,
       driven,
       groove: newPitch - beltMillimetres,
-      belt: openBeltMillimetres(
-        Math.max(newPitch, driven),
-        Math.min(newPitch, driven),
-        values.centreMillimetres,
-      ),
+      belt: openBeltMillimetres(driven, newPitch, values.centreMillimetres),
     };
   },
   outcome({ newPitch, groove, belt }, { fromFps, toFps, beltMillimetres }) {
