@@ -3,27 +3,42 @@ import {
   measuredThickness,
   outerDiameterMillimetres,
   WOUND_THICKNESS,
+  type FilmKind,
 } from '../../../core/reel/reel-length.ts';
 import { windingTurns } from '../../../core/reel/rewind-turns.ts';
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
 import { quantity } from '../../machine/answers.ts';
 import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import type { InputSpecs, Outcome } from '../../machine/types.ts';
-import { inputs as reelInputs } from '../reel-length/inputs.ts';
 
 /** Rim that stays free, so that the last turns cannot slip off, mm; practice. */
 const FREE_RIM_MILLIMETRES = 5;
 /** Rim below which a loose turn slips off, mm; practice. */
 const LEAST_RIM_MILLIMETRES = 2;
 
+const KINDS = Object.fromEntries(
+  Object.entries(WOUND_THICKNESS).map(([id, { name }]) => [id, name]),
+) as Readonly<Record<FilmKind, string>>;
+
 const inputs = {
   lengthMetres: {
-    ...reelInputs.lengthMetres,
+    kind: 'quantity',
+    label: 'Length',
+    unit: 'm',
+    minimum: 0.5,
+    maximum: 2000,
+    default: '60',
+    accepted: '60 m or 200 ft',
     help: 'Film and both leaders. If it was estimated, type the most.',
   },
   coreDiameterMillimetres: {
-    ...reelInputs.coreDiameterMillimetres,
+    kind: 'quantity',
     label: 'Hub of the take-up reel, across',
+    unit: 'mm',
+    minimum: 10,
+    maximum: 250,
+    default: '32',
+    accepted: '32, 3.2 cm or 1 1/4 in',
     help: 'Where the first turn of film will lie.',
   },
   flangeDiameterMillimetres: {
@@ -36,8 +51,23 @@ const inputs = {
     accepted: '127, 12.7 cm or 5 in',
     help: 'The whole reel, from rim to rim.',
   },
-  filmKind: reelInputs.filmKind,
-  measuredMillimetres: reelInputs.measuredMillimetres,
+  filmKind: {
+    kind: 'choice',
+    label: 'Film',
+    options: KINDS,
+    default: 'unknown',
+    help: 'Film that nobody looked at is taken at its thickest.',
+  },
+  measuredMillimetres: {
+    kind: 'optional-quantity',
+    label: 'Thickness, if measured',
+    unit: 'mm',
+    minimum: 0.02,
+    maximum: 0.5,
+    default: '',
+    accepted: '0.15 or 0.006 in',
+    help: 'Callipers over ten turns, closed until they just touch, divided by ten; not on brittle film.',
+  },
   turnsRatio: {
     kind: 'quantity',
     label: 'Turns of the reel for one of the handle',
