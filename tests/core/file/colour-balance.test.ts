@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { balanceStops, codeDensity, dyeRestoring } from '../../../src/core/file/colour-balance.ts';
 import { FILE_NAMES } from '../../../src/core/file/file-names.ts';
+import { cropFilter, viewingCommand } from '../../../src/core/file/viewing-commands.ts';
 import { evaluate, fillEntries } from '../../../src/worksheets/machine/evaluate.ts';
 import { worksheet as fadedSheet } from '../../../src/worksheets/file/faded-dye/worksheet.ts';
 import { worksheet as greySheet } from '../../../src/worksheets/file/grey-patch/worksheet.ts';
@@ -36,6 +37,14 @@ describe('balance from a grey patch', () => {
       evaluate(greySheet, fillEntries(greySheet.inputs, { red: '600' })).messages,
     ).toHaveProperty('red');
   });
+});
+
+test('crop and colour go into one command as the chapter says', () => {
+  const coloured = grey({}).commands![1]!.text;
+  const crop = { leftPixels: 288, topPixels: 34, widthPixels: 1344, heightPixels: 1014 };
+  const filter = /lutrgb=[^"]*(?=,scale)/u.exec(coloured)![0];
+  const byHand = coloured.replace('lutrgb=', `${cropFilter(crop)},lutrgb=`);
+  expect(byHand).toBe(viewingCommand(crop, false, [filter]));
 });
 
 describe('faded dye', () => {
