@@ -32,6 +32,7 @@ const COUNTERPARTS: Partial<Readonly<Record<UnitName, string>>> = {
   cubicFoot: 'foot^3',
   millilitre: 'cm^3',
   deg: 'deg',
+  arcmin: 'arcmin',
   celsius: 'degC',
   fahrenheit: 'degF',
   byte: 'byte',
@@ -76,6 +77,7 @@ describe('our units and those of mathjs', () => {
     // and no units of light.
     expect([...new Set(ownOnly.map((name) => UNITS[name].dimension))].sort()).toEqual([
       'airChanges',
+      'code',
       'fNumber',
       'frameRate',
       'frames',

@@ -138,6 +138,11 @@ export const MEANINGS: Readonly<Record<string, Readonly<Record<string, UnitMeani
       size: '1',
       mathjs: ['deg', 'deg'],
     },
+    arcmin: {
+      spellings: ['arcmin', 'minutes of arc', 'arc minutes'],
+      size: '1/60',
+      mathjs: ['arcmin', 'deg'],
+    },
   },
   temperature: {
     celsius: {
@@ -236,6 +241,7 @@ export const MEANINGS: Readonly<Record<string, Readonly<Record<string, UnitMeani
   },
   pulses: { pulses: { spellings: ['', 'pulse', 'pulses', 'beats'], size: '1' } },
   money: { money: { spellings: [''], size: '1' } },
+  code: { code: { spellings: [''], size: '1' } },
   illuminance: { lx: { spellings: ['lx', 'lux'], size: '1' } },
   luminousFlux: { lm: { spellings: ['lm', 'lumen', 'lumens'], size: '1' } },
   lightDose: { luxHours: { spellings: ['lx·h', 'lxh', 'lx h', 'lux hours'], size: '1' } },

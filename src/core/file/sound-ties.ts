@@ -2,6 +2,8 @@ import { OutOfRangeError, requireInterval } from '../../quantity/errors.ts';
 
 /** One moment that is both seen and heard, s from the beginning of each file. */
 export interface SoundTie {
+  /** Which of the three it is, for a refusal. */
+  readonly name: 'head' | 'middle' | 'tail';
   readonly pictureSeconds: number;
   readonly soundSeconds: number;
 }
@@ -24,27 +26,24 @@ const TIME = { minimum: 0, maximum: 86_400, unit: 's' };
  * Model: taken rate = native rate × picture time ÷ sound time between the outer two; the middle one is
  * then laid by that ratio and compared. Exact for a sound that kept its speed.
  *
- * @param head       tie near the head; both times 0–86400 s
- * @param middle     tie in the middle, later in picture and sound than the head
- * @param tail       tie near the tail, later in both than the middle
+ * @param ties       three ties in any order; times 0–86400 s, later in the sound where later in the picture
  * @param nativeFps  rate of the film file, frames/s; > 0, at most 240
  * @returns taken rate, frames/s; middle, frames; start, s
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
  */
-export function tiedSound(
-  head: SoundTie,
-  middle: SoundTie,
-  tail: SoundTie,
-  nativeFps: number,
-): TiedSound {
+export function tiedSound(ties: readonly SoundTie[], nativeFps: number): TiedSound {
   requireInterval('nativeFps', nativeFps, { above: 0, maximum: 240 });
-  requireInterval('headPictureSeconds', head.pictureSeconds, TIME);
-  requireInterval('headSoundSeconds', head.soundSeconds, TIME);
-  requireLater('middlePictureSeconds', head.pictureSeconds, middle.pictureSeconds);
-  requireLater('middleSoundSeconds', head.soundSeconds, middle.soundSeconds);
-  requireLater('tailPictureSeconds', middle.pictureSeconds, tail.pictureSeconds);
-  requireLater('tailSoundSeconds', middle.soundSeconds, tail.soundSeconds);
+  for (const { name, pictureSeconds, soundSeconds } of ties) {
+    requireInterval(`${name}PictureSeconds`, pictureSeconds, TIME);
+    requireInterval(`${name}SoundSeconds`, soundSeconds, TIME);
+  }
+  const [head, middle, tail] = ties.toSorted((a, b) => a.pictureSeconds - b.pictureSeconds);
+  if (head === undefined || middle === undefined || tail === undefined) {
+    throw new RangeError('three ties are needed');
+  }
+  requireLater(head, middle);
+  requireLater(middle, tail);
   const share =
     (tail.pictureSeconds - head.pictureSeconds) / (tail.soundSeconds - head.soundSeconds);
   const laid = head.pictureSeconds + (middle.soundSeconds - head.soundSeconds) * share;
@@ -55,8 +54,15 @@ export function tiedSound(
   };
 }
 
-function requireLater(argument: string, before: number, seconds: number): void {
-  if (!(seconds > before + 1e-9) || seconds > TIME.maximum) {
-    throw new OutOfRangeError(argument, seconds, 'a time after the tie before it');
+function requireLater(before: SoundTie, { name, pictureSeconds, soundSeconds }: SoundTie): void {
+  if (!(pictureSeconds > before.pictureSeconds + 1e-9)) {
+    throw new OutOfRangeError(`${name}PictureSeconds`, pictureSeconds, 'another moment');
+  }
+  if (!(soundSeconds > before.soundSeconds + 1e-9)) {
+    throw new OutOfRangeError(
+      `${name}SoundSeconds`,
+      soundSeconds,
+      'a time after that of the tie before it in the picture',
+    );
   }
 }

@@ -6,8 +6,8 @@ import { viewingCommand } from '../../../core/file/viewing-commands.ts';
 import { formatNumber } from '../../../quantity/format.ts';
 import { quantity } from '../../machine/answers.ts';
 import { defineWorksheet } from '../../machine/define-worksheet.ts';
-import type { InputSpecs, Outcome } from '../../machine/types.ts';
-import { codeInput, codeScaleInput, gammaInput, sharesOf } from '../colour-inputs.ts';
+import type { InputSpecs, Outcome, ValuesOf } from '../../machine/types.ts';
+import { codeInput, gammaInput, sharesOf } from '../colour-inputs.ts';
 
 /** Contrast beyond which what is left of a dye gives blotches; practice. */
 const LARGEST_CONTRAST = 2.5;
@@ -15,14 +15,12 @@ const LARGEST_CONTRAST = 2.5;
 const SMALLEST_SPREAD = 80;
 
 const NAMES = ['red', 'green', 'blue'] as const;
-const WHITE_KEYS = { red: 'whiteRed', green: 'whiteGreen', blue: 'whiteBlue' } as const;
-const BLACK_KEYS = { red: 'blackRed', green: 'blackGreen', blue: 'blackBlue' } as const;
 
 const inputs = {
   whiteRed: codeInput(
     'Red of a clear part',
     '230',
-    'The clearest part that should be white or bare: a title, a spark, film between pictures of a reversal reel.',
+    'From 1 to 255; 10 bits: divide by four. The clearest part that should be white or bare: a title, a spark, film between pictures of a reversal reel.',
   ),
   whiteGreen: codeInput('Green', '225', 'Of the same part.'),
   whiteBlue: codeInput('Blue', '196', 'Of the same part.'),
@@ -33,22 +31,22 @@ const inputs = {
   ),
   blackGreen: codeInput('Green', '35', 'Of the same part.'),
   blackBlue: codeInput('Blue', '43', 'Of the same part.'),
-  codeScale: codeScaleInput,
   gamma: gammaInput,
 } as const satisfies InputSpecs;
 
 type Found = ReturnType<typeof findRestoring>;
 
-function findRestoring(values: {
-  readonly [Key in keyof typeof inputs]: Key extends 'codeScale' ? '255' | '1023' | '100' : number;
-}) {
-  const codes = (keys: Readonly<Record<keyof Channels, keyof typeof inputs>>): Channels => ({
-    red: values[keys.red] as number,
-    green: values[keys.green] as number,
-    blue: values[keys.blue] as number,
+function findRestoring(values: ValuesOf<typeof inputs>) {
+  const white = sharesOf({
+    red: values.whiteRed,
+    green: values.whiteGreen,
+    blue: values.whiteBlue,
   });
-  const white = sharesOf(codes(WHITE_KEYS), WHITE_KEYS, values.codeScale);
-  const black = sharesOf(codes(BLACK_KEYS), BLACK_KEYS, values.codeScale);
+  const black = sharesOf({
+    red: values.blackRed,
+    green: values.blackGreen,
+    blue: values.blackBlue,
+  });
   const restoring = dyeRestoring(white, black, values.gamma);
   const spreads = NAMES.map((name) => 255 * (white[name] - black[name]));
   return {
@@ -145,7 +143,7 @@ export const worksheet = defineWorksheet({
     return [
       {
         words: 'Density of a code, clear and black; here red.',
-        sum: `−${number(values.gamma)} × log10(${number(values.whiteRed)} ÷ ${values.codeScale}); −${number(values.gamma)} × log10(${number(values.blackRed)} ÷ ${values.codeScale})`,
+        sum: `−${number(values.gamma)} × log10(${number(values.whiteRed)} ÷ 255); −${number(values.gamma)} × log10(${number(values.blackRed)} ÷ 255)`,
       },
       {
         words: 'Longest range of the three by the range of each is its factor.',

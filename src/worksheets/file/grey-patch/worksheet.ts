@@ -7,7 +7,7 @@ import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
 import { quantity } from '../../machine/answers.ts';
 import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import type { InputSpecs, Outcome } from '../../machine/types.ts';
-import { codeInput, codeScaleInput, gammaInput, sharesOf } from '../colour-inputs.ts';
+import { codeInput, gammaInput, sharesOf } from '../colour-inputs.ts';
 
 /** Codes beyond which a channel clips or drowns, as shares; practice. */
 const BRIGHTEST = 0.95;
@@ -19,15 +19,12 @@ const inputs = {
   red: codeInput(
     'Red of the grey patch',
     '153',
-    'Mean over a patch that was grey when it was filmed: a road, concrete, a grey shirt, in the light of the scene. Not sky, not snow in shadow.',
+    'From 1 to 255; a program that shows 10 bits: divide by four. The mean over a patch that was grey when it was filmed: a road, concrete, a grey shirt, in the light of the scene. Not sky, not snow in shadow.',
   ),
   green: codeInput('Green', '128', 'Of the same patch.'),
   blue: codeInput('Blue', '102', 'Of the same patch.'),
-  codeScale: codeScaleInput,
   gamma: gammaInput,
 } as const satisfies InputSpecs;
-
-const KEYS = { red: 'red', green: 'green', blue: 'blue' } as const;
 
 function verdictFor(shares: Channels, stops: Channels): Outcome['verdict'] {
   const all = Object.values(shares);
@@ -70,7 +67,7 @@ export const worksheet = defineWorksheet({
     brightestPercent: 'Brightest channel of the patch',
   },
   find(values) {
-    const shares = sharesOf(values, KEYS, values.codeScale);
+    const shares = sharesOf(values);
     return {
       shares,
       stops: balanceStops(shares, values.gamma),

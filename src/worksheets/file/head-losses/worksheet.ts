@@ -40,13 +40,13 @@ const inputs = {
   },
   angleMinutes: {
     kind: 'quantity',
-    label: 'Head out of square, minutes of arc',
-    unit: 'one',
+    label: 'Head out of square',
+    unit: 'arcmin',
     minimum: 0,
     maximum: 120,
     default: '15',
-    accepted: '15 or 30',
-    help: 'Sixty minutes are a degree. Nobody reads this off the machine: try 5, 15 and 30 and see what is at stake.',
+    accepted: '15, 15 arcmin or 0.25°',
+    help: 'In minutes of arc; sixty are a degree. Nobody reads this off the machine: try 5, 15 and 30 and see what is at stake.',
   },
   spacingMillimetres: {
     kind: 'quantity',

@@ -63,18 +63,17 @@ export const worksheet = defineWorksheet({
     readingFps: 'One frame misread changes the rate by',
   },
   find(values) {
-    const tie = (pictureSeconds: number, soundSeconds: number) => ({
-      pictureSeconds,
-      soundSeconds,
-    });
-    const tied = tiedSound(
-      tie(values.headPictureSeconds, values.headSoundSeconds),
-      tie(values.middlePictureSeconds, values.middleSoundSeconds),
-      tie(values.tailPictureSeconds, values.tailSoundSeconds),
-      values.nativeFps,
-    );
-    const soundLength = values.tailSoundSeconds - values.headSoundSeconds;
-    return { ...tied, soundLength, readingFps: 1 / soundLength };
+    const ties = (['head', 'middle', 'tail'] as const).map((name) => ({
+      name,
+      pictureSeconds: values[`${name}PictureSeconds`],
+      soundSeconds: values[`${name}SoundSeconds`],
+    }));
+    const tied = tiedSound(ties, values.nativeFps);
+    const heard = ties.map(({ soundSeconds }) => soundSeconds);
+    const seen = ties.map(({ pictureSeconds }) => pictureSeconds);
+    const soundLength = Math.max(...heard) - Math.min(...heard);
+    const pictureLength = Math.max(...seen) - Math.min(...seen);
+    return { ...tied, soundLength, pictureLength, readingFps: 1 / soundLength };
   },
   outcome({ takenFps, middleOffFrames, startSeconds, readingFps }) {
     return {
@@ -94,12 +93,11 @@ export const worksheet = defineWorksheet({
       },
     };
   },
-  working({ soundLength }, told, values) {
-    const picture = values.tailPictureSeconds - values.headPictureSeconds;
+  working({ soundLength, pictureLength }, told, values) {
     return [
       {
         words: 'Native rate times the time seen, by the time heard, between the outer two.',
-        sum: `${formatNumber(values.nativeFps, 5)} × ${formatNumber(picture, 6)} ÷ ${formatNumber(soundLength, 6)} = ${told('takenFps')}`,
+        sum: `${formatNumber(values.nativeFps, 5)} × ${formatNumber(pictureLength, 6)} ÷ ${formatNumber(soundLength, 6)} = ${told('takenFps')}`,
       },
       {
         words: 'The middle, laid by that ratio, against where it is seen.',
