@@ -2,6 +2,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { benchTable } from './src/build/bench-table.mjs';
+import { checkChapters } from './src/build/check-chapters.mjs';
 import { fewerChunks } from './src/build/fewer-chunks.mjs';
 import { licences } from './src/build/licences.mjs';
 import { offlineCopy } from './src/build/offline-copy.mjs';
@@ -42,6 +43,9 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   build: { assets: 'assets', inlineStylesheets: 'never' },
   // Small files stay files: a data: URI would break the content security policy.
-  vite: { build: { assetsInlineLimit: 0 }, plugins: [benchTable(), fewerChunks()] },
+  vite: {
+    build: { assetsInlineLimit: 0 },
+    plugins: [checkChapters(), benchTable(), fewerChunks()],
+  },
   devToolbar: { enabled: false },
 });

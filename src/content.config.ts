@@ -1,8 +1,7 @@
-import { readFile, readdir } from 'node:fs/promises';
 import { defineCollection } from 'astro:content';
-import { file, glob } from 'astro/loaders';
+import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
-import { parse } from 'yaml';
+import { withCheckedFrontmatter, yamlFolder, yamlList } from './book/content-loaders.ts';
 import { benchSchema } from './schemas/bench.ts';
 import { chapterSchema } from './schemas/chapter.ts';
 import { editionSchema } from './schemas/edition.ts';
@@ -18,51 +17,49 @@ import { tableSchema } from './schemas/table.ts';
 const withoutNumbers = ({ entry }: { readonly entry: string }): string =>
   entry.replace(/\.mdx$/, '').replace(/(^|\/)\d+-/g, '$1');
 
-/** Search words by the chapter they lead to. */
-async function loadSearchWords(): Promise<Record<string, Record<string, unknown>>> {
-  const entries = parse(await readFile('content/search-words.yaml', 'utf8')) as { page: string }[];
-  return Object.fromEntries(entries.map((entry) => [entry.page, entry]));
-}
-
-/** Examples by id, each with the worksheet its file is named after. */
-async function loadExamples(): Promise<Record<string, Record<string, unknown>>> {
-  const folder = 'content/examples';
-  const entries: Record<string, Record<string, unknown>> = {};
-  for (const name of (await readdir(folder)).sort()) {
-    const worksheet = name.replace(/\.yaml$/, '');
-    const text = await readFile(`${folder}/${name}`, 'utf8');
-    const examples = exampleFileSchema.safeParse(parse(text));
-    if (!examples.success) {
-      throw new Error(`${folder}/${name}: ${z.prettifyError(examples.error)}`);
-    }
-    for (const example of examples.data) {
-      if (entries[example.id] !== undefined) {
-        throw new Error(`${folder}/${name}: example ${example.id} is there twice`);
-      }
-      entries[example.id] = { ...example, worksheet };
-    }
-  }
-  return entries;
-}
-
 export const collections = {
-  parts: defineCollection({ loader: file('content/parts.yaml'), schema: partSchema }),
+  parts: defineCollection({
+    loader: yamlList('content/parts.yaml', partSchema),
+    schema: partSchema,
+  }),
   chapters: defineCollection({
-    loader: glob({ pattern: '**/*.mdx', base: './content/chapters', generateId: withoutNumbers }),
+    loader: withCheckedFrontmatter(
+      'content/chapters',
+      chapterSchema,
+      glob({ pattern: '**/*.mdx', base: './content/chapters', generateId: withoutNumbers }),
+    ),
     schema: chapterSchema,
   }),
   benches: defineCollection({
     loader: glob({ pattern: '*.yaml', base: './content/bench' }),
     schema: benchSchema,
   }),
-  editions: defineCollection({ loader: file('content/editions.yaml'), schema: editionSchema }),
-  sources: defineCollection({ loader: file('content/sources.yaml'), schema: sourceSchema }),
-  glossary: defineCollection({ loader: file('content/glossary.yaml'), schema: glossarySchema }),
-  tables: defineCollection({ loader: file('content/tables.yaml'), schema: tableSchema }),
-  practice: defineCollection({ loader: file('content/practice.yaml'), schema: practiceSchema }),
-  searchWords: defineCollection({ loader: loadSearchWords, schema: searchWordsSchema }),
+  editions: defineCollection({
+    loader: yamlList('content/editions.yaml', editionSchema),
+    schema: editionSchema,
+  }),
+  sources: defineCollection({
+    loader: yamlList('content/sources.yaml', sourceSchema),
+    schema: sourceSchema,
+  }),
+  glossary: defineCollection({
+    loader: yamlList('content/glossary.yaml', glossarySchema),
+    schema: glossarySchema,
+  }),
+  tables: defineCollection({
+    loader: yamlList('content/tables.yaml', tableSchema),
+    schema: tableSchema,
+  }),
+  practice: defineCollection({
+    loader: yamlList('content/practice.yaml', practiceSchema),
+    schema: practiceSchema,
+  }),
+  searchWords: defineCollection({
+    loader: yamlList('content/search-words.yaml', searchWordsSchema, 'page'),
+    schema: searchWordsSchema,
+  }),
   examples: defineCollection({
-    loader: loadExamples,
+    loader: yamlFolder('content/examples', exampleFileSchema),
     schema: exampleSchema.extend({ worksheet: z.string() }),
   }),
 };

@@ -1,11 +1,11 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-// The long random run: every worksheet, ten thousand entries each.
+// The long random runs: every worksheet, ten thousand entries each; every drawn recording of a gate.
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    include: ['tests/worksheets/*.fuzz.ts'],
+    include: ['tests/{core,worksheets}/**/*.fuzz.ts'],
     testTimeout: 300_000,
   },
 });

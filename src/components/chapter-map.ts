@@ -15,9 +15,10 @@ import TableFrame from './TableFrame.astro';
 import Term from './Term.astro';
 import Value from './Value.astro';
 import Worksheet from './Worksheet.astro';
+import { inChapter } from './in-chapter.ts';
 
 /** The closed list of what a chapter may write. Chapters import nothing themselves. */
-export const chapterComponents = {
+const chapterComponents = {
   Caution,
   Example,
   Figure,
@@ -31,6 +32,16 @@ export const chapterComponents = {
   Term,
   Value,
   Worksheet,
+};
+
+/** What stands for the parts of a chapter: its components, and frames for what Markdown writes. */
+export const chapterParts = {
+  ...Object.fromEntries(
+    Object.entries(chapterComponents).map(([name, component]) => [
+      name,
+      inChapter(name, component),
+    ]),
+  ),
   // Tables written in Markdown scroll inside a frame on a narrow screen.
   table: TableFrame,
   // Commands between ``` lines scroll as well.

@@ -2,6 +2,7 @@ import { getCollection } from 'astro:content';
 import { findWorksheet, worksheets } from '../worksheets/registry.ts';
 import type { Worksheet } from '../worksheets/machine/types.ts';
 import type { Kind } from '../ui/search/kinds.ts';
+import { toolPages } from '../book/tool-pages.ts';
 import { bookInOrder } from './book.ts';
 import { computedOutcome } from './computed.ts';
 import { allEntriesFromText } from './entries-from-text.ts';
@@ -89,46 +90,11 @@ function answerLabels(worksheet: Worksheet): string {
 
 /** Pages that are no chapters. */
 function toolRecords(): readonly SearchRecord[] {
-  const tool = (page: string, title: string, text: string, words: readonly string[]) =>
-    ({ kind: 'tool', anchor: '', page, title, text, words }) as const;
-  return [
-    tool(
-      '/bench/',
-      'Your bench',
-      'Describe your projector, camera and reel once; every worksheet opens with them. Save, share and load a bench.',
-      ['settings', 'preferences', 'units', 'metric', 'imperial', 'region', 'export', 'import'],
-    ),
-    tool(
-      '/cards/',
-      'Cards to print',
-      'Every worksheet as a card, four to a sheet of A4, with the numbers of your bench.',
-      ['bench cards', 'A6', 'print', 'cheat sheet'],
-    ),
-    tool(
-      '/job-sheet/',
-      'Job sheet',
-      'One reel on one page: length, match, light, whole frames, retiming, files and time, to fill in and print.',
-      ['work order', 'log', 'protocol', 'checklist', 'print'],
-    ),
-    tool(
-      '/customer-sheet/',
-      'Customer sheet',
-      'What is on the reel, what can be had of it, how long it takes and what it costs, in plain words, to print.',
-      ['offer', 'estimate', 'quote', 'leaflet', 'print'],
-    ),
-    tool(
-      '/editions/',
-      'Editions',
-      'What was wrong in this book, what is right, and when it was corrected; points of safety first.',
-      ['corrections', 'errata', 'changes', 'version', 'what is new', 'mistakes'],
-    ),
-    tool(
-      '/data/',
-      'Tables for machines',
-      'The tables of the book as CSV and JSON files for a spreadsheet or a program.',
-      ['download', 'spreadsheet', 'API', 'data', 'export'],
-    ),
-  ];
+  return toolPages.flatMap(({ href, name, description, words }) =>
+    words === undefined
+      ? []
+      : [{ kind: 'tool', anchor: '', page: href, title: name, text: description, words }],
+  );
 }
 
 async function exampleRecords(): Promise<readonly SearchRecord[]> {

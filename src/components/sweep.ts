@@ -52,7 +52,9 @@ export function sweep(table: LookupTable): SweptTable {
   const used = [...Object.keys(table.rows), ...Object.keys(table.fixed), table.across?.input ?? ''];
   for (const key of used) {
     if (key !== '' && !Object.hasOwn(inputs, key)) {
-      throw new Error(`Table ${table.id}: ${worksheet.id} has no input “${key}”`);
+      throw new Error(
+        `content/tables.yaml: table ${table.id}: ${worksheet.id} has no input “${key}”`,
+      );
     }
   }
   const answersFor = (entries: Readonly<Record<string, string>>): readonly string[] => {
@@ -60,7 +62,8 @@ export function sweep(table: LookupTable): SweptTable {
     const { answers } = computedOutcome(worksheet, all);
     return table.answers.map((key) => {
       const answer = Object.hasOwn(answers, key) ? answers[key] : undefined;
-      if (answer === undefined) throw new Error(`Table ${table.id}: no answer “${key}”`);
+      if (answer === undefined)
+        throw new Error(`content/tables.yaml: table ${table.id}: no answer “${key}”`);
       return answer.text;
     });
   };

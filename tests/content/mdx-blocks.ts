@@ -1,3 +1,5 @@
+import { blank, componentTags, withoutCode } from '../../src/book/chapter-tags.mjs';
+
 /** A piece of prose that a reader takes in at once: a paragraph, a list item, a heading, a table. */
 export interface ProseBlock {
   /** Line of its first word in the text that was given, from 1. */
@@ -17,57 +19,15 @@ export interface ComponentUse {
   readonly end: number;
 }
 
-const lineAt = (text: string, index: number): number => text.slice(0, index).split('\n').length;
-
-/** Index just after the `>` that closes the tag opened at `start`; quotes and braces may hold `>`. */
-function tagEnd(text: string, start: number): number {
-  let depth = 0;
-  let quote = '';
-  for (let index = start; index < text.length; index += 1) {
-    const character = text[index]!;
-    if (quote !== '') {
-      if (character === quote) quote = '';
-    } else if (character === '"' || character === "'") quote = character;
-    else if (character === '{') depth += 1;
-    else if (character === '}') depth -= 1;
-    else if (character === '>' && depth === 0) return index + 1;
-  }
-  return text.length;
-}
-
-function readAttributes(tag: string): Readonly<Record<string, string>> {
-  const attributes: Record<string, string> = {};
-  const pattern = /\s([a-zA-Z][\w-]*)(?:\s*=\s*(?:"([^"]*)"|'([^']*)'|\{([^}]*)\}))?/gu;
-  for (const [, name = '', double, single, braces] of tag.matchAll(pattern)) {
-    attributes[name] = double ?? single ?? braces ?? 'true';
-  }
-  return attributes;
-}
-
-/** Same length, same lines, nothing to read. */
-const blank = (text: string): string => text.replaceAll(/[^\n]/gu, ' ');
-
-function withoutCode(text: string): string {
-  return text
-    .replaceAll(/^(```|~~~)[\s\S]*?^\1[^\n]*$/gmu, blank)
-    .replaceAll(/\{\/\*[\s\S]*?\*\/\}/gu, blank)
-    .replaceAll(/`[^`\n]+`/gu, blank);
-}
-
 /** Every opening component tag of a text (names with a capital), in order. */
 export function componentUses(body: string): readonly ComponentUse[] {
-  const text = withoutCode(body);
-  return [...text.matchAll(/<([A-Z]\w*)(?=[\s/>])/gu)].map((match) => {
-    const end = tagEnd(text, match.index);
-    const tag = body.slice(match.index, end);
-    return {
-      name: match[1]!,
-      attributes: readAttributes(tag.slice(match[0].length)),
-      line: lineAt(text, match.index),
-      start: match.index,
-      end,
-    };
-  });
+  return componentTags(body).map(({ name, attributes, line, start, end }) => ({
+    name,
+    attributes: Object.fromEntries(attributes.map((each) => [each.name, each.value])),
+    line,
+    start,
+    end,
+  }));
 }
 
 const SOURCE_MARK = '\u0001';

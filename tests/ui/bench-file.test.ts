@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { benchJson } from '../../src/ui/bench/bench-schema.ts';
-import { LARGEST_FILE_BYTES, readFileText } from '../../src/ui/bench/bench-file.ts';
+import { LARGEST_FILE_BYTES, parseFileText } from '../../src/ui/bench/bench-file.ts';
 import { anyBench } from './any-bench.ts';
 
 const bench = '{"name":"A","entries":{"projector.filmFps":"18"}}';
@@ -11,7 +11,7 @@ describe('an opened file', () => {
     const described = anyBench.filter(({ benches, reels }) => benches.length + reels.length > 0);
     fc.assert(
       fc.property(described, (state) => {
-        expect(readFileText(`${benchJson(state, 2)}\n`)).toEqual({ ok: true, state, faults: [] });
+        expect(parseFileText(`${benchJson(state, 2)}\n`)).toEqual({ ok: true, state, faults: [] });
       }),
     );
   });
@@ -40,7 +40,7 @@ describe('an opened file', () => {
       /“prototype”/u,
     ],
   ])('is refused whole: %s', (_, text, reason) => {
-    const reading = readFileText(text);
+    const reading = parseFileText(text);
     expect(reading.ok).toBe(false);
     expect(!reading.ok && reading.reason).toMatch(reason);
   });
@@ -50,26 +50,26 @@ describe('an opened file', () => {
       const frame = `{"version":1,"benches":[${bench}],"x":""}`;
       return frame.replace('""}', `"${'a'.repeat(bytes - frame.length)}"}`);
     };
-    expect(readFileText(padded(LARGEST_FILE_BYTES)).ok).toBe(true);
-    const over = readFileText(padded(LARGEST_FILE_BYTES + 1));
+    expect(parseFileText(padded(LARGEST_FILE_BYTES)).ok).toBe(true);
+    const over = parseFileText(padded(LARGEST_FILE_BYTES + 1));
     expect(!over.ok && over.reason).toMatch(/larger than 1 MB/u);
-    const wide = readFileText(`{"version":1,"benches":[${bench}],"x":"${'é'.repeat(500_000)}"}`);
+    const wide = parseFileText(`{"version":1,"benches":[${bench}],"x":"${'é'.repeat(500_000)}"}`);
     expect(!wide.ok && wide.reason).toMatch(/larger than 1 MB/u);
   });
 
   it('is refused without an end in sight when it is nested without end', () => {
     const deep = `${'['.repeat(200_000)}${']'.repeat(200_000)}`;
-    expect(readFileText(deep).ok).toBe(false);
-    expect(readFileText(`{"version":1,"x":${deep}}`).ok).toBe(false);
+    expect(parseFileText(deep).ok).toBe(false);
+    expect(parseFileText(`{"version":1,"x":${deep}}`).ok).toBe(false);
   });
 
   it('leaves every object as it was', () => {
-    readFileText('{"version":1,"__proto__":{"polluted":"yes"},"benches":[]}');
+    parseFileText('{"version":1,"__proto__":{"polluted":"yes"},"benches":[]}');
     expect(Object.hasOwn(Object.prototype, 'polluted')).toBe(false);
   });
 
   it('names what it passes over', () => {
-    const reading = readFileText(`{"version":1,"benches":[${bench}, 5],"later":true}`);
+    const reading = parseFileText(`{"version":1,"benches":[${bench}, 5],"later":true}`);
     expect(reading.ok && reading.faults).toEqual([
       'Bench 2: cannot be read',
       '“later” is not known here',

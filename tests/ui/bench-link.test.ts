@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { takeOffer } from '../../src/ui/bench/bench-edits.ts';
-import { benchLink, readBenchLink } from '../../src/ui/bench/bench-link.ts';
+import { benchLink, parseBenchLink } from '../../src/ui/bench/bench-link.ts';
 import { currentTexts, EMPTY_BENCH } from '../../src/ui/bench/bench-state.ts';
 import { anyBench } from './any-bench.ts';
 
@@ -31,7 +31,7 @@ describe('the link to a bench', () => {
     const described = anyBench.filter(({ benches, reels }) => benches.length + reels.length > 0);
     fc.assert(
       fc.property(described, (state) => {
-        const reading = readBenchLink(fragmentOf(benchLink(state)));
+        const reading = parseBenchLink(fragmentOf(benchLink(state)));
         expect(reading?.ok).toBe(true);
         if (reading?.ok !== true) return;
         expect(reading.faults).toEqual([]);
@@ -52,9 +52,9 @@ describe('the link to a bench', () => {
   });
 
   it('is not seen in a fragment that is about something else', () => {
-    expect(readBenchLink('')).toBeUndefined();
-    expect(readBenchLink('#examples')).toBeUndefined();
-    expect(readBenchLink('#n=Club&pf=18')).toBeUndefined();
+    expect(parseBenchLink('')).toBeUndefined();
+    expect(parseBenchLink('#examples')).toBeUndefined();
+    expect(parseBenchLink('#n=Club&pf=18')).toBeUndefined();
   });
 
   it.each([
@@ -63,12 +63,12 @@ describe('the link to a bench', () => {
     ['with a region alone', '#b=1&m=25', /no bench/u],
     ['that never ends', `#b=1&n=${'x'.repeat(30_000)}`, /too long/u],
   ])('is refused whole: one %s', (_, fragment, reason) => {
-    const reading = readBenchLink(fragment);
+    const reading = parseBenchLink(fragment);
     expect(reading?.ok === false && reading.reason).toMatch(reason);
   });
 
   it('passes over what it does not know, and says so', () => {
-    const reading = readBenchLink(
+    const reading = parseBenchLink(
       `#b=1&n=A&pf=18&__proto__=x&constructor=y&m=12&pn=${'3'.repeat(2001)}`,
     );
     expect(reading).toMatchObject({
@@ -86,8 +86,8 @@ describe('the link to a bench', () => {
   it('is read without an error whatever stands in the fragment', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary' }), (text) => {
-        expect(readBenchLink(`#b=1&n=A&${text}`)).toBeDefined();
-        readBenchLink(text);
+        expect(parseBenchLink(`#b=1&n=A&${text}`)).toBeDefined();
+        parseBenchLink(text);
       }),
     );
   });

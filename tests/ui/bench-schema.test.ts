@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { benchJson, readBenchState, tidyName } from '../../src/ui/bench/bench-schema.ts';
 import { isOnShelf, MOST, type BenchState } from '../../src/ui/bench/bench-state.ts';
-import { readStoredText } from '../../src/ui/bench/bench-text.ts';
+import { parseStoredText } from '../../src/ui/bench/bench-text.ts';
 import { STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
 import type { StoredField } from '../../src/worksheets/machine/bench-table.ts';
 import { anyBench } from './any-bench.ts';
@@ -32,7 +32,7 @@ function shapeFaults(state: BenchState): readonly string[] {
 
 describe('the stored bench', () => {
   it.each(contractCases)('$title', ({ stored, state, faults }) => {
-    const reading = readStoredText(stored);
+    const reading = parseStoredText(stored);
     if (reading.kind !== 'read') throw new Error('taken for a later version');
     expect(reading.state).toEqual(state);
     expect(reading.faults).toHaveLength(faults.length);
@@ -42,13 +42,13 @@ describe('the stored bench', () => {
   });
 
   it('of a later version is told apart and not read', () => {
-    expect(readStoredText('{"version":3,"benches":[]}')).toEqual({ kind: 'later-version' });
+    expect(parseStoredText('{"version":3,"benches":[]}')).toEqual({ kind: 'later-version' });
   });
 
   it('comes back from its text as it was', () => {
     fc.assert(
       fc.property(anyBench, (state) => {
-        expect(readStoredText(benchJson(state))).toEqual({ kind: 'read', state, faults: [] });
+        expect(parseStoredText(benchJson(state))).toEqual({ kind: 'read', state, faults: [] });
       }),
     );
   });
@@ -86,7 +86,7 @@ describe('the stored bench', () => {
         const { state, faults } = readBenchState(value);
         expect(shapeFaults(state)).toEqual([]);
         // Reading what was read finds nothing more to complain of.
-        expect(readStoredText(benchJson(state))).toEqual({ kind: 'read', state, faults: [] });
+        expect(parseStoredText(benchJson(state))).toEqual({ kind: 'read', state, faults: [] });
         expect(faults.every((fault) => fault !== '')).toBe(true);
       }),
     );

@@ -6,10 +6,10 @@ import { setText, takeOffer } from '../../src/ui/bench/bench-edits.ts';
 import { benchOverlay } from '../../src/ui/bench/bench-entries.ts';
 import { BenchForm } from '../../src/ui/bench/BenchForm.tsx';
 import { benchMessage } from '../../src/ui/bench/BenchFields.tsx';
-import { benchLink, readBenchLink } from '../../src/ui/bench/bench-link.ts';
+import { benchLink, parseBenchLink } from '../../src/ui/bench/bench-link.ts';
 import { benchJson } from '../../src/ui/bench/bench-schema.ts';
 import { EMPTY_BENCH } from '../../src/ui/bench/bench-state.ts';
-import { readStoredText } from '../../src/ui/bench/bench-text.ts';
+import { parseStoredText } from '../../src/ui/bench/bench-text.ts';
 import { entriesFromQuery, permalink } from '../../src/ui/permalink.ts';
 import { fieldsAt, LINK_CODES } from '../../src/worksheets/bench/bench-inputs.ts';
 import { quantity } from '../../src/worksheets/machine/answers.ts';
@@ -94,14 +94,14 @@ describe('a row that is added to the bench table', () => {
   });
 
   it('is kept and read again', () => {
-    expect(readStoredText(benchJson(state))).toEqual({ kind: 'read', state, faults: [] });
+    expect(parseStoredText(benchJson(state))).toEqual({ kind: 'read', state, faults: [] });
     expect(state.benches[0]?.entries).toEqual({ [planted]: '40' });
   });
 
   it('goes through a link', () => {
     const link = benchLink(state);
     expect(link).toContain('pw=40');
-    const reading = readBenchLink(link.slice(link.indexOf('#')));
+    const reading = parseBenchLink(link.slice(link.indexOf('#')));
     if (reading?.ok !== true) throw new Error('the link was not read');
     expect(reading.faults).toEqual([]);
     expect(takeOffer(EMPTY_BENCH, reading.offer).benches[0]?.entries).toEqual({ [planted]: '40' });
@@ -152,9 +152,7 @@ describe('the bench table', () => {
 
   it('lets only fields of the same kind of reading stand in for each other', () => {
     const standIns = rows.flatMap(([field, row]) =>
-      'standIn' in row && row.standIn !== undefined
-        ? [[field, row.standIn as StoredField] as const]
-        : [],
+      'standIn' in row ? [[field, row.standIn as StoredField] as const] : [],
     );
     expect(standIns.length).toBeGreaterThan(4);
     for (const [field, standIn] of standIns) {

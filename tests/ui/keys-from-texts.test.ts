@@ -1,9 +1,9 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { entriesFromText } from '../../src/components/entries-from-text.ts';
-import { readFileText } from '../../src/ui/bench/bench-file.ts';
+import { parseFileText } from '../../src/ui/bench/bench-file.ts';
 import { benchOverlay } from '../../src/ui/bench/bench-entries.ts';
 import { benchMessage } from '../../src/ui/bench/BenchFields.tsx';
-import { benchLink, readBenchLink } from '../../src/ui/bench/bench-link.ts';
+import { benchLink, parseBenchLink } from '../../src/ui/bench/bench-link.ts';
 import { takeOffer } from '../../src/ui/bench/bench-edits.ts';
 import { readBenchState } from '../../src/ui/bench/bench-schema.ts';
 import { EMPTY_BENCH } from '../../src/ui/bench/bench-state.ts';
@@ -101,7 +101,7 @@ describe('a bench', () => {
   it('from a link with such a text in every field is kept as typed and refused field by field', () => {
     for (const name of INHERITED) {
       const parts = [...codes, ...moreCodes].map((code) => [code, code === 'b' ? '1' : name]);
-      const reading = readBenchLink(`#${new URLSearchParams(parts).toString()}`);
+      const reading = parseBenchLink(`#${new URLSearchParams(parts).toString()}`);
       if (reading?.ok !== true) throw new Error('the link was not read');
       const state = takeOffer(EMPTY_BENCH, reading.offer);
       expect(reading.offer.region).toBe('');
@@ -112,7 +112,7 @@ describe('a bench', () => {
       for (const worksheet of worksheets.values()) {
         expect(benchOverlay(worksheet, {}, state)?.entries ?? {}).toEqual({});
       }
-      expect(readBenchLink(new URL(benchLink(state), 'https://example.org').hash)).toMatchObject({
+      expect(parseBenchLink(new URL(benchLink(state), 'https://example.org').hash)).toMatchObject({
         ok: true,
       });
     }
@@ -120,7 +120,7 @@ describe('a bench', () => {
 
   it('from a link with such a code says that it is not known', () => {
     for (const name of INHERITED) {
-      const reading = readBenchLink(`#b=1&pf=18&${name}=24&${name}.x=1`);
+      const reading = parseBenchLink(`#b=1&pf=18&${name}=24&${name}.x=1`);
       expect(reading).toMatchObject({ ok: true });
       expect(reading?.ok === true && reading.faults.join(' ')).toContain(`“${name}” is not known`);
     }
@@ -134,7 +134,7 @@ describe('a bench', () => {
         `{"version":1,"benches":[{"name":"A","entries":{"projector.filmFps":"18","${name}":"1"}}]}`,
       ];
       for (const text of places) {
-        const reading = readFileText(text);
+        const reading = parseFileText(text);
         const said = reading.ok ? reading.faults.join(' ') : reading.reason;
         expect([text, said]).toEqual([text, expect.stringContaining(name)]);
         const stored = readBenchState(JSON.parse(text) as Record<string, unknown>);
@@ -160,7 +160,7 @@ describe('a bench', () => {
         region: name,
         units: name,
       };
-      const reading = readFileText(JSON.stringify(file));
+      const reading = parseFileText(JSON.stringify(file));
       if (!reading.ok) throw new Error(reading.reason);
       expect(reading.state).toMatchObject({ region: '', units: 'metric' });
       for (const worksheet of worksheets.values()) {

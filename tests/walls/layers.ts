@@ -65,7 +65,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   ],
   // evaluate and pictures: the first render of a worksheet is made at build, with its picture.
   'src/components/': [
-    ...all('src/components/', 'src/ui/', 'src/offline/', 'src/schemas/', 'src/pictures/'),
+    ...all('src/components/', 'src/book/', 'src/ui/', 'src/offline/', 'src/schemas/'),
+    ...all('src/pictures/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/machine/evaluate.ts'),
     ...all('src/worksheets/machine/entry-text.ts'),
     // The rules on cards for judgement are written at build only.
@@ -76,26 +77,42 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   // Layouts know nothing of physics. They name the font files that a page preloads.
   'src/layouts/': [
     ...all('src/layouts/', 'src/components/', 'src/styles/', 'src/public/'),
+    // Names of the pages in the menu.
+    ...all('src/book/tool-pages.ts'),
     ...all('astro', '@fontsource'),
   ],
   'src/pages/': [
     ...all('src/pages/', 'src/layouts/', 'src/components/', 'src/schemas/', 'src/styles/'),
-    ...all('src/worksheets/registry.ts', 'astro', 'astro:content'),
+    ...all('src/worksheets/registry.ts', 'src/book/', 'astro', 'astro:content'),
   ],
   // The copy of the site on the reader's device; knows files, not their content.
   'src/offline/': all('src/offline/', 'src/ui/islands/site-path.ts', 'serwist'),
   'src/schemas/': all('src/schemas/', 'astro/zod'),
   // Steps of the build itself, run by astro.config.mjs; nothing of them reaches a page.
   'src/build/': [
-    ...all('src/build/', 'src/offline/', 'node:crypto', 'node:fs', 'node:path', 'node:url'),
+    ...all(
+      'src/build/',
+      'src/book/',
+      'src/offline/',
+      'node:crypto',
+      'node:fs',
+      'node:path',
+      'node:url',
+    ),
     // node:os: faces for the preview pictures stand in a folder for a while.
     ...all('node:os'),
     ...all('node-html-parser', 'sharp', 'subset-font', 'vite'),
+    // What a chapter may write is read from the closed list.
+    ...all('src/components/chapter-map.ts'),
     // The rows of the bench table are written into the scripts that ask for them.
     ...all('src/worksheets/machine/bench-input.ts', 'src/worksheets/machine/bench-columns.ts'),
   ],
-  // The loader of the examples reads its files at build.
-  'src/content.config.ts': all('src/schemas/', 'astro', 'astro:content', 'node:fs', 'yaml'),
+  // What the build makes of the content: loaders that name a fault's line, and what chapters mention.
+  'src/book/': [
+    ...all('src/book/', 'src/schemas/', 'astro', 'yaml'),
+    ...all('node:fs', 'node:path', 'node:url'),
+  ],
+  'src/content.config.ts': all('src/book/', 'src/schemas/', 'astro', 'astro:content'),
   // Chapters use components from one closed map, by name.
   'content/': [],
 };

@@ -7,11 +7,11 @@ import { EntryField } from '../EntryField.tsx';
 import { setText, takeOffer, type BenchOffer } from './bench-edits.ts';
 import { BenchFields, moreWords } from './BenchFields.tsx';
 import { BenchKeeping } from './BenchKeeping.tsx';
-import { readBenchLink } from './bench-link.ts';
+import { parseBenchLink } from './bench-link.ts';
 import { current, EMPTY_BENCH, type BenchState } from './bench-state.ts';
 import type { AsideText, BenchSnapshot, BenchStore } from './bench-store.ts';
 import { BenchStatus, type Said } from './BenchStatus.tsx';
-import { LARGEST_FILE_BYTES, readFileText } from './bench-file.ts';
+import { LARGEST_FILE_BYTES, parseFileText } from './bench-file.ts';
 import { OfferDialog, type Offered } from './OfferDialog.tsx';
 import { ShelfPicker } from './ShelfPicker.tsx';
 
@@ -56,7 +56,7 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
       setAside(store.aside());
     };
     const openLink = (): void => {
-      const reading = readBenchLink(location.hash);
+      const reading = parseBenchLink(location.hash);
       if (reading === undefined) return;
       if (reading.ok) setOffered({ from: 'link', offer: reading.offer, faults: reading.faults });
       else setSaid({ isRefusal: true, words: `${reading.reason} Nothing is changed.` });
@@ -86,7 +86,7 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
     const reading =
       file.size > LARGEST_FILE_BYTES
         ? ({ ok: false, reason: 'It is larger than 1 MB.' } as const)
-        : readFileText(await file.text());
+        : parseFileText(await file.text());
     if (!reading.ok) {
       const words = `“${file.name}” was not opened. ${reading.reason} Nothing is changed.`;
       setSaid({ isRefusal: true, words });

@@ -27,7 +27,7 @@ export type FileReading =
   ({ readonly ok: true } & BenchReadOut) | { readonly ok: false; readonly reason: string };
 
 /** Reads the text of a file that the reader opened; refuses it whole when it is not a bench file. */
-export function readFileText(text: string): FileReading {
+export function parseFileText(text: string): FileReading {
   if (new TextEncoder().encode(text).length > LARGEST_FILE_BYTES) {
     return { ok: false, reason: 'It is larger than 1 MB; a bench file has a few thousand bytes.' };
   }

@@ -52,7 +52,7 @@ export function benchLink(state: BenchState): string {
 }
 
 /** The bench in the fragment of an address; undefined when the fragment is about something else. */
-export function readBenchLink(fragment: string): LinkReading | undefined {
+export function parseBenchLink(fragment: string): LinkReading | undefined {
   const parts = new URLSearchParams(fragment.slice(0, LONGEST_FRAGMENT + 1).replace(/^#/u, ''));
   const version = parts.get('b');
   if (version === null) return undefined;

@@ -1,4 +1,4 @@
-import { readStoredText } from './bench-text.ts';
+import { parseStoredText } from './bench-text.ts';
 import { benchJson } from './bench-schema.ts';
 import { EMPTY_BENCH, type BenchState } from './bench-state.ts';
 import { isRecord } from './is-record.ts';
@@ -80,7 +80,7 @@ export function makeBenchStore(openStorage: () => Storage, page: EventTarget): B
   const keep = (state: BenchState): void => {
     const storage = openStorage();
     const text = storage.getItem(BENCH_KEY);
-    const before = text === null ? undefined : readStoredText(text);
+    const before = text === null ? undefined : parseStoredText(text);
     if (text !== null && before?.kind === 'read' && before.faults.length > 0) {
       putAside({ text, faults: before.faults });
     }
@@ -108,7 +108,7 @@ export function makeBenchStore(openStorage: () => Storage, page: EventTarget): B
       return unkept;
     }
     if (text === null) return { state: EMPTY_BENCH };
-    const reading = readStoredText(text);
+    const reading = parseStoredText(text);
     if (reading.kind === 'later-version') return { state: EMPTY_BENCH, trouble: 'later-version' };
     // What could be read takes the place of a damaged text, which moves aside.
     return reading.faults.length === 0 ? { state: reading.state } : keepOrSay(reading.state);

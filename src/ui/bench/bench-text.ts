@@ -17,7 +17,7 @@ export type StoredReading =
   ({ readonly kind: 'read' } & BenchReadOut) | { readonly kind: 'later-version' };
 
 /** Reads the text kept in the store, field by field. */
-export function readStoredText(text: string): StoredReading {
+export function parseStoredText(text: string): StoredReading {
   const value = parseJson(text);
   if (!isRecord(value)) {
     return { kind: 'read', state: EMPTY_BENCH, faults: ['Nothing in it is a bench description'] };
