@@ -54,10 +54,14 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     types('src/worksheets/'),
     types('src/quantity/'),
   ],
+  // The drawn home movie and the camera that films it: a picture of what the core says.
+  'src/scene/': all('src/scene/', 'src/core/', 'src/quantity/', 'fraction.js'),
   // mediabunny: reads the frames of a video file over WebCodecs.
   'src/clip/': all('src/clip/', 'src/core/', 'src/quantity/', 'mediabunny'),
   'src/ui/': [
     ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/clip/', 'src/quantity/'),
+    // The viewer of the drawn home movie; its script fetches its own style.
+    ...all('src/scene/', 'src/styles/scene-tools.css'),
     // minisearch: the index of the search page.
     ...all('preact', 'minisearch'),
     types('src/core/'),
@@ -69,6 +73,10 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     ...all('src/pictures/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/machine/evaluate.ts'),
     ...all('src/worksheets/machine/entry-text.ts'),
+    // What a scene shows, and how its light swings, said in its alternative text.
+    ...all('src/scene/', 'node:crypto'),
+    // A scene brings its style along: most pages have none.
+    ...all('src/styles/scene.css'),
     // The rules on cards for judgement are written at build only.
     ...all('src/worksheets/bench/rule-cards.ts'),
     ...all('preact', 'astro', 'astro:content', 'katex'),
@@ -102,6 +110,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     // node:os: faces for the preview pictures stand in a folder for a while.
     ...all('node:os'),
     ...all('node-html-parser', 'sharp', 'subset-font', 'vite'),
+    // The stills of scenes are drawn at build, without a browser.
+    ...all('src/scene/', '@napi-rs/canvas'),
     // What a chapter may write is read from the closed list.
     ...all('src/components/chapter-map.ts'),
     // The rows of the bench table are written into the scripts that ask for them.
