@@ -54,6 +54,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     types('src/worksheets/'),
     types('src/quantity/'),
   ],
+  // Line drawings of the work: made once, at build. How far sound runs ahead is the core's to say.
+  'src/drawings/': all('src/drawings/', 'src/quantity/', 'src/core/file/sound-separation.ts'),
   // mediabunny: reads the frames of a video file over WebCodecs.
   'src/clip/': all('src/clip/', 'src/core/', 'src/quantity/', 'mediabunny'),
   'src/ui/': [
@@ -66,7 +68,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   // evaluate and pictures: the first render of a worksheet is made at build, with its picture.
   'src/components/': [
     ...all('src/components/', 'src/book/', 'src/ui/', 'src/offline/', 'src/schemas/'),
-    ...all('src/pictures/'),
+    ...all('src/pictures/', 'src/drawings/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/machine/evaluate.ts'),
     ...all('src/worksheets/machine/entry-text.ts'),
     // The rules on cards for judgement are written at build only.
@@ -83,7 +85,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   ],
   'src/pages/': [
     ...all('src/pages/', 'src/layouts/', 'src/components/', 'src/schemas/', 'src/styles/'),
-    ...all('src/worksheets/registry.ts', 'src/book/', 'astro', 'astro:content'),
+    ...all('src/worksheets/registry.ts', 'src/book/', 'src/drawings/', 'astro', 'astro:content'),
   ],
   // The copy of the site on the reader's device; knows files, not their content.
   'src/offline/': all('src/offline/', 'src/ui/islands/site-path.ts', 'serwist'),

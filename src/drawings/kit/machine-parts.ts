@@ -1,0 +1,72 @@
+import { circle, line, path, rect, shape } from './marks.ts';
+
+/** A lamp in its house, from the side; light goes right. */
+export const lampMark = (x: number, y: number): string =>
+  circle('o', x, y, 15) +
+  path('t', `M${x - 6} ${y - 2}q6-9 12 0M${x - 8} ${y}h16M${x} ${y + 15}v12`);
+
+/** A coil spring to the right of a place. */
+export const springMark = (x: number, y: number): string =>
+  path('t', `M${x} ${y}l7-6 7 12 7-12 7 12 7-12 5 6`);
+
+/** A thin lens, seen from the side. */
+export const lensMark = (x: number, y: number, half: number, bulge = 12): string =>
+  path('o', `M${x} ${y - half}q${bulge} ${half} 0 ${2 * half}q${-bulge}${-half} 0 ${-2 * half}z`);
+
+/** A coil of rings on a lens barrel between two places. */
+function rings(x: number, y: number, half: number, places: readonly number[]): string {
+  return places.map((each) => line('t', x + each, y - half, x + each, y + half)).join('');
+}
+
+/** A projection lens in its barrel; its front looks right. */
+export const projectionLensMark = (x: number, y: number): string =>
+  rect('o', x, y - 32, 90, 64, 4) +
+  rings(x, y, 32, [16, 32, 48]) +
+  path('o', `M${x + 90} ${y - 24}q12 24 0 48z`);
+
+/** A camera with its lens; the lens looks left, its front stands at `x`. */
+export const cameraMark = (x: number, y: number): string =>
+  [
+    rect('o', x, y - 30, 24, 60, 3),
+    path('o', `M${x} ${y - 26}q-11 26 0 52z`),
+    rect('o', x + 24, y - 38, 52, 76, 3),
+    rings(x + 24, y, 38, [10, 18, 26]),
+    rect('o', x + 76, y - 30, 44, 60, 2),
+    rings(x + 76, y, 30, [15, 30]),
+    rect('s', x + 120, y - 58, 92, 112, 10),
+    rect('o', x + 134, y - 70, 46, 12, 3),
+    rect('k', x + 160, y - 28, 6, 56),
+  ].join('');
+
+/** Where the sensor of {@link cameraMark} stands from its front. */
+export const SENSOR_FROM_FRONT = 160;
+
+/** A gate plate in section with film before it: an upper and a lower piece, the opening between. */
+export const gateMark = (x: number, y: number, reach: number, opening: number): string =>
+  rect('k', x, y - reach, 12, reach - opening) + rect('k', x, y + opening, 12, reach - opening);
+
+/** A wavy line where something is broken off, from a place downwards. */
+export const breakMark = (x: number, y: number, height: number): string => {
+  const part = height / 4;
+  return path('t', `M${x} ${y}l6 ${part}l-10 ${part}l9 ${part}l-5 ${part}`);
+};
+
+/** A ruler: marks upwards from a line, every fifth longer. */
+export function rulerMark(x: number, y: number, width: number, step: number): string {
+  const marks: string[] = [];
+  for (let count = 0; count * step <= width + 0.01; count += 1) {
+    const each = x + count * step;
+    marks.push(line('t', each, y, each, y + (count % 5 === 0 ? 16 : 9)));
+  }
+  return rect('o', x - 10, y, width + 20, 34, 2) + marks.join('');
+}
+
+/** A hand of a bench worker in a cotton glove is not drawn; a pair of finger tips stands for it. */
+export const fingerMark = (x: number, y: number, side: 1 | -1): string =>
+  path(
+    'o',
+    `M${x} ${y}q${side * -2} -12 ${side * 12} -12h${side * 40}v26h${side * -38}q${side * -14} 0 ${side * -14} -14z`,
+  ) + path('t', `M${x + side * 6} ${y - 4}q${side * 7} 3 0 9`);
+
+/** Light between two openings. */
+export const lightMark = (...places: readonly number[]): string => shape('w', ...places);
