@@ -278,3 +278,20 @@ export function arrowFaults(drawing: LineDrawing): string[] {
     ),
   ];
 }
+
+/** Mirrors that turn a ray by another angle than they meet it. */
+export function mirrorFaults({ id, reflections }: LineDrawing): string[] {
+  return reflections
+    .filter(({ from, at, to, mirror }) => {
+      const angleTo = (end: { x: number; y: number }): number => {
+        const [x, y] = [end.x - at.x, end.y - at.y];
+        return Math.abs(Math.atan2(x * mirror.y - y * mirror.x, x * mirror.x + y * mirror.y));
+      };
+      // Grazing angles to the two ends of the mirror: in and out they make up a straight line.
+      return Math.abs(angleTo(from) + angleTo(to) - Math.PI) > 1e-6;
+    })
+    .map(
+      ({ at }) =>
+        `${id}: the mirror at ${Math.round(at.x)} ${Math.round(at.y)} turns a ray wrongly`,
+    );
+}

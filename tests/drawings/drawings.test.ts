@@ -8,7 +8,14 @@ import { keysOf } from '../../src/drawings/kit/drawing.ts';
 import { filmLine } from '../../src/drawings/kit/film-marks.ts';
 import { renderDrawing } from '../../src/drawings/kit/render.ts';
 import { projectFolder } from '../walls/source-files.ts';
-import { arrowFaults, filmFaults, leaderFaults, nameFaults, namesShown } from './drawing-faults.ts';
+import {
+  arrowFaults,
+  filmFaults,
+  leaderFaults,
+  mirrorFaults,
+  nameFaults,
+  namesShown,
+} from './drawing-faults.ts';
 
 const tokenSheet = readFileSync(join(projectFolder, 'src/styles/tokens.css'), 'utf8');
 
@@ -44,6 +51,10 @@ describe.each(DRAWINGS)('the drawing $id', (drawing) => {
       (path) => svg.includes(filmLine(path)) || svg.includes(filmLine(path, 'v')),
     );
     expect(drawn).toHaveLength(drawing.paths.length);
+  });
+
+  test('turns rays by equal angles', () => {
+    expect(mirrorFaults(drawing)).toEqual([]);
   });
 
   test('names terms that the glossary has, each name by a letter or number of its own', () => {

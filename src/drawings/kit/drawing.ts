@@ -41,6 +41,15 @@ export interface FilmArea {
   readonly height: number;
 }
 
+/** A ray that a mirror turns. */
+export interface Reflection {
+  readonly from: Point;
+  readonly at: Point;
+  readonly to: Point;
+  /** Direction along the mirror. */
+  readonly mirror: Point;
+}
+
 /** A line drawing of the work: what is drawn, and what a test can ask of it. */
 export interface LineDrawing {
   readonly id: string;
@@ -58,10 +67,12 @@ export interface LineDrawing {
   readonly turnArrows: readonly TurnArrow[];
   readonly runArrows: readonly RunArrow[];
   readonly areas: readonly FilmArea[];
+  readonly reflections: readonly Reflection[];
   readonly labels: readonly Label[];
 }
 
-type Optional = 'left' | 'width' | 'paths' | 'wheels' | 'turnArrows' | 'runArrows' | 'areas';
+type Optional =
+  'left' | 'width' | 'paths' | 'wheels' | 'turnArrows' | 'runArrows' | 'areas' | 'reflections';
 
 /** Width of a sheet, in units of the drawing. */
 export const SHEET_WIDTH = 680;
@@ -77,6 +88,7 @@ export const lineDrawing = (
   turnArrows: [],
   runArrows: [],
   areas: [],
+  reflections: [],
   ...parts,
 });
 

@@ -110,6 +110,12 @@ export class FilmRun {
     return new FilmRun([], { wheel, angle: leave - signOf(wheel.turn) * wrap }).onto(next);
   }
 
+  /** From a reel, which it leaves at an angle: film that hangs or is pulled off. */
+  static offReelAt(wheel: Wheel, leave: number, length: number, wrap = 0.5): FilmRun {
+    const angle = leave - signOf(wheel.turn) * wrap;
+    return new FilmRun([], { wheel, angle }).ahead(length, leave);
+  }
+
   /** From a free end that points in a direction. */
   static fromPoint(place: Point, run: Point): FilmRun {
     return new FilmRun([], { place, run: unit(run) });

@@ -1,4 +1,4 @@
-import { circle, line, path, rect, shape } from './marks.ts';
+import { at, circle, letterF, line, path, rect, shape } from './marks.ts';
 
 /** A lamp in its house, from the side; light goes right. */
 export const lampMark = (x: number, y: number): string =>
@@ -70,3 +70,35 @@ export const fingerMark = (x: number, y: number, side: 1 | -1): string =>
 
 /** Light between two openings. */
 export const lightMark = (...places: readonly number[]): string => shape('w', ...places);
+
+/** Marks turned and moved: `mirrored` first swaps left and right. */
+export const turned = (
+  marks: string,
+  x: number,
+  y: number,
+  degrees: number,
+  mirrored = false,
+): string =>
+  `<g transform="translate(${at(x)} ${at(y)}) rotate(${at(degrees)})${mirrored ? ' scale(-1 1)' : ''}">${marks}</g>`;
+
+/** A projector from its side or above, its lens looks right; the lens ends at `x`. */
+export const projectorMark = (x: number, y: number): string =>
+  [
+    rect('s', x - 200, y - 60, 140, 120, 10),
+    lampMark(x - 172, y),
+    rect('k', x - 126, y - 44, 6, 88),
+    gateMark(x - 104, y, 46, 14),
+    line('f', x - 88, y - 52, x - 88, y + 52),
+    rect('o', x - 62, y - 26, 56, 52, 3),
+    path('o', `M${x - 6} ${y - 20}q12 20 0 40z`),
+  ].join('');
+
+/** Where the film of {@link projectorMark} stands from the end of its lens. */
+export const FILM_FROM_LENS = -88;
+
+/** What the camera sees of a letter F, in a frame. */
+export const seenMark = (
+  x: number,
+  y: number,
+  way: { upsideDown?: boolean; mirrored?: boolean },
+): string => rect('o', x - 38, y - 32, 76, 64, 2) + letterF(x, y, way);

@@ -10,6 +10,7 @@ const TOKENS = [
   'accent',
   'accent-soft',
   'light',
+  'dark',
   'stop',
   'form-face',
 ];
@@ -38,6 +39,7 @@ const RULES = [
   '.f{fill:none;stroke:var(--accent);stroke-width:3.4;stroke-linejoin:round;stroke-linecap:round}',
   '.v{fill:none;stroke:var(--accent);stroke-width:2.4;stroke-dasharray:2 7;stroke-linecap:round}',
   '.z{fill:none;stroke:var(--ink);stroke-width:7;stroke-linejoin:round}',
+  '.y{fill:none;stroke:var(--accent-soft);stroke-width:16;stroke-linecap:butt}',
   '.g{fill:none;stroke:var(--accent);stroke-width:.8}',
   '.b{fill:var(--accent-soft);stroke:var(--ink);stroke-width:1.5;stroke-linejoin:round}',
   '.m{fill:url(#dots);stroke:var(--ink);stroke-width:1.5;stroke-linejoin:round}',
@@ -47,6 +49,7 @@ const RULES = [
   '.q{fill:none;stroke:var(--ink-soft);stroke-width:1;stroke-dasharray:14 4 2 4}',
   '.r{fill:none;stroke:var(--ink);stroke-width:1.1;stroke-dasharray:5 4}',
   '.x{fill:none;stroke:var(--stop);stroke-width:3;stroke-linecap:round}',
+  '.n{fill:var(--dark)}',
   '.u{fill:var(--ink-soft)}',
   '.l{fill:none;stroke:var(--ink-soft);stroke-width:1}',
   '.i{fill:var(--ink-soft)}',
