@@ -101,10 +101,12 @@ function keyOf(label: Label, key: string): string {
   const side = anchor === 'start' ? 1 : anchor === 'end' ? -1 : 0;
   const rise = side !== 0 || to === undefined ? 0 : y > to.y ? 1 : -1;
   const [centreX, centreY] = [x + side * KEY_RADIUS, y + rise * KEY_RADIUS];
-  return (
-    circle('ring', centreX, centreY, KEY_RADIUS) +
-    `<text class="key" x="${at(centreX)}" y="${at(centreY + 10)}" text-anchor="middle">${key}</text>`
-  );
+  return `${circle(
+    'ring',
+    centreX,
+    centreY,
+    KEY_RADIUS,
+  )}<text class="key" x="${at(centreX)}" y="${at(centreY + 10)}" text-anchor="middle">${key}</text>`;
 }
 
 const leaderOf = ({ x, y, to }: Label): string =>

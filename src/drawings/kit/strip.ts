@@ -83,14 +83,11 @@ export function stripMark(strip: Strip, without: readonly number[] = []): string
 /** A person standing, feet at a place; −1 hangs upside down. */
 export function personMark(x: number, feet: number, height: number, way: 1 | -1 = 1): string {
   const up = -way * height;
-  return (
-    `<circle class="d" cx="${at(x)}" cy="${at(feet + up * 0.86)}" r="${at(height * 0.13)}"/>` +
-    path(
-      'e',
-      `M${at(x)} ${at(feet + up * 0.72)}V${at(feet + up * 0.36)}M${at(x - height * 0.24)} ${at(feet + up * 0.6)}H${at(x + height * 0.24)}` +
-        `M${at(x - height * 0.18)} ${at(feet)}L${at(x)} ${at(feet + up * 0.36)}L${at(x + height * 0.18)} ${at(feet)}`,
-    )
-  );
+  return `<circle class="d" cx="${at(x)}" cy="${at(feet + up * 0.86)}" r="${at(height * 0.13)}"/>${path(
+    'e',
+    `M${at(x)} ${at(feet + up * 0.72)}V${at(feet + up * 0.36)}M${at(x - height * 0.24)} ${at(feet + up * 0.6)}H${at(x + height * 0.24)}` +
+      `M${at(x - height * 0.18)} ${at(feet)}L${at(x)} ${at(feet + up * 0.36)}L${at(x + height * 0.18)} ${at(feet)}`,
+  )}`;
 }
 
 /** A torn edge across a strip. */
