@@ -1,4 +1,5 @@
-import { mkdir, readFile, readdir, rm, writeFile } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { readFile, readdir, rm, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'node-html-parser';
 
@@ -100,9 +101,31 @@ function firstOf(records) {
     .map((record) => ({ ...record, body: '' }));
 }
 
+/** Writes records into a file that is named after its content, and gives its address. */
+async function writeNamed(folder, name, records) {
+  const text = JSON.stringify(records);
+  const hash = createHash('sha256').update(text).digest('base64url').slice(0, 8);
+  const address = `/assets/${name}.${hash}.json`;
+  await writeFile(`${folder}${address}`, text);
+  return address;
+}
+
+/** Tells the page of the search where its records are. */
+async function nameRecords(page, { first, all }) {
+  const html = await readFile(page, 'utf8');
+  const named = html
+    .replace('data-first-records="FIRST"', `data-first-records="${first}"`)
+    .replace('data-all-records="ALL"', `data-all-records="${all}"`);
+  if (!named.includes(first) || !named.includes(all)) {
+    throw new Error(`${page} has no place for the addresses of its records`);
+  }
+  await writeFile(page, named);
+}
+
 /**
- * Writes the files that the page's search loads, a small one for the first answer and the whole: each chapter, section, worksheet, example, table, term
- * and source with its address and the words it is found by.
+ * Writes the files that the page's search loads, a small one for the first answer and the whole: each
+ * chapter, section, worksheet, example, table, term and source with its address and the words it is found
+ * by.
  *
  * @returns {import('astro').AstroIntegration}
  */
@@ -141,9 +164,9 @@ export function searchIndex() {
           short.push({ kind, url, title, place, text, words: words.join(' '), body: '' });
         }
         const records = [...withBodies(long), ...short];
-        await mkdir(`${folder}/search`, { recursive: true });
-        await writeFile(`${folder}/search/first.json`, JSON.stringify(firstOf(records)));
-        await writeFile(`${folder}/search/records.json`, JSON.stringify(records));
+        const first = await writeNamed(folder, 'search-first', firstOf(records));
+        const all = await writeNamed(folder, 'search-all', records);
+        await nameRecords(`${folder}/search/index.html`, { first, all });
         logger.info(`${records.length} things can be found`);
       },
     },

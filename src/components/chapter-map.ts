@@ -8,6 +8,7 @@ import GlossaryList from './GlossaryList.astro';
 import LookupTable from './LookupTable.astro';
 import MixedPractice from './MixedPractice.astro';
 import Practice from './Practice.astro';
+import Scene from './Scene.astro';
 import SectionHeading from './SectionHeading.astro';
 import Source from './Source.astro';
 import SourceList from './SourceList.astro';
@@ -29,6 +30,7 @@ const chapterComponents = {
   LookupTable,
   MixedPractice,
   Practice,
+  Scene,
   Source,
   SourceList,
   Term,

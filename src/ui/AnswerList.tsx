@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { evaluate, fillEntries } from '../worksheets/machine/evaluate.ts';
 import type { Answer, Worksheet, Outcome } from '../worksheets/machine/types.ts';
 import type { Units } from './bench/bench-state.ts';
-import { LEVEL_SIGNS } from './VerdictLine.tsx';
+import { LEVEL_SIGNS } from './verdict-signs.ts';
 
 /**
  * The answers, or the same lines left blank while an entry is wrong: the form keeps its height, and

@@ -8,12 +8,7 @@ import {
   stillTone,
   veilOpacity,
 } from '../../src/pictures/bands/flash-safety.ts';
-import {
-  bandsFrame,
-  exposureAtPhase,
-  frameAfter,
-  rowExposure,
-} from '../../src/pictures/bands/phase.ts';
+import { bandsFrame, exposureAtPhase, frameAfter } from '../../src/pictures/bands/phase.ts';
 import { cornerIndexes } from '../../src/pictures/bands/corners.ts';
 import { RecordedFrame } from '../../src/pictures/bands/recorded-frame.tsx';
 import type { BandsData } from '../../src/worksheets/machine/picture-data.ts';
@@ -21,6 +16,12 @@ import { h } from 'preact';
 import renderToString from 'preact-render-to-string';
 import { draw, markup } from './draw.ts';
 import { bands } from './samples.ts';
+
+/** Exposure of a row of a recorded frame, mean 1; height 0 at the top and 1 at the bottom of the picture. */
+function rowExposure(picture: BandsData, frameNumber: number, height: number): number {
+  const { phaseAtTop } = bandsFrame(picture, frameNumber);
+  return exposureAtPhase(picture, phaseAtTop + height * picture.periodsDownPicture);
+}
 
 /** Distance between two phases on the circle. */
 function apart(first: number, second: number): number {

@@ -80,10 +80,9 @@ export async function watchCode(): Promise<CodeWatch> {
 
 /** The function that a place stands in; none where it runs as the module is loaded. */
 function functionAround(node: ts.Node): ts.FunctionLikeDeclaration | undefined {
-  let around: ts.Node | undefined = node.parent;
   let found: ts.FunctionLikeDeclaration | undefined;
   let depth = 0;
-  for (; around !== undefined; around = around.parent) {
+  for (let around = node.parent; !ts.isSourceFile(around); around = around.parent) {
     if (!ts.isFunctionLike(around) || !('body' in around)) continue;
     found ??= around as ts.FunctionLikeDeclaration;
     depth += 1;

@@ -3,19 +3,28 @@ import fc from 'fast-check';
 import { parse } from 'yaml';
 import { describe, expect, it } from 'vitest';
 import { benchSchema } from '../../src/schemas/bench.ts';
-import { benchEntries, benchOverlay, convertBenchText } from '../../src/ui/bench/bench-entries.ts';
+import { benchOverlay, convertBenchText } from '../../src/ui/bench/bench-entries.ts';
 import { readBenchState } from '../../src/ui/bench/bench-schema.ts';
 import { EMPTY_BENCH, type BenchState, type BenchTexts } from '../../src/ui/bench/bench-state.ts';
 import { quantity as quantityAnswer } from '../../src/worksheets/machine/answers.ts';
 import { benchReading, STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
 import type { BenchField } from '../../src/worksheets/machine/bench-table.ts';
 import { BENCH_INPUTS } from '../../src/worksheets/bench/bench-inputs.ts';
-import { evaluate, fillEntries, readInput } from '../../src/worksheets/machine/evaluate.ts';
+import {
+  evaluate,
+  fillEntries,
+  readInput,
+  type Entries,
+} from '../../src/worksheets/machine/evaluate.ts';
 import { requireInterval } from '../../src/quantity/errors.ts';
 import { worksheets } from '../../src/worksheets/registry.ts';
 import { defineWorksheet } from '../../src/worksheets/machine/define-worksheet.ts';
-import type { InputSpec } from '../../src/worksheets/machine/types.ts';
+import type { InputSpec, Worksheet } from '../../src/worksheets/machine/types.ts';
 import { anyBench } from './any-bench.ts';
+
+/** Entries of the bench in use that a worksheet accepts, over its defaults. */
+const benchEntries = (worksheet: Worksheet, state: BenchState): Entries =>
+  benchOverlay(worksheet, {}, state)?.entries ?? {};
 
 const words = { label: 'L', help: 'H.', accepted: '1' };
 const quantity = (

@@ -1,5 +1,5 @@
 import type { Evaluation } from '../../src/worksheets/machine/evaluate.ts';
-import type { InputSpecs } from '../../src/worksheets/machine/types.ts';
+import type { InputSpecs, ResultFile } from '../../src/worksheets/machine/types.ts';
 
 const BROKEN_WORDS = ['NaN', 'Infinity', 'undefined', 'null', '[object '];
 const BROKEN_TEXT = /\bNaN\b|Infinity|\bundefined\b|\[object |\bnull\b/u;
@@ -20,6 +20,46 @@ function faultsWithin(value: unknown, place: string): readonly string[] {
     return Object.entries(value).flatMap(([key, item]) => faultsWithin(item, `${place}.${key}`));
   }
   return [];
+}
+
+/** Fields of one line of comma-separated text; a quoted field may hold commas and doubled quotes. */
+function fieldsOf(line: string): readonly string[] {
+  return line.match(/(?:^|,)(?:"(?:[^"]|"")*"|[^",]*)/gu) ?? [];
+}
+
+/**
+ * What is wrong with a text that a reader takes away. It is asked for by name: a file may write its text only
+ * when someone takes it, and then no list of its properties shows that there is one.
+ */
+export function takenTextFaults(file: ResultFile, place: string): readonly string[] {
+  const { fileName, mediaType, text } = file;
+  const faults: string[] = [];
+  if (!/^[a-z][a-z0-9-]*\.[a-z0-9]+$/u.test(fileName))
+    faults.push(`${place} is named “${fileName}”`);
+  if (!/^[a-z]+\/[a-z]+$/u.test(mediaType)) faults.push(`${place} is of type “${mediaType}”`);
+  if (text.trim() === '') faults.push(`${place} is empty`);
+  if (isBroken(text)) faults.push(`${place} says “${BROKEN_TEXT.exec(text)![0]}”`);
+  if (mediaType === 'text/csv') {
+    const lines = text.trimEnd().split('\n');
+    const columns = fieldsOf(lines[0]!).length;
+    const ragged = lines.find((line) => fieldsOf(line).length !== columns);
+    if (ragged !== undefined)
+      faults.push(`${place} has ${columns} columns, but not in “${ragged}”`);
+    if (lines.length < 2) faults.push(`${place} has a heading only`);
+  }
+  return faults;
+}
+
+/** What is wrong with a command: it is pasted as one line, and the shell reads its quotes in pairs. */
+export function commandFaults(text: string, place: string): readonly string[] {
+  const faults: string[] = [];
+  if (text.trim() === '' || text !== text.trim())
+    faults.push(`${place} is empty or has space about it`);
+  if (text.includes('\n')) faults.push(`${place} has more than one line`);
+  if ((text.match(/"/gu)?.length ?? 0) % 2 !== 0)
+    faults.push(`${place} has an odd number of quotes`);
+  if (isBroken(text)) faults.push(`${place} says “${BROKEN_TEXT.exec(text)![0]}”`);
+  return faults;
 }
 
 /**
@@ -51,7 +91,13 @@ export function faultsOf(
   if (outcome !== undefined) {
     const { files = [], ...shown } = outcome;
     faults.push(...faultsWithin(shown, 'outcome'), ...faultsWithin(working, 'working'));
-    if (withFiles) faults.push(...faultsWithin(files, 'files'));
+    if (withFiles) {
+      faults.push(...files.flatMap((file) => takenTextFaults(file, `file “${file.fileName}”`)));
+    }
+    for (const { label, text } of outcome.commands ?? []) {
+      if (label.trim() === '') faults.push(`a command has no label: ${text}`);
+      faults.push(...commandFaults(text, `command “${label}”`));
+    }
     if (outcome.verdict.sentence.trim() === '') faults.push('the verdict is empty');
     if (Object.keys(outcome.answers).length === 0) faults.push('there are no answers');
     for (const [key, answer] of Object.entries(outcome.answers)) {

@@ -111,7 +111,7 @@ export function v210PackedLineBytes(widthPixels: number): number {
 /**
  * Bytes of one v210 line as it is stored: every line starts at a multiple of 128 bytes.
  *
- * Model: 48 pixels in 128 bytes, begun blocks counted whole; exact.
+ * Model: the packed samples, begun blocks of 128 bytes counted whole: 48 pixels in each; exact.
  *
  * @param widthPixels  width, px; whole, 1–65536
  * @returns bytes; a multiple of 128
@@ -120,7 +120,7 @@ export function v210PackedLineBytes(widthPixels: number): number {
  * @example v210LineBytes(1280) // 3456
  */
 export function v210LineBytes(widthPixels: number): number {
-  return Math.ceil(requireInterval('widthPixels', widthPixels, PIXELS) / 48) * 128;
+  return Math.ceil(v210PackedLineBytes(widthPixels) / 128) * 128;
 }
 
 /**

@@ -191,9 +191,3 @@ export function keepRuleOf(list: KeepList): KeepRule | undefined {
     cycle,
   };
 }
-
-/** Whether a rule keeps a camera frame. */
-export function isKept(rule: KeepRule, cameraFrame: number): boolean {
-  const isInside = cameraFrame >= rule.first && cameraFrame <= rule.last;
-  return isInside && (cameraFrame * rule.step + rule.shift) % rule.cycle < rule.step;
-}

@@ -23,21 +23,6 @@ export function densityStops(density: number): number {
 }
 
 /**
- * Density that takes away a number of stops, for instance to choose a neutral filter.
- *
- * Model: D = stops × log10 2, exact.
- *
- * @param stops  stops; −120 to 120
- * @returns density, D
- * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source arithmetic
- * @example stopsDensity(1) // ≈ 0.30103
- */
-export function stopsDensity(stops: number): number {
-  return requireInterval('stops', stops, { minimum: -120, maximum: 120 }) / STOPS_PER_DENSITY;
-}
-
-/**
  * Share of the light that a density lets through.
  *
  * Model: τ = 10^(−D), exact.

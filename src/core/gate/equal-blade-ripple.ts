@@ -68,31 +68,3 @@ export function closedFormRipplePercent(flashPeriods: number, openFraction: numb
   requireInterval('openFraction', openFraction, OPEN_FRACTION);
   return 100 * rippleShare(flashPeriods, openFraction, Math.min(openFraction, 1 - openFraction));
 }
-
-/**
- * Largest ripple while the projector's speed is off by up to some percentage either way, %.
- *
- * Model: the closed form at both ends of the stretch of F·T, and at the first peak inside it. Exact.
- *
- * @param flashPeriods       flash rate × exposure time at the meant speed; > 0, at most 1 000 000
- * @param openFraction       share of the cycle with light; 0.01–0.99
- * @param speedErrorPercent  how far the speed may be off, either way, %; 0–20
- * @returns largest ripple, %; ≥ 0
- * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source arithmetic
- * @example largestRipplePercent(1, 0.5, 1) // ≈ 2.0202
- */
-export function largestRipplePercent(
-  flashPeriods: number,
-  openFraction: number,
-  speedErrorPercent: number,
-): number {
-  requireInterval('flashPeriods', flashPeriods, PERIODS);
-  requireInterval('openFraction', openFraction, OPEN_FRACTION);
-  requireInterval('speedErrorPercent', speedErrorPercent, { minimum: 0, maximum: 20, unit: '%' });
-  const error = speedErrorPercent / 100;
-  const narrow = Math.min(openFraction, 1 - openFraction);
-  const low = flashPeriods * (1 - error);
-  const high = flashPeriods * (1 + error);
-  return 100 * largestRippleShare(low, high, openFraction, narrow);
-}

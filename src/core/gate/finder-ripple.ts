@@ -59,7 +59,7 @@ export function makeRippleRange(
     throw new OutOfRangeError(
       'lampKind',
       lamp.kind,
-      'a steady lamp, because a flickering lamp behind blades that differ or wipe cannot be worked out here; try one after the other',
+      'a steady lamp: a flickering one behind blades that differ or wipe cannot be worked out here. Feed the lamp with smooth direct current, or judge a setting by a test recording of the empty gate',
     );
   }
   const shareAt = (filmFps: number, exposureSeconds: number): number =>

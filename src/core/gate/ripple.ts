@@ -1,11 +1,5 @@
 import { requireInterval } from '../../quantity/errors.ts';
-import {
-  harmonicShare,
-  lightBetween,
-  lightLevel,
-  makeGateLight,
-  type GateLight,
-} from './gate-light.ts';
+import { lightBetween, lightLevel, makeGateLight, type GateLight } from './gate-light.ts';
 import { makeEqualShutter } from './shutter.ts';
 
 /** How much the exposure can differ from one camera frame to another. */
@@ -115,52 +109,4 @@ export function equalBladeRipplePercent(
 ): number {
   const light = makeGateLight(filmFps, makeEqualShutter(flashesPerFrame, openFraction));
   return exposureRipple(light, exposureSeconds).percent;
-}
-
-/**
- * Ripple for equal blades with hard edges, stops.
- *
- * @param filmFps          film rate, frames/s; > 0, at most 240
- * @param flashesPerFrame  flashes in one film-frame cycle; whole, 1–12
- * @param openFraction     share of the cycle with light; 0.01–0.99
- * @param exposureSeconds  exposure time, s; > 0, at most 60
- * @returns ripple, stops; undefined when some exposures get no light at all
- * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source arithmetic
- * @example equalBladeRippleStops(18, 3, 0.5, 1 / 50) // ≈ 0.214
- */
-export function equalBladeRippleStops(
-  filmFps: number,
-  flashesPerFrame: number,
-  openFraction: number,
-  exposureSeconds: number,
-): number | undefined {
-  const light = makeGateLight(filmFps, makeEqualShutter(flashesPerFrame, openFraction));
-  return exposureRipple(light, exposureSeconds).stops;
-}
-
-/**
- * Ripple from the first harmonic alone, %, peak to peak: the quick estimate, and what is left when
- * soft edges have taken out the higher harmonics.
- *
- * Model: 4 · |c₁ ÷ c₀| · |sinc(F·T)|, with sinc(x) = sin(πx) ÷ (πx); c₁ is the part of the light at
- * the flash rate. The amplitude about the mean is half of this. Approximate: higher harmonics are
- * left out.
- *
- * @param light            gate light
- * @param flashesPerFrame  flashes in one film-frame cycle; whole, 1–12
- * @param exposureSeconds  exposure time, s; > 0, at most 60
- * @returns ripple, %
- * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source arithmetic
- */
-export function firstHarmonicRipplePercent(
-  light: GateLight,
-  flashesPerFrame: number,
-  exposureSeconds: number,
-): number {
-  requireInterval('exposureSeconds', exposureSeconds, { above: 0, maximum: 60, unit: 's' });
-  const turns = (flashesPerFrame / light.periodSeconds) * exposureSeconds;
-  const sinc = Math.sin(Math.PI * turns) / (Math.PI * turns);
-  return 400 * harmonicShare(light, flashesPerFrame) * Math.abs(sinc);
 }

@@ -33,16 +33,6 @@ export function exposureAtPhase(picture: BandsData, phase: number): number {
 }
 
 /**
- * Exposure of a row of a recorded frame, mean 1.
- *
- * @param height  place of the row, 0 at the top and 1 at the bottom of the picture
- */
-export function rowExposure(picture: BandsData, frameNumber: number, height: number): number {
-  const { phaseAtTop } = bandsFrame(picture, frameNumber);
-  return exposureAtPhase(picture, phaseAtTop + height * picture.periodsDownPicture);
-}
-
-/**
  * Camera frame that stands on the screen after so many seconds of play.
  *
  * @param speed  1 for true speed, 1/4 for slow motion

@@ -183,8 +183,3 @@ export function benchOverlay(
   const named = current(state, 'benches') ?? current(state, 'reels');
   return { name: named?.name ?? '', entries, leftOut };
 }
-
-/** Entries of the bench in use that the worksheet accepts, over its defaults. */
-export function benchEntries(worksheet: Worksheet, state: BenchState): Entries {
-  return benchOverlay(worksheet, {}, state)?.entries ?? {};
-}

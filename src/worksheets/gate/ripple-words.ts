@@ -1,11 +1,11 @@
 // How sheets show a ripple that comes from the most and the least light of an exposure.
 import type { Ripple } from '../../core/gate/ripple.ts';
-import { formatNumber } from '../../quantity/format.ts';
+import { formatQuantity } from '../../quantity/format.ts';
 import { quantity, words } from '../machine/answers.ts';
 import type { AnswerBody } from '../machine/define-worksheet.ts';
 import type { WorkingStep } from '../machine/types.ts';
 
-const ms = (seconds: number): string => formatNumber(seconds * 1000, 4);
+const ms = (seconds: number): string => formatQuantity(seconds * 1000, 'ms', 4);
 
 /** The ripple in stops, where there is a ratio. */
 export function rippleStopsAnswer(stops: number | undefined): AnswerBody {
@@ -21,6 +21,6 @@ export function rippleStep(ripple: Ripple, printed: string): WorkingStep {
   return {
     words:
       'The lit time inside an exposure depends on where it starts. Most less least, divided by the mean, is the ripple.',
-    sum: `(${ms(ripple.mostLight)} − ${ms(ripple.leastLight)}) ÷ ${ms(ripple.meanLight)} ms = ${printed}`,
+    sum: `(${ms(ripple.mostLight)} − ${ms(ripple.leastLight)}) ÷ ${ms(ripple.meanLight)} = ${printed}`,
   };
 }

@@ -3,7 +3,6 @@ import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import {
   cameraFrameOf,
-  isKept,
   keepRatio,
   keepRuleOf,
   largestRounding,
@@ -11,6 +10,7 @@ import {
   makeTiedKeepList,
   type KeepList,
 } from '../../../src/core/file/keep-list.ts';
+import { isKept } from '../../tools/kept-by-rule.ts';
 
 const rates = {
   film: fc.constantFrom(

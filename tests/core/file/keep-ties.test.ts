@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { OutOfRangeError } from '../../../src/quantity/errors.ts';
-import { isKept } from '../../../src/core/file/keep-list.ts';
+import { isKept } from '../../tools/kept-by-rule.ts';
 import {
   cameraFrameInReel,
   keepReelCsv,

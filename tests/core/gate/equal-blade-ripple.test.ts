@@ -2,10 +2,18 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   closedFormRipplePercent,
-  largestRipplePercent,
+  largestRippleShare,
 } from '../../../src/core/gate/equal-blade-ripple.ts';
 import { equalBladeRipplePercent } from '../../../src/core/gate/ripple.ts';
 import { worstRippleByTrial } from '../../tools/match-by-trial.ts';
+
+/** Largest ripple, %, while the speed is off by up to so many per cent either way. */
+function largestRipplePercent(x: number, openFraction: number, speedErrorPercent: number): number {
+  const [low, high] = [x * (1 - speedErrorPercent / 100), x * (1 + speedErrorPercent / 100)];
+  return (
+    100 * largestRippleShare(low, high, openFraction, Math.min(openFraction, 1 - openFraction))
+  );
+}
 
 /** Ripple by adding up slices of light at many starts; knows nothing of periods or closed forms. */
 function rippleBySlices(flashPeriods: number, openFraction: number): number {

@@ -1,14 +1,36 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { lightBetween, makeGateLight } from '../../../src/core/gate/gate-light.ts';
 import {
-  equalBladeRipplePercent,
-  equalBladeRippleStops,
-  exposureRipple,
-  firstHarmonicRipplePercent,
-} from '../../../src/core/gate/ripple.ts';
+  harmonicShare,
+  lightBetween,
+  makeGateLight,
+  type GateLight,
+} from '../../../src/core/gate/gate-light.ts';
+import { equalBladeRipplePercent, exposureRipple } from '../../../src/core/gate/ripple.ts';
 import { makeEqualShutter, makeShutter } from '../../../src/core/gate/shutter.ts';
 import { isLit, sumLight, sweepStarts } from '../brute-light.ts';
+
+/** Ripple of equal blades with hard edges, stops; undefined when some exposures get no light at all. */
+function equalBladeRippleStops(
+  filmFps: number,
+  flashesPerFrame: number,
+  openFraction: number,
+  exposureSeconds: number,
+): number | undefined {
+  const light = makeGateLight(filmFps, makeEqualShutter(flashesPerFrame, openFraction));
+  return exposureRipple(light, exposureSeconds).stops;
+}
+
+/** Ripple that the first harmonic alone would leave, %: 4 · |c₁ ÷ c₀| · |sinc(F·T)|. */
+function firstHarmonicRipplePercent(
+  light: GateLight,
+  flashesPerFrame: number,
+  exposureSeconds: number,
+): number {
+  const turns = (flashesPerFrame / light.periodSeconds) * exposureSeconds;
+  const sinc = Math.sin(Math.PI * turns) / (Math.PI * turns);
+  return 400 * harmonicShare(light, flashesPerFrame) * Math.abs(sinc);
+}
 
 const film = fc.double({ min: 8, max: 30, noNaN: true });
 const flashes = fc.integer({ min: 1, max: 5 });

@@ -30,6 +30,9 @@ export function copiesOf(values: Values, exact: Exact) {
     fastSeconds,
     keep: keepSize(frames, frame, ownSeconds, isSilent ? 0 : KEEP_SOUND),
     frameBytes: tightFrameBits(widthPixels, heightPixels, bitDepth, sampling) / 8,
+    keepSoundBytes: isSilent ? 0 : bitRateBytes(ownSeconds, KEEP_SOUND),
+    /** Bits/s of picture and sound. */
+    watchRate,
     watchBytes: bitRateBytes(ownSeconds, watchRate),
     fastBytes: bitRateBytes(fastSeconds, watchRate),
     fastPercent: speedChangePercent(nativeFps, deliveryFps),

@@ -85,10 +85,11 @@ export const worksheet = defineWorksheet({
       pictures: [repeatPicture(pattern)],
     };
   },
-  working({ frameBytes }, told, values) {
+  working({ frameBytes, keepSoundBytes, watchRate }, told, values) {
     const native = formatQuantity(values.nativeFps, 'fps', 4);
     const delivery = formatQuantity(values.deliveryFps, 'fps', 4);
-    const withSound = values.sound === 'sound' ? ' and sound' : '';
+    const sound = keepSoundBytes === 0 ? '' : ` + ${formatBytes(keepSoundBytes, 4)}`;
+    const andSound = values.sound === 'sound' ? ', with the sound' : '';
     return [
       {
         words: 'The length tells how many pictures there are; the rate tells how long they run.',
@@ -99,17 +100,16 @@ export const worksheet = defineWorksheet({
         sum: `${told('frames')} ÷ ${delivery} = ${told('fastSeconds')}`,
       },
       {
-        words: 'File to keep: pictures times bytes of one picture, with nothing left out.',
-        sum: `${told('frames')} × ${formatBytes(frameBytes, 4)}${withSound} = ${told('uncompressedBytes')}`,
+        words: `File to keep: pictures times bytes of one picture, with nothing left out${andSound}.`,
+        sum: `${told('frames')} × ${formatBytes(frameBytes, 4)}${sound} = ${told('uncompressedBytes')}`,
       },
       {
         words: 'Lossless compression leaves 40 to 80 % of the pictures, by the grain.',
         sum: `${told('uncompressedBytes')} → ${told('keep')}`,
       },
       {
-        words:
-          'File to watch: running time times data rate, divided by 8 bits in a byte, is the size.',
-        sum: `${formatNumber(values.megabitsPerSecond)} Mbit/s${withSound} × ${told('ownSeconds')} ÷ 8 = ${told('watchBytes')}`,
+        words: `File to watch: data rate${andSound}, times running time, divided by 8 bits in a byte, is the size.`,
+        sum: `${formatQuantity(watchRate / 1e6, 'Mbps', 4)} × ${told('ownSeconds')} ÷ 8 = ${told('watchBytes')}`,
       },
     ];
   },

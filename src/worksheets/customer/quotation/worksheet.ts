@@ -102,12 +102,17 @@ export const worksheet = defineWorksheet({
       files: [{ fileName: 'quotation.csv', mediaType: 'text/csv', text: csvOf(table) }],
     };
   },
-  working({ sums }, told, { reelCount, minuteRule }) {
+  working({ sums, minutes }, told, { reelCount, minuteRule }) {
     return [
-      {
-        words: 'Minutes of all reels, to the hundredth.',
-        sum: `${reelCount} × ${told('reelSeconds')}${minuteRule === 'begun' ? ', begun minutes whole' : ''} = ${told('minutes')}`,
-      },
+      minuteRule === 'begun'
+        ? {
+            words: `Minutes of all reels; a reel of ${told('reelSeconds')} counts with its begun minute.`,
+            sum: `${reelCount} × ${formatNumber(minutes / reelCount, 7)} min = ${told('minutes')} min`,
+          }
+        : {
+            words: 'Minutes of all reels, to the hundredth.',
+            sum: `${reelCount} × ${told('reelSeconds')} = ${told('minutes')} min`,
+          },
       ...sums.lines.map((line) => ({
         words: `${line.label}: quantity times price, rounded to the cent.`,
         sum: `${formatNumber(line.quantity.valueOf(), 7)} × ${moneyOf(line.unitPrice)} = ${formatMoney(line.cents)}`,

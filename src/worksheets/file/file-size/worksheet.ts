@@ -88,7 +88,7 @@ export const worksheet = defineWorksheet({
     return [
       {
         words: 'Running time times frame rate gives the frames.',
-        sum: `${formatDuration(entries.runningSeconds)} × ${rate} = ${told('frames')}`,
+        sum: `${formatDuration(entries.runningSeconds)} × ${rate} → ${told('frames')}`,
       },
       layout === 'bit-rate'
         ? {
@@ -108,7 +108,10 @@ export const worksheet = defineWorksheet({
           'Sample rate times bits times channels times seconds, divided by 8, gives the sound.',
         sum: `${entries.soundRate} × ${entries.soundBits} × ${entries.channels} × ${formatNumber(entries.runningSeconds, 6)} ÷ 8 = ${told('soundBytes')}`,
       },
-      { words: 'Both together.', sum: told('totalBytes') },
+      {
+        words: 'Both together.',
+        sum: `${told('pictureBytes')} + ${told('soundBytes')} = ${told('totalBytes')}`,
+      },
     ];
   },
   cautions: [

@@ -105,7 +105,12 @@ export function findKeepList(entries: KeepEntries, exact: KeepRates) {
     /** The exposure fits into a dark gap, so nothing is sure. */
     hasDarkRows: canLeaveRowsDark(
       exposureSeconds,
-      bench.longestDarkFraction / Math.min(entries.filmFps, firstStretchFps),
+      // The slower the film, the longer the dark: the slowest stretch decides.
+      bench.longestDarkFraction /
+        Math.min(
+          entries.filmFps,
+          ...reel.stretches.map((stretch) => cameraFps / stretchRatio(stretch)),
+        ),
     ),
     /** The first camera frames, if rate and start are exactly as typed. */
     start: startOfList(entries, bench, reel, trust, firstStretchFps),

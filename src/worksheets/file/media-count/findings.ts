@@ -27,6 +27,7 @@ export function findMedia(entries: MediaEntries) {
   );
   // Once over the originals to make the sums, once over every copy to compare them.
   const passes = copies + 1;
+  const digestRate = entries.digestRate * 1e6;
   return {
     plan,
     copyBytes,
@@ -37,7 +38,9 @@ export function findMedia(entries: MediaEntries) {
     units: plan.unitsPerCopy * copies,
     writeSeconds: copySeconds(copyBytes, writeRate) * copies,
     passes,
-    checkSeconds: checksumSeconds(copyBytes, writeRate, entries.digestRate * 1e6) * passes,
+    /** Bytes/s: a medium is read as fast as it is written, and the sums are made meanwhile. */
+    checkRate: Math.min(writeRate, digestRate),
+    checkSeconds: checksumSeconds(copyBytes, writeRate, digestRate) * passes,
   };
 }
 

@@ -86,8 +86,9 @@ export const worksheet = defineWorksheet({
         sum: `${entries.copies} × ${told('copyBytes')} ÷ ${formatQuantity(found.writeRate / 1e6, 'MBps')} = ${told('writeSeconds')}`,
       },
       {
-        words: 'Checksums: once over the originals and once over every copy.',
-        sum: `${found.passes} passes = ${told('checkSeconds')}`,
+        words:
+          'Checksums: once over the originals and once over every copy, at the slower of reading and summing.',
+        sum: `${found.passes} × ${told('copyBytes')} ÷ ${formatQuantity(found.checkRate / 1e6, 'MBps')} = ${told('checkSeconds')}`,
       },
     ];
   },

@@ -21,8 +21,13 @@ function agreesWithPicture({ turn }: Way, { heads, lettering }: Values): boolean
   );
 }
 
+/** Which way time runs in film that lies so. */
+export function motionOf({ isTailFirst }: ThreadedFilm): 'backwards' | 'forwards' {
+  return isTailFirst ? 'backwards' : 'forwards';
+}
+
 function agreesWithMovement({ film }: Way, { motion }: Values): boolean {
-  return motion === 'not-looked' || motion === (film.isTailFirst ? 'backwards' : 'forwards');
+  return motion === 'not-looked' || motion === motionOf(film);
 }
 
 export function findWay(values: Values) {

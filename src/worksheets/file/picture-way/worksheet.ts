@@ -4,7 +4,7 @@ import { lookCommand } from '../../../core/file/recording-commands.ts';
 import { words } from '../../machine/answers.ts';
 import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import type { ResultTable } from '../../machine/types.ts';
-import { findWay, type Found } from './findings.ts';
+import { findWay, motionOf, type Found } from './findings.ts';
 import { inputs, PATHS } from './inputs.ts';
 import { causeWords, fileWords, handWords, turnWords, verdictFor } from './words.ts';
 
@@ -59,7 +59,7 @@ export const worksheet = defineWorksheet({
       tables: [pathsTable(found)],
     };
   },
-  working({ seen }, told) {
+  working({ seen }, told, { motion }) {
     const steps = [{ words: 'A film that lies right, seen on this path:', sum: told('expected') }];
     if (seen === undefined) {
       return [
@@ -81,6 +81,13 @@ export const worksheet = defineWorksheet({
       ...(film.fitsClaw
         ? []
         : [{ words: 'A single row of holes would then lie on the side without a claw.' }]),
+      ...(motion === 'not-looked' || motion === motionOf(film)
+        ? []
+        : [
+            {
+              words: `Film that lies so runs ${motionOf(film)}, and what was seen runs ${motion}: one of the two was seen wrongly.`,
+            },
+          ]),
     ];
   },
   cautions: [

@@ -67,17 +67,21 @@ export function answersOf(
   found: OffsetFindings,
   wasFound: boolean,
 ): OutcomeOf<AnswerKey>['answers'] {
-  const { status, separationMillimetres } = found;
+  const { status, separationFrames, separationMillimetres, separationSeconds } = found;
+  const unknown = words('not known for this system');
   return {
-    separation: quantity(found.separationFrames, 'frames', 4, {
-      note: status === undefined ? 'as you entered it' : STATUS_WORDS[status],
-    }),
-    separationLength: words(
+    separation:
+      separationFrames === undefined
+        ? unknown
+        : quantity(separationFrames, 'frames', 4, {
+            note: status === undefined ? 'as you entered it' : STATUS_WORDS[status],
+          }),
+    separationLength:
       separationMillimetres === undefined
-        ? 'not known for this system'
-        : formatQuantity(separationMillimetres, 'mm', 4),
-    ),
-    separationSeconds: quantity(found.separationSeconds, 's', 4),
+        ? unknown
+        : words(formatQuantity(separationMillimetres, 'mm', 4)),
+    separationSeconds:
+      separationSeconds === undefined ? unknown : quantity(separationSeconds, 's', 4),
     frameSeconds: quantity(found.frameSeconds, 's'),
     soundComes: words(comesWords(found.lateSeconds, wasFound)),
     offBySeconds: quantity(Math.abs(found.lateSeconds), 's'),

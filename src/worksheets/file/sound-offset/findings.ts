@@ -9,14 +9,14 @@ import {
 } from '../../../core/file/sound-separation.ts';
 import type { OffsetEntries } from './inputs.ts';
 
-/** The system chosen, and the separation typed or known. */
-function separationOf({ system, separationFrames: typed }: OffsetEntries): {
-  readonly frames: number;
+/** The system chosen, and the separation typed or known; an offset found by eye does without. */
+function separationOf({ system, separationFrames: typed, taken }: OffsetEntries): {
+  readonly frames: number | undefined;
   readonly known: SoundSystem | undefined;
 } {
   const known = system === 'other' ? undefined : findSoundSystem(system);
   const frames = typed ?? known?.framesAhead;
-  if (frames === undefined) {
+  if (frames === undefined && taken !== 'found') {
     throw new OutOfRangeError(
       'separationFrames',
       'nothing',
@@ -27,7 +27,7 @@ function separationOf({ system, separationFrames: typed }: OffsetEntries): {
 }
 
 /** Film frames by which the sound is late, from threading or as it was found. */
-function lateFramesOf(entries: OffsetEntries, separation: number): number {
+function lateFramesOf(entries: OffsetEntries, separation = 0): number {
   if (entries.taken === 'found') {
     const late = entries.foundWay === 'early' ? -entries.foundFrames : entries.foundFrames;
     return (late / entries.deliveryFps) * entries.filmFps;
@@ -43,13 +43,16 @@ export function findOffset(entries: OffsetEntries) {
   const lateFrames = lateFramesOf(entries, frames);
   const lateSeconds = lateFrames / filmFps;
   return {
+    /** Undefined for an offset found by eye on a system that is not known. */
     separationFrames: frames,
     /** How the separation is known; undefined for one that was typed. */
     status: separationFrames === undefined ? known?.status : undefined,
     /** Undefined for a system whose frame step is not known. */
     separationMillimetres:
-      known === undefined ? undefined : framesMillimetres(frames, known.stepMillimetres),
-    separationSeconds: framesSeconds(frames, filmFps),
+      known === undefined || frames === undefined
+        ? undefined
+        : framesMillimetres(frames, known.stepMillimetres),
+    separationSeconds: frames === undefined ? undefined : framesSeconds(frames, filmFps),
     frameSeconds: framesSeconds(1, filmFps),
     /** Negative where the sound comes early, here and below. */
     lateFrames,

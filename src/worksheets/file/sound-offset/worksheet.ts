@@ -30,7 +30,7 @@ export const worksheet = defineWorksheet({
       tables: [systemsTable()],
       // An offset of many seconds, as of a separate recorder, has no place on the strip.
       pictures:
-        Math.abs(lateFrames) > LONGEST_DRAWN_FRAMES
+        separationFrames === undefined || Math.abs(lateFrames) > LONGEST_DRAWN_FRAMES
           ? []
           : [soundStripPicture(separationFrames, lateFrames, filmFps, taken === 'beside-frame')],
     };

@@ -95,7 +95,7 @@ export const worksheet = defineWorksheet({
       },
       {
         words: 'A minute of picture, and the sound that was not changed.',
-        sum: `60 s × (${shown} ÷ ${taken} − 1) → ${told('lagPerMinuteSeconds')}`,
+        sum: `60 s × |${shown} ÷ ${taken} − 1| = ${told('lagPerMinuteSeconds')}`,
       },
     ];
   },

@@ -41,14 +41,14 @@ export function wholeFramesWorking(
     {
       words:
         'What the film frame and its dark leave after the exposure and one camera frame is the longest readout; it is never longer than a camera frame.',
-      sum: `P + c − T − 1 ÷ f_c = ${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)} − ${ms(1 / cameraFps)}: ${told('longestReadoutMilliseconds')}`,
+      sum: `P + c − T − 1 ÷ f_c = ${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)} − ${ms(1 / cameraFps)}, at most ${ms(1 / cameraFps)}: ${told('longestReadoutMilliseconds')}`,
     },
     ...(window === undefined
       ? []
       : [
           {
             words: 'Window times film rate is the share of whole camera frames in the long run.',
-            sum: `${ms(window)} ms × ${formatNumber(filmFps, 5)}: ${formatNumber(longRunShare * 100, 3)} %`,
+            sum: `${ms(window)} ms × ${formatNumber(filmFps, 5)}, at least 0: ${formatNumber(longRunShare * 100, 3)} %`,
           },
         ]),
     {

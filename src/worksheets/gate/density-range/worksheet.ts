@@ -3,6 +3,7 @@ import {
   filmRangeStops,
   type BracketPlan,
 } from '../../../core/gate/exposure-range.ts';
+import { densityTransmittance } from '../../../core/gate/density.ts';
 import { stopsRatio } from '../../../core/gate/light-stops.ts';
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
 import { quantity, words } from '../../machine/answers.ts';
@@ -122,10 +123,11 @@ export const worksheet = defineWorksheet({
   },
   find({ minimumDensity, maximumDensity, cameraStops, spacingStops }) {
     const filmStops = filmRangeStops(minimumDensity, maximumDensity);
+    const densityRange = maximumDensity - minimumDensity;
     return {
-      densityRange: maximumDensity - minimumDensity,
+      densityRange,
       filmStops,
-      contrast: stopsRatio(filmStops),
+      contrast: 1 / densityTransmittance(densityRange),
       plan: bracketPlan(filmStops, cameraStops, spacingStops),
     };
   },

@@ -8,6 +8,7 @@ import {
   filmDistanceMillimetres,
   largestSharpFNumber,
   lensExtensionMillimetres,
+  sensorDistanceMillimetres,
   magnification,
   waveDepthOfFieldMillimetres,
 } from '../../../core/gate/lens.ts';
@@ -37,6 +38,7 @@ export function findLensSetup(values: Values) {
     height: pictureHeightOf(pixelsAcross, pixelsDown, fillPercent, width.widthToHeight),
     scale,
     extensionMillimetres: lensExtensionMillimetres(focalLengthMillimetres, scale),
+    sensorDistanceMillimetres: sensorDistanceMillimetres(focalLengthMillimetres, scale),
     filmDistanceMillimetres: filmDistanceMillimetres(focalLengthMillimetres, scale),
     effective,
     lossStops: extensionLossStops(scale, pupilRatio),

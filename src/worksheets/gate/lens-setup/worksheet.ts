@@ -36,7 +36,9 @@ export const worksheet = defineWorksheet({
         magnification: quantity(setup.scale, 'one', 3, {
           note: 'Above 1 the image is larger than the film.',
         }),
-        extensionMillimetres: quantity(setup.extensionMillimetres, 'mm'),
+        extensionMillimetres: quantity(setup.extensionMillimetres, 'mm', 3, {
+          note: `The middle of the lens then stands ${formatQuantity(setup.sensorDistanceMillimetres, 'mm')} from the sensor.`,
+        }),
         filmDistanceMillimetres: quantity(setup.filmDistanceMillimetres, 'mm', 3, {
           note: 'To the middle of the lens; the free space before it is smaller.',
         }),

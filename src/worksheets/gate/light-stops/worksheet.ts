@@ -14,6 +14,15 @@ import { inputs } from './inputs.ts';
 /** Below this two exposures look alike side by side. Common practice, no source. */
 const ALIKE_STOPS = 0.05;
 
+/** Answers that add up to the change. */
+const STOPS_ADDED = [
+  'exposureStops',
+  'apertureStops',
+  'sensitivityStops',
+  'filterStops',
+  'lampStops',
+] as const;
+
 function findChange(values: ValuesOf<typeof inputs>) {
   const change = lightChange(
     {
@@ -127,11 +136,14 @@ export const worksheet = defineWorksheet({
         words: 'Lamp, in proportion to its light.',
         sum: `log2(${number(values.lampPercent)} % ÷ 100 %) = ${told('lampStops')}`,
       },
-      { words: 'Stops add up.', sum: told('totalStops') },
+      {
+        words: 'Stops add up.',
+        sum: `${STOPS_ADDED.map((key) => `(${told(key)})`).join(' + ')} = ${told('totalStops')}`,
+      },
       {
         words:
           'The f-number that gives it back: the last one times the root of the doublings, then the nearest on the lens.',
-        sum: `${number(values.toFNumber)} × 2^(${told('totalStops')} ÷ 2) = ${told('balancingFNumber')} → ${told('setFNumber')}`,
+        sum: `${number(values.toFNumber)} × 2^(${told('totalStops')} ÷ 2) = ${told('balancingFNumber')}; on the lens ${told('setFNumber')}`,
       },
     ];
   },

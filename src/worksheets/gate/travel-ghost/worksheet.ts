@@ -150,11 +150,11 @@ export const worksheet = defineWorksheet({
       {
         words:
           'At the start, half of what the blade is narrower, plus its lag, stays open; never less than nothing.',
-        sum: `${narrower} + (${lag}): ${told('uncoveredBeforeDegrees')}`,
+        sum: `${narrower} + (${lag}), at least 0 and at most ${move}: ${told('uncoveredBeforeDegrees')}`,
       },
       {
         words: 'At the end, half of what it is narrower, less its lag.',
-        sum: `${narrower} − (${lag}): ${told('uncoveredAfterDegrees')}`,
+        sum: `${narrower} − (${lag}), at least 0 and at most ${move}: ${told('uncoveredAfterDegrees')}`,
       },
       {
         words: 'The film travels this far in the open part; that is the length of the smear.',

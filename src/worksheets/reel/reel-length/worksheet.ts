@@ -100,7 +100,7 @@ export const worksheet = defineWorksheet({
         thicknessStep(found),
         {
           words: 'The same ring formula, solved for the outer diameter.',
-          sum: `√(${core}² + 4 × ${mean} × ${formatNumber(found.pack.film.millimetres, 5)} ÷ π) = ${told('outerDiameterMillimetres')}`,
+          sum: `√(${core}² + 4 × ${mean} × ${formatNumber(found.pack.film.millimetres, 5)} ÷ π) mm = ${told('outerDiameterMillimetres')}`,
         },
       ];
     }
@@ -108,7 +108,7 @@ export const worksheet = defineWorksheet({
       thicknessStep(found),
       {
         words: 'The area of the ring divided by the thickness gives the length.',
-        sum: `π × (${formatNumber(values.outerDiameterMillimetres, 4)}² − ${core}²) ÷ (4 × ${mean}) ≈ ${told('lengthMetres')}`,
+        sum: `π × (${formatNumber(values.outerDiameterMillimetres, 4)}² − ${core}²) mm² ÷ (4 × ${mean} mm) ≈ ${told('lengthMetres')}`,
       },
       {
         words:

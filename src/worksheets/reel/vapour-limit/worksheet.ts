@@ -132,7 +132,7 @@ export const worksheet = defineWorksheet({
   },
   working({ vapour, isMeasured }, told, values) {
     const { molarMassGrams, gramsPerMillilitre, lowerExplosivePercent } = vapour;
-    const toPpm = `${told('milligrams')} × ${MOLAR_LITRES} ÷ ${molarMassGrams} = ${told('ppm')}`;
+    const toPpm = `${told('milligrams')} × ${MOLAR_LITRES} L/mol ÷ ${molarMassGrams} g/mol = ${told('ppm')}`;
     const estimate = {
       words: 'Liquid an hour times its density, divided by the air that leaves in an hour.',
       sum: `${formatNumber(values.millilitresPerHour)} mL × ${gramsPerMillilitre} g/mL ÷ (${formatNumber(values.roomCubicMetres)} m³ × ${formatNumber(values.airChangesPerHour)}) = ${told('milligrams')}`,

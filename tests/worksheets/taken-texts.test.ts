@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import { answersAsCsv, answersAsJson, answersAsText } from '../../src/ui/answers-as-text.ts';
+import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import type { ResultFile, Worksheet } from '../../src/worksheets/machine/types.ts';
+import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
+import { readExamples } from '../content/read-content.ts';
+import { commandFaults, faultsOf, takenTextFaults } from './outcome-faults.ts';
+import { knownEntries, seededChance, seedOf } from './random-entries.ts';
+
+/** A file that writes its text only when it is taken. */
+class LateFile implements ResultFile {
+  readonly fileName = 'late.csv';
+  readonly mediaType = 'text/csv';
+  readonly #text: string;
+  constructor(text: string) {
+    this.#text = text;
+  }
+  get text(): string {
+    return this.#text;
+  }
+}
+
+/** What is wrong with all that a reader can take away from a filled-in sheet. */
+function faultsOfTaken(worksheet: Worksheet, entries: Entries): readonly string[] {
+  const evaluation = evaluate(worksheet, entries);
+  const { outcome } = evaluation;
+  if (outcome === undefined) return [];
+  const text = answersAsText(worksheet, entries, outcome);
+  const json: unknown = JSON.parse(answersAsJson(worksheet, entries, outcome));
+  const csv = answersAsCsv(worksheet, entries, outcome);
+  return [
+    ...faultsOf(worksheet.inputs, evaluation),
+    ...takenTextFaults({ fileName: 'sheet.txt', mediaType: 'text/plain', text }, 'the text'),
+    ...takenTextFaults({ fileName: 'sheet.csv', mediaType: 'text/csv', text: csv }, 'the table'),
+    ...(JSON.stringify(json).includes('null') ? ['the JSON holds a null'] : []),
+    ...(text.includes(outcome.verdict.sentence) ? [] : ['the text leaves out the verdict']),
+    ...Object.values(outcome.answers)
+      .filter((answer) => !text.includes(answer.text) || !csv.includes(answer.label.split('"')[0]!))
+      .map(({ label }) => `the text or the table leaves out “${label}”`),
+  ];
+}
+
+describe('texts to take away', () => {
+  it.each([...worksheets.values()])(
+    '$id: they are whole for examples and random entries',
+    (sheet) => {
+      const chance = seededChance(seedOf(`${sheet.id} texts`));
+      const random = Array.from({ length: 40 }, () => knownEntries(sheet.inputs, chance).entries);
+      const examples = (readExamples().get(sheet.id) ?? []).map(({ inputs }) =>
+        fillEntries(sheet.inputs, inputs),
+      );
+      const faults = [...examples, ...random].flatMap((entries) =>
+        faultsOfTaken(sheet, entries).map((fault) => ({ entries, fault })),
+      );
+      expect(faults.slice(0, 3)).toEqual([]);
+    },
+  );
+
+  it('of the keep list name each film frame once, in order, beside a camera frame and its time', () => {
+    for (const { inputs, id } of readExamples().get('keep-list')!) {
+      const worksheet = findWorksheet('keep-list');
+      const file = evaluate(worksheet, inputs).outcome!.files![0]!;
+      const [heading, ...lines] = file.text.trimEnd().split('\n');
+      expect(heading).toBe('film_frame,camera_frame,time,whole');
+      expect(lines, id).toHaveLength(Number(inputs['filmFrames']));
+      let last = -1;
+      lines.forEach((line, index) => {
+        const [film, camera, time, trust] = line.split(',');
+        expect(Number(film)).toBe(index);
+        expect(Number(camera)).toBeGreaterThan(last);
+        last = Number(camera);
+        // Camera frames are 1/25, 1/50 or 1/100 s apart, so six decimals hold the time exactly.
+        expect(Number(time) * Number(inputs['cameraFps'])).toBeCloseTo(last, 3);
+        expect(['sure', 'unsure']).toContain(trust);
+      });
+      const sure = lines.filter((line) => line.endsWith(',sure')).length;
+      const answer = evaluate(worksheet, inputs).outcome!.answers['sureFilmFrames']!;
+      expect(sure).toBe(answer.value);
+    }
+  });
+});
+
+describe('the search for broken texts', () => {
+  it('sees into a file that writes its text only when it is taken', () => {
+    const { outcome, working } = evaluate(findWorksheet('keep-list'), {});
+    const faults = (text: string): readonly string[] =>
+      faultsOf(findWorksheet('keep-list').inputs, {
+        messages: {},
+        outcome: { ...outcome!, files: [new LateFile(text)] },
+        working: working!,
+      });
+    expect(faults('a,b\n1,2\n')).toEqual([]);
+    expect(faults('a,b\n1,NaN\n')).toHaveLength(1);
+    expect(faults('a,b\n1,2,3\n')).toHaveLength(1);
+    expect(faults('a,b\n"1,5",2\n')).toEqual([]);
+    expect(faults('a,b\n')).toHaveLength(1);
+    expect(faults('')).not.toEqual([]);
+  });
+
+  it('sees a command that would not run as one line', () => {
+    expect(commandFaults('ffmpeg -i "a.mkv" b.mkv', 'it')).toEqual([]);
+    expect(commandFaults('ffmpeg -i "a.mkv b.mkv', 'it')).toHaveLength(1);
+    expect(commandFaults('ffmpeg\n-i', 'it')).toHaveLength(1);
+    expect(commandFaults('ffmpeg -r undefined', 'it')).toHaveLength(1);
+  });
+});
