@@ -11,11 +11,12 @@ const { framesAhead } = findSoundSystem('16mm-optical');
 
 /** Pieces of the head leader from outside in: where each starts and ends, and how it is filled. */
 const PIECES = [
-  { from: 20, to: 170, style: 'o' },
-  { from: 170, to: 220, style: 'o' },
-  { from: 220, to: 320, style: 'w' },
-  { from: 320, to: 420, style: 'o' },
-  { from: 420, to: 480, style: 'n' },
+  { from: 20, to: 160, style: 'o' },
+  { from: 160, to: 210, style: 'o' },
+  { from: 210, to: 290, style: 'w' },
+  { from: 290, to: 350, style: 'u' },
+  { from: 350, to: 430, style: 'o' },
+  { from: 430, to: 484, style: 'n' },
 ] as const;
 
 const SECOND = 366;
@@ -27,23 +28,23 @@ const ticks = Array.from({ length: 41 }, (_, index) => `M${35 + index * FRAME} $
 export const drawing = lineDrawing({
   id: 'start-mark',
   title: 'Head leader with a start mark for picture and sound',
-  description: `Above, the leader from outside in: white with number and HEAD, a start mark, clear film, a ruled pattern, black, then the pictures. Below, the start mark of 16 mm film with an optical track: one frame is punched, and the track is punched ${framesAhead} frames nearer the head, so that the flash is seen and the pop is heard at the same moment.`,
+  description: `Above, the leader from outside in: white with number and HEAD, a start mark, clear film, neutral grey, a ruled pattern, black, then the pictures. Below, the start mark of 16 mm film with an optical track: one frame is punched, and the track is punched ${framesAhead} frames nearer the head, so that the flash is seen and the pop is heard at the same moment.`,
   height: 526,
   marks: [
     ...PIECES.map(
       ({ from, to, style }) =>
         rect(style, from, Y, to - from, HEIGHT) + rect('e', from, Y, to - from, HEIGHT),
     ),
-    sign(95, Y + 48, 'HEAD'),
-    circle('n', 195, Y + 37, 12),
+    sign(90, Y + 48, 'HEAD'),
+    circle('n', 185, Y + 37, 12),
     path(
       't',
-      'M330 122v54M345 122v54M360 122v54M375 122v54M390 122v54M405 122v54M322 132h96M322 149h96M322 166h96',
+      'M362 122v54M376 122v54M390 122v54M404 122v54M418 122v54M354 132h72M354 149h72M354 166h72',
     ),
     stripMark({
-      x: 480,
+      x: 484,
       y: Y,
-      step: 60,
+      step: 58,
       frames: 3,
       width: HEIGHT,
       lies: 'across',
@@ -67,22 +68,31 @@ export const drawing = lineDrawing({
       text: 'name',
       note: 'number, gauge',
       term: 'leader',
-      x: 92,
+      x: 90,
       y: 220,
       anchor: 'middle',
-      to: point(92, Y + 66),
+      to: point(90, Y + 66),
     },
-    { text: 'start mark', x: 185, y: 76, anchor: 'middle', to: point(195, Y + 26) },
+    { text: 'start mark', x: 185, y: 76, anchor: 'middle', to: point(185, Y + 26) },
     {
       text: 'clear',
-      note: 'light, white',
-      x: 262,
+      note: 'white',
+      x: 236,
       y: 220,
       anchor: 'middle',
-      to: point(262, Y + 66),
+      to: point(246, Y + 66),
     },
-    { text: 'ruled', note: 'square?', x: 400, y: 76, anchor: 'middle', to: point(390, Y + 10) },
-    { text: 'black', x: 450, y: 220, anchor: 'middle', to: point(450, Y + 66) },
+    { text: 'ruled', x: 390, y: 76, anchor: 'middle', to: point(390, Y + 10) },
+    {
+      text: 'grey',
+      note: 'known density',
+      term: 'density',
+      x: 346,
+      y: 220,
+      anchor: 'middle',
+      to: point(320, Y + 66),
+    },
+    { text: 'black', x: 457, y: 220, anchor: 'middle', to: point(457, Y + 66) },
     {
       text: 'pictures',
       term: 'film-frame',
