@@ -1,4 +1,4 @@
-import { at, circle, letterF, line, path, rect, shape } from './marks.ts';
+import { at, circle, letterF, line, path, rect } from './marks.ts';
 
 /** A lamp in its house, from the side; light goes right. */
 export const lampMark = (x: number, y: number): string =>
@@ -60,16 +60,6 @@ export function rulerMark(x: number, y: number, width: number, step: number): st
   }
   return rect('o', x - 10, y, width + 20, 34, 2) + marks.join('');
 }
-
-/** A hand of a bench worker in a cotton glove is not drawn; a pair of finger tips stands for it. */
-export const fingerMark = (x: number, y: number, side: 1 | -1): string =>
-  path(
-    'o',
-    `M${x} ${y}q${side * -2} -12 ${side * 12} -12h${side * 40}v26h${side * -38}q${side * -14} 0 ${side * -14} -14z`,
-  ) + path('t', `M${x + side * 6} ${y - 4}q${side * 7} 3 0 9`);
-
-/** Light between two openings. */
-export const lightMark = (...places: readonly number[]): string => shape('w', ...places);
 
 /** Marks turned and moved: `mirrored` first swaps left and right. */
 export const turned = (

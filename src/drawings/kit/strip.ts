@@ -20,10 +20,6 @@ export interface Strip {
 
 const HOLE = { along: 13, over: 16, margin: 7 } as const;
 
-/** Size of a strip on the sheet. */
-export const stripSize = ({ step, frames, width, lies }: Strip): readonly [number, number] =>
-  lies === 'across' ? [step * frames, width] : [width, step * frames];
-
 /** A rectangle given along and over the film, as it lies on the sheet. */
 export function onStrip(
   strip: Strip,
@@ -54,9 +50,6 @@ export function holePlaces({ frames, step, holesAt }: Strip): readonly number[] 
     ? Array.from({ length: frames - 1 }, (_, index) => (index + 1) * step)
     : Array.from({ length: frames }, (_, index) => (index + 0.5) * step);
 }
-
-/** Where a hole lies over the film. */
-export const holeOver = (strip: Strip): number => (holeRows(strip)[0] ?? 0) + HOLE.over / 2;
 
 const holeIn = (strip: Strip, along: number, row: number): string =>
   onStrip(strip, 'o', along - HOLE.along / 2, row, HOLE.along, HOLE.over, 3);
