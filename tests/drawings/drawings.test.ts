@@ -17,7 +17,9 @@ import {
   namesShown,
 } from './drawing-faults.ts';
 
-const tokenSheet = readFileSync(join(projectFolder, 'src/styles/tokens.css'), 'utf8');
+const tokenSheets = ['tokens', 'drawing-tokens'].map((name) =>
+  readFileSync(join(projectFolder, `src/styles/${name}.css`), 'utf8'),
+);
 
 const glossary = z
   .array(z.looseObject({ id: z.string() }))
@@ -25,7 +27,7 @@ const glossary = z
 const terms = new Set(glossary.map(({ id }) => id));
 
 describe.each(DRAWINGS)('the drawing $id', (drawing) => {
-  const svg = renderDrawing(drawing, tokenSheet);
+  const svg = renderDrawing(drawing, tokenSheets);
 
   test('has a title, and says to who does not see it what is to be seen', () => {
     expect(drawing.title.length).toBeGreaterThan(10);

@@ -17,12 +17,16 @@ const TOKENS = [
 
 const NAMED = new RegExp(`^\\s*--(?:${TOKENS.join('|')}): [^;]+;`, 'gmu');
 
-/** The declarations of used tokens in the part of the style sheet from a mark to the next brace. */
-function declared(tokenSheet: string, mark: string): string {
-  const from = tokenSheet.indexOf(mark);
-  if (from < 0) throw new RangeError(`the tokens have no “${mark}”`);
-  const block = tokenSheet.slice(from, tokenSheet.indexOf('}', from));
-  return (block.match(NAMED) ?? []).map((each) => each.trim()).join('');
+/** The declarations of used tokens in the part of each style sheet from a mark to the next brace. */
+function declared(tokenSheets: readonly string[], mark: string): string {
+  return tokenSheets
+    .flatMap((sheet) => {
+      const from = sheet.indexOf(mark);
+      if (from < 0) throw new RangeError(`the tokens have no “${mark}”`);
+      return sheet.slice(from, sheet.indexOf('}', from)).match(NAMED) ?? [];
+    })
+    .map((each) => each.trim())
+    .join('');
 }
 
 /** From here on the drawing is wide enough for its words; below, letters stand for them. */
@@ -116,15 +120,15 @@ const leaderOf = ({ x, y, to }: Label): string =>
  * The drawing as a file of its own. It follows the colours of the page it stands in, and shows letters
  * instead of words where it is narrow.
  *
- * @param tokenSheet  text of the book's style sheet of tokens
+ * @param tokenSheets  texts of the style sheets of tokens: the book's, and the drawings' own
  */
-export function renderDrawing(drawing: LineDrawing, tokenSheet: string): string {
+export function renderDrawing(drawing: LineDrawing, tokenSheets: readonly string[]): string {
   const { title, description, left, width, height, marks, labels } = drawing;
   const keys = keysOf(labels);
   const style =
-    `:root{color-scheme:light dark;${declared(tokenSheet, ':root {')}}` +
-    `@media (prefers-contrast:more){:root{${declared(tokenSheet, '(prefers-contrast: more)')}}}` +
-    `@media (forced-colors:active){:root{${declared(tokenSheet, '(forced-colors: active)')}}}${RULES}`;
+    `:root{color-scheme:light dark;${declared(tokenSheets, ':root {')}}` +
+    `@media (prefers-contrast:more){:root{${declared(tokenSheets, '(prefers-contrast: more)')}}}` +
+    `@media (forced-colors:active){:root{${declared(tokenSheets, '(forced-colors: active)')}}}${RULES}`;
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="${left} 0 ${width} ${height}" role="img" aria-labelledby="title description">` +
     `<title id="title">${escaped(title)}</title><desc id="description">${escaped(description)}</desc>` +
