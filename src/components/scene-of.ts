@@ -28,7 +28,12 @@ export interface Scene {
   readonly still: string;
 }
 
-function lookOf(id: string): Look {
+/**
+ * A look by its id.
+ *
+ * @throws {Error} that names what is known
+ */
+export function lookOf(id: string): Look {
   if (!Object.hasOwn(LOOKS, id)) {
     throw new Error(`no look “${id}”. Known: ${Object.keys(LOOKS).join(', ')}`);
   }
@@ -43,8 +48,13 @@ function benchFromText(text: string): BenchNumbers {
 
 const SUBJECT = 'A home movie: two scullers and a cox pass a boathouse, a child on a jetty waves.';
 
+/** Name of the still of a scene: the same for the same picture. */
+export function stillName(data: SceneData): string {
+  return createHash('sha256').update(JSON.stringify(data)).digest('hex').slice(0, 12);
+}
+
 /** How the light of a side differs from strip to strip. */
-function lightWords(side: Side): string {
+export function lightWords(side: Side): string {
   const { swing } = safePlay(shownOf(side), side.view, side.tone, 1);
   if (swing < 0.0005) return 'all alike in light';
   const percent = swing < 0.1 ? (swing * 100).toFixed(1) : String(Math.round(swing * 100));
@@ -86,6 +96,5 @@ export function sceneOf({ entries, against, look: id }: SceneProps): Scene {
   const starts = startOf(look);
   const sides = second === undefined ? [first] : [first, second];
   const data: SceneData = { sides: sides.map(sideData), starts };
-  const still = createHash('sha256').update(JSON.stringify(data)).digest('hex').slice(0, 12);
-  return { data, alternative: alternativeOf(sides, starts, look), still };
+  return { data, alternative: alternativeOf(sides, starts, look), still: stillName(data) };
 }
