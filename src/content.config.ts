@@ -1,7 +1,12 @@
 import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
-import { withCheckedFrontmatter, yamlFolder, yamlList } from './book/content-loaders.ts';
+import {
+  orderedYamlList,
+  withCheckedFrontmatter,
+  yamlFolder,
+  yamlList,
+} from './book/content-loaders.ts';
 import { benchSchema } from './schemas/bench.ts';
 import { chapterSchema } from './schemas/chapter.ts';
 import { editionSchema } from './schemas/edition.ts';
@@ -57,11 +62,11 @@ export const collections = {
     schema: practiceSchema,
   }),
   faults: defineCollection({
-    loader: yamlList('content/faults.yaml', faultSchema),
+    loader: orderedYamlList('content/faults.yaml', faultSchema),
     schema: faultSchema,
   }),
   troubles: defineCollection({
-    loader: yamlList('content/troubles.yaml', troubleSchema),
+    loader: orderedYamlList('content/troubles.yaml', troubleSchema),
     schema: troubleSchema,
   }),
   searchWords: defineCollection({

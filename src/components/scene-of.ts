@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { safePlay } from '../scene/camera/flash-safety.ts';
 import type { BenchNumbers } from '../scene/camera/setting.ts';
-import { LOOKS, sideOf, type LookId } from '../scene/looks/looks.ts';
+import { LOOKS, sideOf, soundBeside, type LookId } from '../scene/looks/looks.ts';
 import type { Look } from '../scene/looks/look.ts';
 import { sideData, type SceneData } from '../scene/scene-data.ts';
 import { shownOf, type Side } from '../scene/side.ts';
@@ -13,7 +13,7 @@ import { allEntriesFromText } from './entries-from-text.ts';
 export interface SceneProps {
   /** Entries of the bench, as in the flash match: `filmFps=18; exposureSeconds=1/50`. */
   readonly entries?: string | undefined;
-  /** Entries of the second side, right of the divider. */
+  /** The second side, right of the divider: entries, or a look; `sound` is the same without the fault. */
   readonly against?: string | undefined;
   /** A fault by its id. */
   readonly look?: string | undefined;
@@ -66,10 +66,16 @@ function alternativeOf(
   sides: readonly Side[],
   starts: SceneData['starts'],
   look: Look | undefined,
+  other: Look | undefined,
 ): string {
   const [first, second] = sides;
   if (first === undefined) return SUBJECT;
-  if (starts === 'picture') return `${SUBJECT} ${look?.name ?? 'One picture'}.`;
+  if (starts === 'picture') {
+    const name = look?.name ?? 'One picture';
+    return other === undefined
+      ? `${SUBJECT} ${name}.`
+      : `${SUBJECT} Left of the line: ${name}. Right of it: ${other.name}.`;
+  }
   const strips = 'Thirteen pictures in a row, an upright strip of each';
   const words =
     second === undefined
@@ -92,9 +98,17 @@ export function sceneOf({ entries, against, look: id }: SceneProps): Scene {
   const plain: Look = { name: '', view: 'camera' };
   const bench = entries === undefined ? undefined : benchFromText(entries);
   const first = sideOf(look ?? plain, bench);
-  const second = against === undefined ? undefined : sideOf(plain, benchFromText(against));
+  const isLook = against !== undefined && Object.hasOwn(LOOKS, against);
+  const other = isLook ? lookOf(against) : undefined;
+  const second = secondSide();
   const starts = startOf(look);
   const sides = second === undefined ? [first] : [first, second];
   const data: SceneData = { sides: sides.map(sideData), starts };
-  return { data, alternative: alternativeOf(sides, starts, look), still: stillName(data) };
+  return { data, alternative: alternativeOf(sides, starts, look, other), still: stillName(data) };
+
+  function secondSide(): Side | undefined {
+    if (against === undefined) return undefined;
+    if (other === undefined) return sideOf(plain, benchFromText(against));
+    return against === 'sound' ? soundBeside(look ?? plain) : sideOf(other, bench);
+  }
 }

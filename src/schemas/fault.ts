@@ -18,6 +18,8 @@ const groups = Object.keys(FAULT_GROUPS) as [FaultGroup, ...FaultGroup[]];
 /** A fault as one sees it: its picture, why it is there, and what to do. */
 export const faultSchema = z
   .strictObject({
+    /** Place in its file, from 0; the loader counts. */
+    place: z.number().optional(),
     /** Kebab-case id, also the anchor. */
     id: z.string().regex(/^[a-z0-9-]+$/),
     /** What it is called by someone who sees it for the first time. */

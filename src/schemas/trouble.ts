@@ -3,6 +3,8 @@ import { z } from 'astro/zod';
 /** A line of “What do you see?” on the front page. */
 export const troubleSchema = z
   .strictObject({
+    /** Place in its file, from 0; the loader counts. */
+    place: z.number().optional(),
     /** Kebab-case id. */
     id: z.string().regex(/^[a-z0-9-]+$/),
     /** What is seen, heard or smelled, in everyday words. */

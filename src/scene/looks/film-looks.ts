@@ -12,6 +12,9 @@ function smear(bladeDegrees: number, lagDegrees: number): Partial<FilmFaults> {
   };
 }
 
+/** Gains of light that make the middle grey of half-faded film grey again; its shadows stay off. */
+const HALF_FADED_BALANCE = [0.63, 1.035, 0.85] as const;
+
 /** Faults that lie on the film. */
 export const FILM_LOOKS = {
   dust: { name: 'Dust', film: { dust: 2.2 } },
@@ -21,6 +24,11 @@ export const FILM_LOOKS = {
   fog: { name: 'Light has got in at the side', film: { fog: 1 }, filmFrame: 41 },
   faded: { name: 'Faded dye', film: { fade: 1 } },
   'half-faded': { name: 'Dye half faded', film: { fade: 0.5 } },
+  rebalanced: {
+    name: 'Dye half faded, colours balanced afterwards',
+    film: { fade: 0.5 },
+    tone: { balance: HALF_FADED_BALANCE },
+  },
   coarse: { name: 'Coarse grain', film: { grain: 2 } },
   splice: { name: 'Splice jumps', film: { spliceJump: 2.4 }, filmFrame: 66, wants: 'strips' },
   'torn-holes': { name: 'Torn holes', film: { torn: 1 }, filmFrame: 50 },
