@@ -12,8 +12,8 @@ function smear(bladeDegrees: number, lagDegrees: number): Partial<FilmFaults> {
   };
 }
 
-/** Gains of light that make the middle grey of half-faded film grey again; its shadows stay off. */
-const HALF_FADED_BALANCE = [0.63, 1.035, 0.85] as const;
+/** Gains of light that make the whites of half-faded film white again; its shadows stay off. */
+const HALF_FADED_BALANCE = [0.877, 1.104, 1.012] as const;
 
 /** Faults that lie on the film. */
 export const FILM_LOOKS = {
