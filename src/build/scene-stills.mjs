@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'node-html-parser';
 import sharp from 'sharp';
+import { underLoupe } from '../scene/loupe-still.ts';
 import { makeStills } from '../scene/still.ts';
 
 // The stills of scenes: what a page shows before a scene is touched, without scripts and on paper.
@@ -34,21 +35,35 @@ export async function encoded(pixels, { width, mostBytes }) {
   throw new Error(`a still of ${width} pixels is heavier than ${mostBytes} bytes at any quality`);
 }
 
-/** Every scene of the built pages, by the name of its still. */
+/** Every scene of the built pages, by the name of its still, with the widths that are shown. */
 async function scenesIn(folder) {
   const scenes = new Map();
   for (const name of await readdir(folder, { recursive: true })) {
     if (!name.endsWith('.html')) continue;
     const html = await readFile(join(folder, name), 'utf8');
-    if (!html.includes('<scene-view')) continue;
-    for (const element of parse(html).querySelectorAll('scene-view')) {
-      scenes.set(
-        element.getAttribute('data-still'),
-        JSON.parse(element.getAttribute('data-scene')),
-      );
+    if (!html.includes('data-still')) continue;
+    for (const element of parse(html).querySelectorAll('[data-still]')) {
+      const name = element.getAttribute('data-still');
+      const widths = (element.getAttribute('data-widths') ?? '640 320').split(' ').map(Number);
+      const known = scenes.get(name)?.widths ?? [];
+      scenes.set(name, {
+        scene: JSON.parse(element.getAttribute('data-scene')),
+        widths: [...new Set([...known, ...widths])],
+      });
     }
   }
   return scenes;
+}
+
+/** Draws stills of one width; what is seen under the loupe is a part of the widest. */
+export function stillsOf(width) {
+  const { width: widest } = SIZES[0];
+  const draw = makeStills(makePaper, width);
+  const drawWidest = makeStills(makePaper, widest);
+  return (scene) =>
+    scene.starts === 'loupe'
+      ? underLoupe(drawWidest(scene), widest, width, scene.loupeAt)
+      : draw(scene);
 }
 
 /**
@@ -65,8 +80,9 @@ export function sceneStills() {
         const scenes = await scenesIn(folder);
         await mkdir(join(folder, 'scenes'), { recursive: true });
         for (const size of SIZES) {
-          const draw = makeStills(makePaper, size.width);
-          for (const [name, scene] of scenes) {
+          const draw = stillsOf(size.width);
+          for (const [name, { scene, widths }] of scenes) {
+            if (!widths.includes(size.width)) continue;
             const image = await encoded(draw(scene), size);
             await writeFile(join(folder, 'scenes', `${name}-${size.width}.webp`), image);
           }

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { safePlay } from '../scene/camera/flash-safety.ts';
 import type { BenchNumbers } from '../scene/camera/setting.ts';
-import { LOOKS, sideOf, type LookId } from '../scene/looks/looks.ts';
+import { LOOKS, sideOf, soundBeside, type LookId } from '../scene/looks/looks.ts';
 import type { Look } from '../scene/looks/look.ts';
 import { sideData, type SceneData } from '../scene/scene-data.ts';
 import { shownOf, type Side } from '../scene/side.ts';
@@ -13,7 +13,7 @@ import { allEntriesFromText } from './entries-from-text.ts';
 export interface SceneProps {
   /** Entries of the bench, as in the flash match: `filmFps=18; exposureSeconds=1/50`. */
   readonly entries?: string | undefined;
-  /** Entries of the second side, right of the divider. */
+  /** The second side, right of the divider: entries, or a look; `sound` is the same without the fault. */
   readonly against?: string | undefined;
   /** A fault by its id. */
   readonly look?: string | undefined;
@@ -28,7 +28,12 @@ export interface Scene {
   readonly still: string;
 }
 
-function lookOf(id: string): Look {
+/**
+ * A look by its id.
+ *
+ * @throws {Error} that names what is known
+ */
+export function lookOf(id: string): Look {
   if (!Object.hasOwn(LOOKS, id)) {
     throw new Error(`no look “${id}”. Known: ${Object.keys(LOOKS).join(', ')}`);
   }
@@ -43,8 +48,13 @@ function benchFromText(text: string): BenchNumbers {
 
 const SUBJECT = 'A home movie: two scullers and a cox pass a boathouse, a child on a jetty waves.';
 
+/** Name of the still of a scene: the same for the same picture. */
+export function stillName(data: SceneData): string {
+  return createHash('sha256').update(JSON.stringify(data)).digest('hex').slice(0, 12);
+}
+
 /** How the light of a side differs from strip to strip. */
-function lightWords(side: Side): string {
+export function lightWords(side: Side): string {
   const { swing } = safePlay(shownOf(side), side.view, side.tone, 1);
   if (swing < 0.0005) return 'all alike in light';
   const percent = swing < 0.1 ? (swing * 100).toFixed(1) : String(Math.round(swing * 100));
@@ -56,10 +66,16 @@ function alternativeOf(
   sides: readonly Side[],
   starts: SceneData['starts'],
   look: Look | undefined,
+  other: Look | undefined,
 ): string {
   const [first, second] = sides;
   if (first === undefined) return SUBJECT;
-  if (starts === 'picture') return `${SUBJECT} ${look?.name ?? 'One picture'}.`;
+  if (starts === 'picture') {
+    const name = look?.name ?? 'One picture';
+    return other === undefined
+      ? `${SUBJECT} ${name}.`
+      : `${SUBJECT} Left of the line: ${name}. Right of it: ${other.name}.`;
+  }
   const strips = 'Thirteen pictures in a row, an upright strip of each';
   const words =
     second === undefined
@@ -82,10 +98,17 @@ export function sceneOf({ entries, against, look: id }: SceneProps): Scene {
   const plain: Look = { name: '', view: 'camera' };
   const bench = entries === undefined ? undefined : benchFromText(entries);
   const first = sideOf(look ?? plain, bench);
-  const second = against === undefined ? undefined : sideOf(plain, benchFromText(against));
+  const isLook = against !== undefined && Object.hasOwn(LOOKS, against);
+  const other = isLook ? lookOf(against) : undefined;
+  const second = secondSide();
   const starts = startOf(look);
   const sides = second === undefined ? [first] : [first, second];
   const data: SceneData = { sides: sides.map(sideData), starts };
-  const still = createHash('sha256').update(JSON.stringify(data)).digest('hex').slice(0, 12);
-  return { data, alternative: alternativeOf(sides, starts, look), still };
+  return { data, alternative: alternativeOf(sides, starts, look, other), still: stillName(data) };
+
+  function secondSide(): Side | undefined {
+    if (against === undefined) return undefined;
+    if (other === undefined) return sideOf(plain, benchFromText(against));
+    return against === 'sound' ? soundBeside(look ?? plain) : sideOf(other, bench);
+  }
 }

@@ -1,6 +1,7 @@
 import { USUAL_FILE, type FileWay } from './camera/views.ts';
 import { NEUTRAL, type Tone } from './camera/tone.ts';
 import { SOUND_FILM, type FilmFaults } from './gate/film-faults.ts';
+import type { LoupePlace } from './looks/look.ts';
 import type { Side } from './side.ts';
 
 /** A side with what is usual left out, so that a page stays light. */
@@ -43,6 +44,10 @@ export function sideData({ film, tone, file, ...rest }: Side): SideData {
 export interface SceneData {
   /** One picture, or two either side of the divider. */
   readonly sides: readonly SideData[];
-  /** Whether it starts as thirteen pictures in strips, or as one picture. */
-  readonly starts: 'strips' | 'picture';
+  /** Whether it starts as thirteen pictures in strips, as one picture, or as a part of it enlarged. */
+  readonly starts: 'strips' | 'picture' | 'loupe';
+  /** Where the loupe is held. */
+  readonly loupeAt?: LoupePlace;
+  /** Place of the divider, share of the width; in the middle when left out. */
+  readonly split?: number;
 }

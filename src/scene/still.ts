@@ -45,21 +45,23 @@ export function makeStills(makeSheet: MakeSheet, width: number): DrawStill {
     }
   }
 
-  return ({ sides, starts }) => {
+  function draw({ sides, starts, split = 0.5 }: SceneData): Uint32Array<ArrayBuffer> {
     const out = new Uint32Array(width * height);
     const [first, second] = sides;
     if (first === undefined) throw new Error('a scene needs a side');
     sidePicture(first, starts, out);
-    if (second === undefined) return out;
-    // Two sides: the divider stands in the middle, at a strip's edge.
+    if (second === undefined || split === 1) return out;
+    // Two sides: in strips the divider stands at a strip's edge.
     const other = new Uint32Array(out.length);
     sidePicture(second, starts, other);
-    const middle = dividerColumn(0.5, width, starts === 'strips');
+    const middle = dividerColumn(split, width, starts === 'strips');
     for (let row = 0; row < height; row += 1) {
       const [from, to] = [row * width + middle, (row + 1) * width];
       out.set(other.subarray(from, to), from);
       out.fill(LINE, from - 1, from + 1);
     }
     return out;
-  };
+  }
+
+  return draw;
 }

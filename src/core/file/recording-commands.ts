@@ -130,3 +130,14 @@ export const CAMERA_CHECKSUM_COMMANDS = {
  * @source ffmpeg-documentation
  */
 export const COUNT_PICTURES_COMMAND = `ffprobe -v error -select_streams v:0 -count_packets -show_entries stream=nb_read_packets -of default=noprint_wrappers=1:nokey=1 "${FILE_NAMES.recording}"`;
+
+/**
+ * Command that puts the parts of a recording together which a camera cut for its card, in the order of
+ * a list, without compressing anything anew.
+ *
+ * Model: packets of picture and sound are copied one after the other. The parts must be of one camera
+ * and one setting.
+ *
+ * @source ffmpeg-documentation
+ */
+export const JOIN_PARTS_COMMAND = `ffmpeg -f concat -safe 0 -i ${FILE_NAMES.parts} -map 0:v -map "0:a?" -c copy "${FILE_NAMES.recording}"`;

@@ -51,18 +51,22 @@ export const SHUTTER_LOOKS = {
     bench: { cameraFps: 25, exposureSeconds: 1 / 27, readoutSeconds: 0 },
     filmFrame: 80,
     isMostBlended: true,
+    wants: 'loupe',
+    loupeAt: { x: 0.46, y: 0.24 },
   },
   'part-ghost': {
     name: 'Two pictures in some rows',
     bench: { cameraFps: 25, exposureSeconds: 1 / 54, readoutSeconds: 0.03 },
-    filmFrame: 80,
-    isMostBlended: true,
+    // The splice: the rows read last already hold the next shot.
+    filmFrame: 70.6,
   },
   'three-in-one': {
     name: 'Three pictures in one',
     bench: { cameraFps: 8, exposureSeconds: 1 / 8, readoutSeconds: 0 },
-    filmFrame: 80,
+    filmFrame: 77,
     isMostBlended: true,
+    wants: 'loupe',
+    loupeAt: { x: 0.46, y: 0.24 },
   },
   interlaced: {
     name: 'Combs at moving edges',
@@ -70,6 +74,7 @@ export const SHUTTER_LOOKS = {
     filmFrame: 80,
     isMostBlended: true,
     wants: 'loupe',
+    loupeAt: { x: 0.6, y: 0.4 },
   },
 } as const satisfies Record<string, Look>;
 
@@ -90,8 +95,22 @@ export const FILE_LOOKS = {
     view: 'television',
     filmFrame: 80,
     isMostBlended: true,
+    wants: 'loupe',
+    loupeAt: { x: 0.46, y: 0.24 },
   },
-  'too-fast': { name: 'Too fast', file: { playedFps: 25 }, view: 'kept', wants: 'motion' },
-  'too-slow': { name: 'Too slow', file: { playedFps: 12 }, view: 'kept', wants: 'motion' },
-  doubled: { name: 'One lost, one twice', file: { lostEvery: 9 }, wants: 'motion' },
+  'too-fast': {
+    name: 'Too fast',
+    file: { playedFps: 25 },
+    view: 'kept',
+    filmFrame: 20,
+    afterSeconds: 1,
+  },
+  'too-slow': {
+    name: 'Too slow',
+    file: { playedFps: 12 },
+    view: 'kept',
+    filmFrame: 20,
+    afterSeconds: 1,
+  },
+  doubled: { name: 'One lost, one twice', file: { lostEvery: 9 }, filmFrame: 76, wants: 'strips' },
 } as const satisfies Record<string, Look>;

@@ -3,6 +3,12 @@ import type { BenchNumbers } from '../camera/setting.ts';
 import type { Tone } from '../camera/tone.ts';
 import type { FileWay, View } from '../camera/views.ts';
 
+/** Middle of what the loupe shows, shares of the picture's width and height. */
+export interface LoupePlace {
+  readonly x: number;
+  readonly y: number;
+}
+
 /** A fault as a picture: what is changed on a bench where all is well, and where it shows best. */
 export interface Look {
   /** What it is called, as a line of a list. */
@@ -17,8 +23,12 @@ export interface Look {
   readonly filmFrame?: number;
   /** The picture near that one which holds most of a second film frame. */
   readonly isMostBlended?: true;
-  /** What does not show in one still: it wants strips, motion or the loupe. */
-  readonly wants?: 'strips' | 'motion' | 'loupe';
+  /** Play before the picture is taken, s: a wrong speed shows in how far the boat has come. */
+  readonly afterSeconds?: number;
+  /** What does not show in one whole still: it wants strips, or the loupe. */
+  readonly wants?: 'strips' | 'loupe';
+  /** Where the loupe is held, shares of width and height. */
+  readonly loupeAt?: LoupePlace;
 }
 
 /**

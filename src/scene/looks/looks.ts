@@ -56,7 +56,8 @@ export function sideOf(look: Look, bench: Partial<BenchNumbers> = {}): Side {
   // Faults of the film are seen on whole pictures.
   const view = look.view ?? (look.bench === undefined ? 'kept' : 'camera');
   const perFilmFrame = view === 'kept' ? 1 : viewFps(view, shown.setting, file) / numbers.filmFps;
-  const first = Math.round(((look.filmFrame ?? BEST_FILM_FRAME) + 0.35) * perFilmFrame);
+  const played = (look.afterSeconds ?? 0) * viewFps(view, shown.setting, file);
+  const first = Math.round(((look.filmFrame ?? BEST_FILM_FRAME) + 0.35) * perFilmFrame + played);
   return {
     film: { ...SOUND_FILM, ...look.film },
     bench: numbers,
@@ -65,4 +66,37 @@ export function sideOf(look: Look, bench: Partial<BenchNumbers> = {}): Side {
     view,
     picture: look.isMostBlended === true ? mostBlended(shown, view, first) : first,
   };
+}
+
+/** Film frame that gives most of a picture. */
+function mainFilmFrame({ bench, file, view, picture }: Side): number {
+  const plan = picturePlan(makeShown(makeSetting(bench), file), view, picture, 24);
+  return filmFrameShares(plan)[0]?.filmFrame ?? BEST_FILM_FRAME;
+}
+
+/** The bench of a look with its exposure matched, its blades alike and its lamp steady. */
+function matchedBench({ filmFps, cameraFps, readoutSeconds }: BenchNumbers): BenchNumbers {
+  const exposureSeconds = 1 / (filmFps * SOUND_BENCH.flashesPerFrame);
+  return { ...SOUND_BENCH, filmFps, cameraFps, readoutSeconds, exposureSeconds };
+}
+
+/**
+ * The same pictures without the fault, to lie beside it: of the matched bench where the light swings, of
+ * the whole film frame where pictures mix, a second of play at the right rate where the speed is wrong.
+ *
+ * @param look  the fault
+ */
+export function soundBeside(look: Look): Side {
+  const fault = sideOf(look);
+  const { filmFrame, afterSeconds, wants } = look;
+  const shown: Look = {
+    name: LOOKS.sound.name,
+    ...(filmFrame === undefined ? {} : { filmFrame }),
+    ...(afterSeconds === undefined ? {} : { afterSeconds }),
+  };
+  if (look.bench === undefined) return sideOf(shown);
+  if (wants === 'strips') return sideOf({ ...shown, view: 'camera' }, matchedBench(fault.bench));
+  const sound = sideOf(shown);
+  const { firstFilmFrame } = makeShown(makeSetting(sound.bench), sound.file).kept;
+  return { ...sound, picture: mainFilmFrame(fault) - firstFilmFrame };
 }

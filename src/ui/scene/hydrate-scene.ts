@@ -66,6 +66,7 @@ async function startScene(element: HTMLElement): Promise<LiveScene> {
   const { divider, scrub, state, number, lens, panel } = buttons;
   panel.hidden = true;
   divider.hidden = data.sides.length < 2;
+  if (data.split !== undefined) divider.value = String(data.split * 100);
   open.after(panel);
   let painted: readonly Painted[] = data.sides.map(makePainted);
   const firstOf = (): Painted => painted[0] ?? makePainted(data.sides[0] as never);
@@ -200,7 +201,7 @@ async function startScene(element: HTMLElement): Promise<LiveScene> {
   buttons.loupe.addEventListener('click', () => {
     clock.pause();
     void import('./loupe.ts').then(({ makeLoupe }) => {
-      loupe ??= makeLoupe(picture, canvas, lens);
+      loupe ??= makeLoupe(picture, canvas, lens, data.loupeAt);
       loupe.toggle();
       say();
     });

@@ -1,3 +1,5 @@
+import type { LoupePlace } from '../../scene/looks/look.ts';
+
 /** Side of what the loupe shows, share of the picture's width; it is enlarged three times. */
 const SEEN = 100 / 640;
 const TIMES = 3;
@@ -18,10 +20,11 @@ export function makeLoupe(
   picture: HTMLElement,
   canvas: HTMLCanvasElement,
   lens: HTMLCanvasElement,
+  // The child's face, in the middle of the second half.
+  at: LoupePlace = { x: 0.7, y: 0.45 },
 ): Loupe {
   let isOn = false;
-  // The child's face, in the middle of the second half.
-  let place = { x: 0.7, y: 0.45 };
+  let place = at;
   lens.width = 300;
   lens.height = 300;
 
