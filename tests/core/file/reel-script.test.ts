@@ -213,7 +213,9 @@ describe.runIf(runsWholeChain)(chainTitle('the script of a reel'), () => {
       const sums = Object.fromEntries(
         lines.map((line) => [line.replace(/^\\?[0-9a-f]{64} [ *]\.\//u, ''), line]),
       );
-      const { 'checksums.txt': _, ...hashes } = hashesOf(folder);
+      const hashes = Object.fromEntries(
+        Object.entries(hashesOf(folder)).filter(([name]) => name !== 'checksums.txt'),
+      );
       expect(Object.keys(sums).toSorted()).toEqual(Object.keys(hashes).toSorted());
       for (const [name, hash] of Object.entries(hashes)) expect(sums[name]).toContain(hash);
 
