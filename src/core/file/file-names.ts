@@ -9,6 +9,12 @@ export const FILE_NAMES = {
   recording: 'recording.mov',
   /** Every film frame once, the right way round, lossless: the master. */
   film: 'film.mkv',
+  /** Filter that picks the frames of a measured keep list. */
+  keepFilter: 'keep-filter.txt',
+  /** Copy of the kept frames as the camera coded them; the wrapper of the recording is added. */
+  copiedFilm: 'film-copied',
+  /** List of the parts of that copy, where it is made in parts. */
+  partList: 'film-parts.txt',
   /** One picture to look at. */
   look: 'look.png',
   /** Sound as recorded, untouched. */
