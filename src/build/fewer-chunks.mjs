@@ -37,6 +37,10 @@ function scriptName({ name, facadeModuleId }) {
 export function fewerChunks() {
   return {
     name: 'fewer-chunks',
+    // Workers are named like scripts, so that their names follow their content for whoever keeps them.
+    config: () => ({
+      worker: { rolldownOptions: { output: { entryFileNames: 'assets/[name].[hash].js' } } },
+    }),
     configEnvironment(name) {
       if (name !== 'client') return undefined;
       return {

@@ -6,9 +6,12 @@ interface Permission {
   readonly to: string;
   /** Only `import type`: nothing of it runs. */
   readonly onlyTypes?: true;
+  /** Only types, and `import()` after a press: no part of a page's first load. */
+  readonly onlyOnPress?: true;
 }
 
 const types = (to: string): Permission => ({ to, onlyTypes: true });
+const onPress = (to: string): Permission => ({ to, onlyOnPress: true });
 const all = (...targets: readonly string[]): readonly Permission[] => targets.map((to) => ({ to }));
 
 /** fraction.js: worksheets pass exact rates on. */
@@ -54,10 +57,12 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     types('src/worksheets/'),
     types('src/quantity/'),
   ],
-  // mediabunny: reads the frames of a video file over WebCodecs.
-  'src/clip/': all('src/clip/', 'src/core/', 'src/quantity/', 'mediabunny'),
+  // mediabunny: reads the frames of a video file over WebCodecs. fraction.js: exact rates.
+  'src/clip/': all('src/clip/', 'src/core/', 'src/quantity/', 'mediabunny', 'fraction.js'),
   'src/ui/': [
-    ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/clip/', 'src/quantity/'),
+    ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/quantity/'),
+    // Code that reads recordings comes when a file is chosen, and not before.
+    onPress('src/clip/'),
     // minisearch: the index of the search page.
     ...all('preact', 'minisearch'),
     types('src/core/'),
@@ -117,8 +122,9 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'content/': [],
 };
 
-function covers({ to, onlyTypes }: Permission, edge: Edge): boolean {
+function covers({ to, onlyTypes, onlyOnPress }: Permission, edge: Edge): boolean {
   if (onlyTypes === true && edge.kind !== 'type') return false;
+  if (onlyOnPress === true && edge.kind !== 'type' && edge.kind !== 'dynamic') return false;
   if (to.endsWith('/')) return edge.to.startsWith(to);
   return edge.to === to || (!to.includes('.ts') && edge.to.startsWith(`${to}/`));
 }
@@ -132,7 +138,10 @@ export function forbiddenEdges(edges: readonly Edge[]): readonly string[] {
     const permissions = layer === undefined ? [] : (walls[layer] ?? []);
     if (permissions.some((permission) => covers(permission, edge))) return [];
     const allowed = permissions
-      .map(({ to, onlyTypes }) => (onlyTypes === true ? `types of ${to}` : to))
+      .map(({ to, onlyTypes, onlyOnPress }) => {
+        if (onlyTypes === true) return `types of ${to}`;
+        return onlyOnPress === true ? `${to} by import() alone` : to;
+      })
       .join(', ');
     return [
       `${edge.from}:${edge.line} → ${edge.to} (${edge.kind}); ` +
