@@ -7,6 +7,7 @@ import GlossaryList from './GlossaryList.astro';
 import LookupTable from './LookupTable.astro';
 import MixedPractice from './MixedPractice.astro';
 import Practice from './Practice.astro';
+import Recording from './Recording.astro';
 import SectionHeading from './SectionHeading.astro';
 import Source from './Source.astro';
 import SourceList from './SourceList.astro';
@@ -27,6 +28,7 @@ const chapterComponents = {
   LookupTable,
   MixedPractice,
   Practice,
+  Recording,
   Source,
   SourceList,
   Term,

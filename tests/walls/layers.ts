@@ -59,6 +59,12 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   ],
   // mediabunny: reads the frames of a video file over WebCodecs. fraction.js: exact rates.
   'src/clip/': all('src/clip/', 'src/core/', 'src/quantity/', 'mediabunny', 'fraction.js'),
+  // Works out what a recording holds with the core itself: no sheet of numbers stands between.
+  'src/ui/recording/': [
+    ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/core/', 'src/quantity/'),
+    onPress('src/clip/'),
+    ...all('preact', 'fraction.js'),
+  ],
   'src/ui/': [
     ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/quantity/'),
     // Code that reads recordings comes when a file is chosen, and not before.
@@ -71,7 +77,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   // evaluate and pictures: the first render of a worksheet is made at build, with its picture.
   'src/components/': [
     ...all('src/components/', 'src/book/', 'src/ui/', 'src/offline/', 'src/schemas/'),
-    ...all('src/pictures/'),
+    ...all('src/pictures/', 'src/styles/recording.css'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/machine/evaluate.ts'),
     ...all('src/worksheets/machine/entry-text.ts'),
     // The rules on cards for judgement are written at build only.

@@ -1,0 +1,12 @@
+// Writes what the core reads from the demo recordings, decoded by ffmpeg, into the examples that their
+// sheets show before a file is there. To be run after the recordings were drawn anew or a reading changed.
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { projectFolder } from '../../walls/source-files.ts';
+import { readDemoGate } from './demo-readings.ts';
+
+const write = (name: string, value: unknown): void => {
+  writeFileSync(join(projectFolder, 'src/ui/recording', name), `${JSON.stringify(value)}\n`);
+};
+
+write('demo-gate.json', readDemoGate());
