@@ -5,10 +5,13 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { demoPath, demoTruths } from '../tools/demo-recordings/demo-readings.ts';
 
+// Reading takes its time where several pages read at once.
 test.describe.configure({ timeout: 120_000 });
+const expectSoon = expect.configure({ timeout: 60_000 });
 
-const [gateTruth] = demoTruths();
+const [gateTruth, filmTruth] = demoTruths();
 const GATE = '/gate/measuring-speed/';
+const FILM = '/file/whole-frames/';
 
 /** The number before “±” and the one after it. */
 function valueAndError(text: string): readonly [number, number] {
@@ -23,8 +26,14 @@ async function readDemo(page: Page, address: string): Promise<Locator> {
   await page.goto(address);
   const sheet = page.locator('recording-sheet');
   await sheet.getByRole('button', { name: 'Read the demo recording' }).click();
-  await expect(sheet.locator('.recording-name')).toContainText('Read:', { timeout: 60_000 });
+  await expectSoon(sheet.locator('.recording-name')).toContainText('Read:');
   return sheet;
+}
+
+/** Text of the file that a press gives. */
+async function downloaded(page: Page, button: Locator): Promise<string> {
+  const [download] = await Promise.all([page.waitForEvent('download'), button.click()]);
+  return readFileSync(await download.path(), 'utf8');
 }
 
 async function expectNoSidewaysScroll(page: Page): Promise<void> {
@@ -50,10 +59,10 @@ test.describe('a recording of the empty gate', () => {
     const [readout, readoutError] = valueAndError(await answer(sheet, 'Readout time').innerText());
     expect(Math.abs(readout - 1000 * gateTruth.readoutSeconds)).toBeLessThanOrEqual(readoutError);
     // Sixteen milliseconds of readout, three flashes a film frame.
-    await expect(answer(sheet, 'Flash rate')).toHaveText('53.64 Hz');
-    await expect(answer(sheet, 'Beat')).toContainText('3.64 Hz, the flash rate above');
+    await expectSoon(answer(sheet, 'Flash rate')).toHaveText('53.64 Hz');
+    await expectSoon(answer(sheet, 'Beat')).toContainText('3.64 Hz, the flash rate above');
     await expect(sheet.getByRole('table')).toContainText('exposure and shutter do not match');
-    await expect(sheet.locator('.verdict')).toContainText('The light ripples by');
+    await expectSoon(sheet.locator('.verdict')).toContainText('The light ripples by');
     await expect(sheet.locator('svg')).toHaveAccessibleName(/Film rate over the clip/u);
 
     const { violations } = await new AxeBuilder({ page }).include('recording-sheet').analyze();
@@ -80,10 +89,10 @@ test.describe('a recording of the empty gate', () => {
     const sheet = page.locator('recording-sheet');
     const file = { name: 'notes.mp4', mimeType: 'video/mp4', buffer: Buffer.from('no recording') };
     await sheet.locator('input[type=file]').setInputFiles(file);
-    await expect(sheet.locator('.verdict')).toHaveClass(/verdict-stop/u);
+    await expectSoon(sheet.locator('.verdict')).toHaveClass(/verdict-stop/u);
     await expect(sheet.getByText('What to do:')).toBeVisible();
     await sheet.locator('input[type=file]').setInputFiles(demoPath(gateTruth));
-    await expect(sheet.locator('.recording-name')).toHaveText('Read: empty-gate.mp4');
+    await expectSoon(sheet.locator('.recording-name')).toHaveText('Read: empty-gate.mp4');
   });
 
   test('of three seconds is too short, and is said to be', async ({ page }) => {
@@ -91,13 +100,13 @@ test.describe('a recording of the empty gate', () => {
     const sheet = page.locator('recording-sheet');
     await sheet.getByLabel('Read from').fill('7');
     await sheet.locator('input[type=file]').setInputFiles(demoPath(gateTruth));
-    await expect(sheet.locator('.verdict')).toContainText('too short');
+    await expectSoon(sheet.locator('.verdict')).toContainText('too short');
     await expect(sheet.getByText('Record at least ten seconds')).toBeVisible();
     // Other numbers than those it was read with: nothing old stands unmarked.
     await sheet.getByLabel('Read from').fill('0');
     await expect(sheet.getByText('worked out with other numbers')).toBeVisible();
     await sheet.getByRole('button', { name: 'Work it out with these' }).click();
-    await expect(answer(sheet, 'Film rate')).toContainText('17.87');
+    await expectSoon(answer(sheet, 'Film rate')).toContainText('17.87');
   });
 
   test('can be dropped, and reading it can be stopped', async ({ page }) => {
@@ -114,8 +123,91 @@ test.describe('a recording of the empty gate', () => {
     await sheet.dispatchEvent('drop', { dataTransfer: carried });
     await sheet.dispatchEvent('dragenter', { dataTransfer: carried });
     await sheet.getByRole('button', { name: 'Cancel' }).click();
-    await expect(sheet.locator('.verdict')).toContainText('Stopped');
+    await expectSoon(sheet.locator('.verdict')).toContainText('Stopped');
     await sheet.dispatchEvent('drop', { dataTransfer: carried });
-    await expect(sheet.locator('.recording-name')).toHaveText('Read: dropped.mp4');
+    await expectSoon(sheet.locator('.recording-name')).toHaveText('Read: dropped.mp4');
+  });
+});
+
+test.describe('a recording of film', () => {
+  test('is read from the demo to a keep list that is true @phone', async ({ page }) => {
+    const sheet = await readDemo(page, FILM);
+    const [filmFps, errorFps] = valueAndError(await answer(sheet, 'Film rate, mean').innerText());
+    expect(Math.abs(filmFps - filmTruth.filmFps)).toBeLessThanOrEqual(errorFps);
+
+    const csv = await downloaded(page, sheet.getByRole('button', { name: 'keep-list.csv' }));
+    const [heading, ...lines] = csv.trim().split('\n');
+    expect(heading).toBe('film_frame,camera_frame,time,margin,status,same_picture_twice');
+    const rows = lines.map((line) => line.split(','));
+    const cameraFrames = rows.map(([, cameraFrame]) => Number(cameraFrame));
+    // Every film frame once, whole, as the drawing of the demo knows it.
+    const shown = cameraFrames.map((frame) => filmTruth.wholeFilmFrames![frame]);
+    expect(shown).toEqual(rows.map((_, place) => shown[0]! + place));
+    expect(rows.length).toBeGreaterThan(138);
+    for (const [, frame, time] of rows) {
+      expect(Number(time)).toBeCloseTo(Number(frame) / filmTruth.cameraFps, 5);
+    }
+    await expectSoon(sheet.locator('.verdict')).toContainText(`${rows.length} film frames`);
+
+    const filter = await downloaded(page, sheet.getByRole('button', { name: 'keep-filter.txt' }));
+    const picked = [...filter.matchAll(/eq\(n,(\d+)\)/gu)].map(([, frame]) => Number(frame));
+    expect(picked).toEqual(cameraFrames);
+    expect(filter).toContain('settb=1/18');
+    await expect(sheet.locator('pre').first()).toContainText('-/filter:v keep-filter.txt -r 18');
+    await expect(sheet.locator('pre').nth(1)).toContainText('-filter_script:v keep-filter.txt');
+
+    const { violations } = await new AxeBuilder({ page }).include('recording-sheet').analyze();
+    expect(violations).toEqual([]);
+    await expectNoSidewaysScroll(page);
+  });
+
+  test('shows, before any script, what the press gives', async ({ page }) => {
+    await page.goto(FILM);
+    const sheet = page.locator('recording-sheet');
+    const answers = await sheet.locator('.recording-answers').innerText();
+    const cells = await sheet.locator('tbody td').allInnerTexts();
+    const read = await readDemo(page, FILM);
+    expect(await read.locator('.recording-answers').innerText()).toBe(answers);
+    expect(await read.locator('tbody td').allInnerTexts()).toEqual(cells);
+  });
+
+  test('shows a kept frame between its neighbours, and plays on a press', async ({ page }) => {
+    const sheet = await readDemo(page, FILM);
+    await sheet.getByRole('button', { name: 'Look at film frame 3' }).click();
+    await sheet.getByRole('button', { name: 'Show its pictures' }).click();
+    const strip = sheet.locator('.recording-strip canvas');
+    await expect(strip).toHaveCount(3);
+    await expect(strip.nth(1)).toHaveAccessibleName('Camera frame 10, kept');
+    for (const at of [0, 1, 2]) await expect(strip.nth(at)).toHaveAttribute('width', '320');
+    // The middle picture is no grey field: it holds what the demo shows.
+    const spread = await strip.nth(1).evaluate((canvas: HTMLCanvasElement) => {
+      const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+      return (
+        Math.max(...data.filter((_, at) => at % 4 === 1)) -
+        Math.min(...data.filter((_, at) => at % 4 === 1))
+      );
+    });
+    expect(spread).toBeGreaterThan(80);
+    await expect(sheet.locator('.recording-film')).toBeHidden();
+    await sheet.getByRole('button', { name: 'Play from here' }).click();
+    await expect(sheet.locator('.recording-film')).toHaveAttribute('width', '320');
+    await sheet.getByRole('button', { name: 'Stop', exact: true }).click();
+    await expect(sheet.locator('.recording-film')).toBeHidden();
+  });
+
+  test('calls no frame surely whole while the readout time is not measured', async ({ page }) => {
+    await page.goto(FILM);
+    const sheet = page.locator('recording-sheet');
+    // The reader's own file: the demo's readout time is not taken for it.
+    await sheet.locator('input[type=file]').setInputFiles(demoPath(filmTruth));
+    await expectSoon(sheet.locator('.recording-name')).toHaveText('Read: film.mp4', {
+      timeout: 60_000,
+    });
+    await expect(sheet.getByLabel('Readout time')).toHaveValue('');
+    await expectSoon(answer(sheet, 'Surely whole')).toContainText('0.0 %');
+    await expectSoon(answer(sheet, 'Film frames')).toContainText('143');
+    await sheet.getByLabel('Readout time').fill('12');
+    await sheet.getByRole('button', { name: 'Work it out with these' }).click();
+    await expectSoon(answer(sheet, 'Surely whole')).toContainText('100 %');
   });
 });

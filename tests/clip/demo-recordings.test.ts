@@ -4,8 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { filmPosition } from '../../src/core/file/film-position.ts';
 import { measuredKeepList } from '../../src/core/file/measured-keep-list.ts';
 import { makeEqualShutter } from '../../src/core/gate/shutter.ts';
+import demoFilm from '../../src/ui/recording/demo-film.json';
 import demoGate from '../../src/ui/recording/demo-gate.json';
-import { readDemoGate } from '../tools/demo-recordings/demo-readings.ts';
+import { readDemoFilm, readDemoGate } from '../tools/demo-recordings/demo-readings.ts';
 import { chainTitle, runsWholeChain } from '../tools/ffmpeg.ts';
 import { bandsByHand, decodeLuma, frameSecondsOf, gramByHand } from '../tools/measured-by-hand.ts';
 import { projectFolder } from '../walls/source-files.ts';
@@ -89,6 +90,12 @@ describe.skipIf(!runsWholeChain)(chainTitle('the coded demo recordings'), () => 
     expect(Math.abs(filmFps - gate.filmFps)).toBeLessThan(errorFps);
     const late = Math.abs(reading.readoutSeconds! - gate.readoutSeconds);
     expect(late).toBeLessThan(reading.readoutErrorSeconds!);
+  });
+
+  it('give what the sheet of the film prints before a file is there', () => {
+    expect(JSON.parse(JSON.stringify(readDemoFilm(), rounded))).toEqual(
+      JSON.parse(JSON.stringify(demoFilm, rounded)),
+    );
   });
 
   it('still change from film frame to film frame, and not within one', () => {

@@ -20,8 +20,13 @@ import type {
   Verdict,
 } from './recording-kind.ts';
 
-interface Props<Specs extends InputSpecs, Settings, Found> {
-  readonly kind: RecordingKind<Specs, Settings, Found>;
+interface Props<
+  Specs extends InputSpecs,
+  Settings,
+  Found,
+  Reader extends RecordingReader<Settings, Found>,
+> {
+  readonly kind: RecordingKind<Specs, Settings, Found, Reader>;
   /** Prefix of element ids; unique on its page. */
   readonly instance: string;
   readonly bench?: BenchOverlay | undefined;
@@ -36,6 +41,8 @@ type Shown<Settings, Found> =
   | { readonly stage: 'example' }
   | {
       readonly stage: 'found';
+      /** Of this reading; what was done with another does not carry over. */
+      readonly serial: number;
       readonly source: Source;
       readonly entries: Entries;
       readonly settings: Settings;
@@ -60,22 +67,29 @@ const isRefusal = (value: unknown): value is Refusal =>
  * A recording worksheet: a file in place of numbers, with the fields that the pictures cannot tell. As
  * built it shows what the demo recording gives; no code that decodes is loaded before a file is there.
  */
-export function RecordingSheet<Specs extends InputSpecs, Settings, Found>(
-  props: Props<Specs, Settings, Found>,
-): ComponentChildren {
+export function RecordingSheet<
+  Specs extends InputSpecs,
+  Settings,
+  Found,
+  Reader extends RecordingReader<Settings, Found>,
+>(props: Props<Specs, Settings, Found, Reader>): ComponentChildren {
   const { kind, instance, bench } = props;
   const { inputs } = kind.fields.sheet;
   const [isLive, setIsLive] = useState(false);
-  const [chosen, setChosen] = useState<'book' | 'bench' | undefined>(undefined);
+  const [chosen, setChosen] = useState<'book' | 'bench' | 'own' | undefined>(undefined);
   const [changed, setChanged] = useState<Entries>(props.typed ?? {});
   const [progress, setProgress] = useState<Progress | undefined>(undefined);
   const [shown, setShown] = useState<Shown<Settings, Found>>({ stage: 'example' });
   const stop = useRef<AbortController | undefined>(undefined);
-  const reader = useRef<RecordingReader<Settings, Found> | undefined>(undefined);
+  const reader = useRef<Reader | undefined>(undefined);
+
+  const serial = useRef(0);
 
   const isOfBench = isLive && bench !== undefined && (chosen ?? 'bench') === 'bench';
   const book = fillEntries(inputs, kind.demoEntries ?? {});
-  const base = isOfBench ? { ...book, ...bench.entries } : book;
+  // What only the demo’s bench is known for is not taken for the reader’s own.
+  const own = fillEntries(inputs, {});
+  const base = isOfBench ? { ...own, ...bench.entries } : chosen === 'own' ? own : book;
   const entries = isLive ? { ...base, ...changed } : base;
   const { settings, messages } = kind.fields.read(entries);
   const isChanged = Object.entries(changed).some(([key, text]) => text !== base[key]);
@@ -84,27 +98,33 @@ export function RecordingSheet<Specs extends InputSpecs, Settings, Found>(
     const wanted = kind.fields.read(used).settings;
     if (wanted === undefined) return;
     stop.current?.abort();
-    const own = new AbortController();
-    stop.current = own;
+    const task = new AbortController();
+    stop.current = task;
     reader.current ??= kind.makeReader();
     const found = await reader.current.read(source, wanted, {
-      signal: own.signal,
+      signal: task.signal,
       onProgress: (now) => {
-        if (!own.signal.aborted) setProgress(now);
+        if (!task.signal.aborted) setProgress(now);
       },
     });
     // Another file took its place meanwhile.
-    if (stop.current !== own) return;
+    if (stop.current !== task) return;
     setProgress(undefined);
     if (found === undefined) setShown({ stage: 'stopped' });
     else if (isRefusal(found))
       setShown({ stage: 'refused', source, entries: used, refusal: found });
-    else setShown({ stage: 'found', source, entries: used, settings: wanted, found });
+    else {
+      serial.current += 1;
+      const { current } = serial;
+      setShown({ stage: 'found', serial: current, source, entries: used, settings: wanted, found });
+    }
   };
 
   const readFile = (file: File): void => {
-    if (settings === undefined) return;
-    void read({ file, name: file.name, isDemo: false }, entries);
+    const isDemoBench = !isOfBench && chosen !== 'own';
+    if (isDemoBench) setChosen('own');
+    const used = isDemoBench ? { ...own, ...changed } : entries;
+    void read({ file, name: file.name, isDemo: false }, used);
   };
   const readDemo = async (): Promise<void> => {
     // The demo was made on a bench of its own.
@@ -234,8 +254,13 @@ export function RecordingSheet<Specs extends InputSpecs, Settings, Found>(
   );
 }
 
-function verdictOf<Specs extends InputSpecs, Settings, Found>(
-  kind: RecordingKind<Specs, Settings, Found>,
+function verdictOf<
+  Specs extends InputSpecs,
+  Settings,
+  Found,
+  Reader extends RecordingReader<Settings, Found>,
+>(
+  kind: RecordingKind<Specs, Settings, Found, Reader>,
   shown: Shown<Settings, Found>,
   progress: Progress | undefined,
   settings: Settings | undefined,
@@ -289,11 +314,16 @@ function VerdictBox(props: {
   );
 }
 
-function Result<Specs extends InputSpecs, Settings, Found>(props: {
-  readonly kind: RecordingKind<Specs, Settings, Found>;
+function Result<
+  Specs extends InputSpecs,
+  Settings,
+  Found,
+  Reader extends RecordingReader<Settings, Found>,
+>(props: {
+  readonly kind: RecordingKind<Specs, Settings, Found, Reader>;
   readonly shown: Shown<Settings, Found>;
   readonly instance: string;
-  readonly reader: RecordingReader<Settings, Found> | undefined;
+  readonly reader: Reader | undefined;
 }): ComponentChildren {
   const { kind, shown, instance, reader } = props;
   if (shown.stage === 'refused') return <RefusalView refusal={shown.refusal} />;
@@ -310,7 +340,7 @@ function Result<Specs extends InputSpecs, Settings, Found>(props: {
           : `Read: ${shown.source.name}`}
       </p>
       <kind.Report
-        key={isExample ? 'example' : shown.source.name}
+        key={isExample ? 0 : shown.serial}
         found={isExample ? kind.demo.found : shown.found}
         settings={settings}
         source={isExample ? undefined : shown.source}

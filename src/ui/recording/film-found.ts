@@ -1,5 +1,6 @@
 import type { BandMotion } from '../../core/file/band-motion.ts';
 import type { FilmPosition, RecordingBench } from '../../core/file/film-position.ts';
+import type { CodeRange } from '../../core/file/recorded-picture.ts';
 import type { KeepTie } from '../../core/file/keep-ties.ts';
 import { measuredKeepList, type MeasuredKeepList } from '../../core/file/measured-keep-list.ts';
 
@@ -55,14 +56,29 @@ function ratesOf(position: FilmPosition): readonly RatePoint[] {
   return points;
 }
 
+/** A film position with what it was found from. */
+export interface FollowedFilm {
+  readonly position: FilmPosition;
+  readonly motion: BandMotion;
+  readonly bench: RecordingBench;
+  readonly isReadoutMeasured: boolean;
+}
+
+/** The list of a camera whose readout time is not known: any frame may hold rows of a second film frame. */
+function withoutSureFrames(list: MeasuredKeepList): MeasuredKeepList {
+  const frames = list.frames.map((frame) =>
+    frame.status === 'whole' ? { ...frame, status: 'unsure' as const } : frame,
+  );
+  return { ...list, frames, wholeShare: 0 };
+}
+
 /** What the page shows of a film position, with the keep list for these ties. */
 export function filmFound(
-  position: FilmPosition,
-  motion: BandMotion,
-  bench: RecordingBench,
+  { position, motion, bench, isReadoutMeasured }: FollowedFilm,
   ties: readonly KeepTie[],
 ): FilmFound {
   const { slots } = position;
+  const list = measuredKeepList(position, motion, bench, ties);
   return {
     kind: 'film',
     filmFps: position.filmFps,
@@ -71,6 +87,11 @@ export function filmFound(
     missingFrames: slots.slots - slots.slotOfFrame.length,
     firstSeconds: slots.firstSeconds,
     rates: ratesOf(position),
-    list: measuredKeepList(position, motion, bench, ties),
+    list: isReadoutMeasured ? list : withoutSureFrames(list),
   };
+}
+
+/** The same with what the file says of its pictures. */
+export interface FilmReading extends FilmFound {
+  readonly codeRange: CodeRange;
 }

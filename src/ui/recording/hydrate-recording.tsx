@@ -4,7 +4,7 @@ import { benchOverlay } from '../bench/bench-entries.ts';
 import { pageBench } from '../bench/page-bench.ts';
 import { takeHandedFile } from '../islands/when-handed.ts';
 import { typedTexts } from '../islands/typed-fields.ts';
-import type { RecordingKind } from './recording-kind.ts';
+import type { RecordingKind, RecordingReader } from './recording-kind.ts';
 import { RecordingSheet } from './RecordingSheet.tsx';
 
 /** Files dropped on the element or pasted into it, and one that was there before the script. */
@@ -43,10 +43,12 @@ function listenOn(element: HTMLElement): (take: (file: File) => void) => () => v
 }
 
 /** Draws the sheet of one kind into its element. */
-function show<Specs extends InputSpecs, Settings, Found>(
-  element: HTMLElement,
-  kind: RecordingKind<Specs, Settings, Found>,
-): () => void {
+function show<
+  Specs extends InputSpecs,
+  Settings,
+  Found,
+  Reader extends RecordingReader<Settings, Found>,
+>(element: HTMLElement, kind: RecordingKind<Specs, Settings, Found, Reader>): () => void {
   const instance = element.dataset['name'] ?? 'recording';
   const listen = listenOn(element);
   const { sheet } = kind.fields;
@@ -78,8 +80,10 @@ function show<Specs extends InputSpecs, Settings, Found>(
  * @returns draws it again
  */
 export async function hydrateRecording(element: HTMLElement): Promise<() => void> {
-  const { gateKind } = await import('./gate-kind.ts');
-  const draw = show(element, gateKind);
+  const draw =
+    element.dataset['kind'] === 'film'
+      ? show(element, (await import('./film-kind.ts')).filmKind)
+      : show(element, (await import('./gate-kind.ts')).gateKind);
   await Promise.resolve();
   element.dataset['ready'] = 'true';
   return draw;

@@ -48,18 +48,27 @@ export interface RecordingReader<Settings, Found> {
 }
 
 /** What the report of a recording is drawn from. */
-export interface ReportProps<Settings, Found> {
+export interface ReportProps<
+  Settings,
+  Found,
+  Reader extends RecordingReader<Settings, Found> = RecordingReader<Settings, Found>,
+> {
   readonly found: Found;
   readonly settings: Settings;
   /** Undefined for the example that is printed in the page. */
   readonly source: Source | undefined;
-  readonly reader: RecordingReader<Settings, Found> | undefined;
+  readonly reader: Reader | undefined;
   /** Prefix of element ids. */
   readonly instance: string;
 }
 
 /** A kind of recording that the book reads. */
-export interface RecordingKind<Specs extends InputSpecs, Settings, Found> {
+export interface RecordingKind<
+  Specs extends InputSpecs,
+  Settings,
+  Found,
+  Reader extends RecordingReader<Settings, Found> = RecordingReader<Settings, Found>,
+> {
   readonly title: string;
   readonly question: string;
   /** What the recording has to be, in a sentence or two. */
@@ -74,9 +83,9 @@ export interface RecordingKind<Specs extends InputSpecs, Settings, Found> {
     /** What was read from it when the book was made. */
     readonly found: Found;
   };
-  makeReader(): RecordingReader<Settings, Found>;
+  makeReader(): Reader;
   verdict(found: Found, settings: Settings): Verdict;
-  Report(props: ReportProps<Settings, Found>): ComponentChildren;
+  Report(props: ReportProps<Settings, Found, Reader>): ComponentChildren;
   /** Entries that put the demo’s own bench into the fields; the defaults when left out. */
   readonly demoEntries?: Entries;
 }

@@ -13,7 +13,13 @@ import type { FilmFound } from './film-found.ts';
 /** What the thinking worker is asked; sums over a long recording take a while. */
 export type ThinkingTask =
   | { readonly task: 'gate'; readonly light: BandLight; readonly bench: GateBench }
-  | { readonly task: 'film'; readonly motion: BandMotion; readonly bench: RecordingBench }
+  /** Without a motion, of the one handed over before: it is large, and is moved, not copied. */
+  | {
+      readonly task: 'film';
+      readonly motion: BandMotion | undefined;
+      readonly bench: RecordingBench;
+      readonly isReadoutMeasured: boolean;
+    }
   /** The film asked for last, with ties counted by hand. */
   | { readonly task: 'ties'; readonly ties: readonly KeepTie[] };
 

@@ -1,28 +1,20 @@
 // Runs in a worker of its own, so that the page answers while a long recording is worked out.
 import type { BandMotion } from '../../core/file/band-motion.ts';
-import {
-  filmPosition,
-  type FilmPosition,
-  type RecordingBench,
-} from '../../core/file/film-position.ts';
+import { filmPosition } from '../../core/file/film-position.ts';
 import type { KeepTie } from '../../core/file/keep-ties.ts';
 import { readEmptyGate } from '../../core/gate/recording/read-empty-gate.ts';
-import { filmFound } from './film-found.ts';
+import { filmFound, type FollowedFilm } from './film-found.ts';
 import type { ThinkingAnswer, ThinkingTask } from './thinking-messages.ts';
 
-interface Film {
-  readonly position: FilmPosition;
-  readonly motion: BandMotion;
-  readonly bench: RecordingBench;
-}
-let film: Film | undefined;
+let film: FollowedFilm | undefined;
+let held: BandMotion | undefined;
 
 function say(answer: ThinkingAnswer): void {
   postMessage(answer);
 }
 
-function sayFilm({ position, motion, bench }: Film, ties: readonly KeepTie[]): void {
-  say({ answer: 'film', found: filmFound(position, motion, bench, ties) });
+function sayFilm(of: FollowedFilm, ties: readonly KeepTie[]): void {
+  say({ answer: 'film', found: filmFound(of, ties) });
 }
 
 addEventListener('message', ({ data }: MessageEvent<ThinkingTask>) => {
@@ -31,13 +23,15 @@ addEventListener('message', ({ data }: MessageEvent<ThinkingTask>) => {
       say({ answer: 'gate', found: readEmptyGate(data.light, data.bench) });
       return;
     case 'film': {
-      const { motion, bench } = data;
+      const { motion = held, bench, isReadoutMeasured } = data;
+      if (motion === undefined) throw new Error('no recording was handed over');
+      held = motion;
       const position = filmPosition(motion, bench);
       if (position.kind === 'refused') {
         say({ answer: 'film', found: position });
         return;
       }
-      film = { position, motion, bench };
+      film = { position, motion, bench, isReadoutMeasured };
       sayFilm(film, []);
       return;
     }

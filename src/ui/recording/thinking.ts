@@ -47,7 +47,9 @@ export class Thinking {
         },
         { signal: done.signal },
       );
-      worker.postMessage(task);
+      const moved =
+        task.task === 'film' && task.motion !== undefined ? [task.motion.gram.buffer] : [];
+      worker.postMessage(task, moved as Transferable[]);
     });
   }
 

@@ -2,9 +2,11 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { GateReading, GateRefusal } from '../../../src/core/gate/recording/gate-reading.ts';
 import { readEmptyGate } from '../../../src/core/gate/recording/read-empty-gate.ts';
+import { filmPosition } from '../../../src/core/file/film-position.ts';
 import { makeEqualShutter } from '../../../src/core/gate/shutter.ts';
+import { filmFound, type FilmReading } from '../../../src/ui/recording/film-found.ts';
 import { projectFolder } from '../../walls/source-files.ts';
-import { bandsByHand, decodeLuma, frameSecondsOf } from '../measured-by-hand.ts';
+import { bandsByHand, decodeLuma, frameSecondsOf, gramByHand } from '../measured-by-hand.ts';
 
 /** What a demo recording truly holds. */
 export interface DemoTruth {
@@ -51,4 +53,26 @@ export function readDemoGate(): GateReading | GateRefusal {
     rippleLimitPercent: 1,
     isReadUpwards: false,
   });
+}
+
+/** The demo film in the same way. */
+export function readDemoFilm(): FilmReading {
+  const [, film] = demoTruths();
+  const path = demoPath(film);
+  const motion = {
+    frameSeconds: Float64Array.from(frameSecondsOf(path)),
+    gram: Float64Array.from(
+      gramByHand(decodeLuma(path, 320, 240, 8)).flatMap((numbers) => [...numbers]),
+    ),
+  };
+  const bench = {
+    filmFps: 18,
+    shutter: makeEqualShutter(3, 0.5),
+    exposureSeconds: 1 / 54,
+    readoutSeconds: 0.012,
+  };
+  const position = filmPosition(motion, bench);
+  if (position.kind === 'refused') throw new Error(position.reason);
+  const found = filmFound({ position, motion, bench, isReadoutMeasured: true }, []);
+  return { ...found, codeRange: 'limited' };
 }

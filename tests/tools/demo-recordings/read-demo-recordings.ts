@@ -3,10 +3,18 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { projectFolder } from '../../walls/source-files.ts';
-import { readDemoGate } from './demo-readings.ts';
+import { readDemoFilm, readDemoGate } from './demo-readings.ts';
+
+/** More digits than any sheet prints. */
+const asPrinted = (_: string, value: unknown): unknown =>
+  typeof value === 'number' ? Number(value.toPrecision(8)) : value;
 
 const write = (name: string, value: unknown): void => {
-  writeFileSync(join(projectFolder, 'src/ui/recording', name), `${JSON.stringify(value)}\n`);
+  writeFileSync(
+    join(projectFolder, 'src/ui/recording', name),
+    `${JSON.stringify(value, asPrinted)}\n`,
+  );
 };
 
 write('demo-gate.json', readDemoGate());
+write('demo-film.json', readDemoFilm());
