@@ -1,8 +1,13 @@
 // The sheets that read a recording, on the built pages: the demo recordings from press to result, and
 // what is said of a file that cannot be read.
-import { readFileSync } from 'node:fs';
+import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { PICTURE_CHECKSUMS_COMMAND } from '../../src/core/file/viewing-commands.ts';
+import { pictureChecksums, streamFacts } from '../tools/coded-clips.ts';
+import { runAsPasted, runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
 import { demoPath, demoTruths } from '../tools/demo-recordings/demo-readings.ts';
 
 // Reading takes its time where several pages read at once.
@@ -209,5 +214,104 @@ test.describe('a recording of film', () => {
     await sheet.getByLabel('Readout time').fill('12');
     await sheet.getByRole('button', { name: 'Work it out with these' }).click();
     await expectSoon(answer(sheet, 'Surely whole')).toContainText('100 %');
+  });
+
+  test.describe('on real files', () => {
+    test.skip(!runsWholeChain, 'SKIPPED: needs ffmpeg 5 or later, with ffprobe');
+    let folder: string;
+    test.beforeEach(() => {
+      folder = mkdtempSync(join(tmpdir(), 'recording-page-'));
+    });
+    test.afterEach(() => {
+      rmSync(folder, { recursive: true, force: true });
+    });
+
+    test('the master made by the page’s commands is checked, and a fault in it is found', async ({
+      page,
+    }) => {
+      const sheet = await readDemo(page, FILM);
+      copyFileSync(demoPath(filmTruth), join(folder, 'recording.mov'));
+      const filter = await downloaded(page, sheet.getByRole('button', { name: 'keep-filter.txt' }));
+      writeFileSync(join(folder, 'keep-filter.txt'), filter);
+      const commands = await sheet.locator('pre').allInnerTexts();
+      const isNew = Number(/\d+/u.exec(runFfmpeg(['-version']).toString())?.[0]) >= 7;
+      const spelt = isNew ? '-/filter:v' : '-filter_script:v';
+      for (const command of [
+        commands.find((each) => each.includes(spelt))!,
+        commands.find((each) => each.includes('-fps_mode passthrough'))!,
+        PICTURE_CHECKSUMS_COMMAND,
+      ]) {
+        expect(commands).toContain(command);
+        runAsPasted(folder, command);
+      }
+      const lists = ['recording.framemd5', 'film.framemd5'].map((name) => join(folder, name));
+      await sheet.getByLabel('Both lists').setInputFiles(lists);
+      await expectSoon(sheet.getByText('holds exactly the 143 listed frames')).toBeVisible();
+
+      const good = readFileSync(lists[1]!, 'utf8').split('\n');
+      const first = good.findIndex((line) => !line.startsWith('#'));
+      writeFileSync(lists[1]!, good.filter((_, at) => at !== first + 40).join('\n'));
+      await sheet.getByLabel('Both lists').setInputFiles([]);
+      await sheet.getByLabel('Both lists').setInputFiles(lists);
+      await expectSoon(sheet.getByText('Missing film frames: 40.')).toBeVisible();
+    });
+
+    test('a recording of pictures that stand alone is saved unchanged, any other refused', async ({
+      page,
+    }) => {
+      const sheet = await readDemo(page, FILM);
+      await sheet.getByRole('button', { name: 'Copy the kept frames unchanged' }).click();
+      await expectSoon(sheet.getByText('pictures of this recording stand alone')).toBeVisible();
+
+      const alone = join(folder, 'alone.mp4');
+      runFfmpeg([
+        '-i',
+        demoPath(filmTruth),
+        '-c:v',
+        'libx264',
+        '-qp',
+        '18',
+        '-g',
+        '1',
+        '-an',
+        alone,
+      ]);
+      await sheet.locator('input[type=file]').first().setInputFiles(alone);
+      await expectSoon(sheet.locator('.recording-name')).toHaveText('Read: alone.mp4');
+      const csv = await downloaded(page, sheet.getByRole('button', { name: 'keep-list.csv' }));
+      const kept = csv
+        .trim()
+        .split('\n')
+        .slice(1)
+        .map((line) => Number(line.split(',')[1]));
+      await sheet.getByRole('button', { name: 'Copy the kept frames unchanged' }).click();
+      await expectSoon(
+        sheet.getByText(`Ready, and read again: ${kept.length} film frames`),
+      ).toBeVisible();
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        sheet.getByRole('link', { name: 'Download film-copied.mp4' }).click(),
+      ]);
+      const saved = join(folder, 'saved.mp4');
+      await download.saveAs(saved);
+      const all = pictureChecksums(alone);
+      expect(pictureChecksums(saved)).toEqual(kept.map((frame) => all[frame]));
+      expect(streamFacts(saved)['avg_frame_rate']).toBe('18/1');
+    });
+
+    test('a copy to watch is made, read again, and can be stopped', async ({ page }) => {
+      const sheet = await readDemo(page, FILM);
+      await sheet.getByRole('button', { name: 'Make a copy to watch' }).click();
+      await sheet.getByRole('button', { name: 'Cancel saving' }).click();
+      await expectSoon(sheet.getByText('was stopped; what was written is removed')).toBeVisible();
+      await sheet.getByRole('button', { name: 'Make a copy to watch' }).click();
+      await expectSoon(sheet.getByText('to watch, not for the archive')).toBeVisible();
+      const link = sheet.getByRole('link', { name: 'Download viewing.' });
+      const [download] = await Promise.all([page.waitForEvent('download'), link.click()]);
+      const saved = join(folder, download.suggestedFilename());
+      await download.saveAs(saved);
+      expect(pictureChecksums(saved)).toHaveLength(143);
+      expect(streamFacts(saved)['avg_frame_rate']).toBe('18/1');
+    });
   });
 });

@@ -10,7 +10,9 @@ import { filmAnswers, filmVerdict, stretchTable } from './film-answers.ts';
 import type { FilmReading } from './film-found.ts';
 import type { FilmReader } from './film-reader.ts';
 import type { FilmSettings } from './film-settings.ts';
+import { FilmCheck } from './FilmCheck.tsx';
 import { FilmFiles } from './FilmFiles.tsx';
+import { FilmSaving } from './FilmSaving.tsx';
 import { KeepTable } from './KeepTable.tsx';
 import { PictureStrip } from './PictureStrip.tsx';
 import type { ReportProps } from './recording-kind.ts';
@@ -24,7 +26,6 @@ export function FilmReport(
   const [found, setFound] = useState(props.found);
   const [ties, setTies] = useState<readonly KeepTie[]>([]);
   const [isBusy, setIsBusy] = useState(false);
-  const [place, setPlace] = useState(0);
   const { list } = found;
   const hasStretches = list.stretches.length > 0;
 
@@ -69,6 +70,18 @@ export function FilmReport(
           }}
         />
       )}
+      {list.frames.length > 0 && <ListParts {...props} found={found} />}
+    </>
+  );
+}
+
+/** The list with what is made of it: its pictures, files, saving and check. */
+function ListParts(props: ReportProps<FilmSettings, FilmReading, FilmReader>): ComponentChildren {
+  const { found, settings, source, reader, instance } = props;
+  const { list } = found;
+  const [place, setPlace] = useState(0);
+  return (
+    <>
       <KeepTable
         frames={list.frames}
         firstSeconds={found.firstSeconds}
@@ -88,6 +101,12 @@ export function FilmReport(
         />
       )}
       <FilmFiles found={found} settings={settings} isLive={source !== undefined} />
+      {source !== undefined && (
+        <>
+          <FilmCheck found={found} settings={settings} instance={instance} />
+          <FilmSaving file={source.file} found={found} settings={settings} instance={instance} />
+        </>
+      )}
     </>
   );
 }

@@ -94,4 +94,6 @@ export function filmFound(
 /** The same with what the file says of its pictures. */
 export interface FilmReading extends FilmFound {
   readonly codeRange: CodeRange;
+  readonly codedWidth: number;
+  readonly codedHeight: number;
 }

@@ -14,6 +14,8 @@ interface Decoded {
   readonly file: Blob;
   readonly frameSeconds: Float64Array;
   readonly codeRange: CodeRange;
+  readonly codedWidth: number;
+  readonly codedHeight: number;
 }
 
 /** A reader of film recordings. */
@@ -44,7 +46,10 @@ export function filmReader(): FilmReader {
   const asReading = (answer: ThinkingAnswer | 'stopped'): FilmReading | Refusal | undefined => {
     if (answer === 'stopped' || answer.answer !== 'film' || last === undefined) return undefined;
     const { found } = answer;
-    if (found.kind === 'film') return { ...found, codeRange: last.codeRange };
+    if (found.kind === 'film') {
+      const { codeRange, codedWidth, codedHeight } = last;
+      return { ...found, codeRange, codedWidth, codedHeight };
+    }
     const { says, toDo } = REFUSAL_WORDS[found.reason];
     return { kind: 'refusal', says, toDo, place: placeWords(found.atSeconds) };
   };
@@ -89,7 +94,8 @@ export function filmReader(): FilmReader {
       if (reading.kind !== 'film') return BROKE_OFF;
       const { motion, facts } = reading;
       const frameSeconds = motion.frameSeconds.slice();
-      last = { file, frameSeconds, codeRange: codeRangeOf(facts) };
+      const { codedWidth, codedHeight } = facts;
+      last = { file, frameSeconds, codeRange: codeRangeOf(facts), codedWidth, codedHeight };
       onProgress({ words: 'Following the film', share: undefined });
       return think({ task: 'film', motion, bench, isReadoutMeasured }, signal);
     },

@@ -74,5 +74,5 @@ export function readDemoFilm(): FilmReading {
   const position = filmPosition(motion, bench);
   if (position.kind === 'refused') throw new Error(position.reason);
   const found = filmFound({ position, motion, bench, isReadoutMeasured: true }, []);
-  return { ...found, codeRange: 'limited' };
+  return { ...found, codeRange: 'limited', codedWidth: 320, codedHeight: 240 };
 }
