@@ -47,7 +47,7 @@ export function FilmFiles(props: {
           spell another way. The master holds each film frame once, without loss, and no sound.
         </li>
         <li>
-          Go on with <a href={sitePath('/file/files-and-checks/')}>Files, space and checks</a>, as
+          Go on with <a href={sitePath('/file/files/')}>Files, space and checks</a>, as
           with any master.
         </li>
       </ol>
