@@ -5,8 +5,8 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { WORKER, workerBuild } from './worker-build.mjs';
 
-/** Scripts and styles carry their content's hash in the name; fonts are cut to size after naming. */
-const NAMED_BY_HASH = /^assets\/.*\.[\w-]{8}\.(?:js|css)$/;
+/** Scripts, styles and the search's records are named after their content; fonts are cut after naming. */
+const NAMED_BY_HASH = /^assets\/.*\.[\w-]{8}\.(?:js|css|json)$/;
 /**
  * What only search engines and other sites ask for, and the demo recordings, which are fetched when
  * somebody presses for one.

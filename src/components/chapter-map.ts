@@ -1,5 +1,6 @@
 import Caution from './Caution.astro';
 import CodeFrame from './CodeFrame.astro';
+import Drawing from './Drawing.astro';
 import Example from './Example.astro';
 import Figure from './Figure.astro';
 import Formula from './Formula.astro';
@@ -8,6 +9,7 @@ import LookupTable from './LookupTable.astro';
 import MixedPractice from './MixedPractice.astro';
 import Practice from './Practice.astro';
 import Recording from './Recording.astro';
+import Scene from './Scene.astro';
 import SectionHeading from './SectionHeading.astro';
 import Source from './Source.astro';
 import SourceList from './SourceList.astro';
@@ -21,6 +23,7 @@ import { inChapter } from './in-chapter.ts';
 /** The closed list of what a chapter may write. Chapters import nothing themselves. */
 const chapterComponents = {
   Caution,
+  Drawing,
   Example,
   Figure,
   Formula,
@@ -29,6 +32,7 @@ const chapterComponents = {
   MixedPractice,
   Practice,
   Recording,
+  Scene,
   Source,
   SourceList,
   Term,

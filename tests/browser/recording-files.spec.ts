@@ -50,7 +50,8 @@ interface ReadBack {
 }
 interface Refused {
   readonly kind: 'refused';
-  readonly refusal: { obstacle: string; sentence: string; advice: string; command?: string };
+  /** Missing where the file was read after all. */
+  readonly refusal?: { obstacle: string; sentence: string; advice: string; command?: string };
 }
 
 const X264 = ['-c:v', 'libx264', '-preset', 'ultrafast', '-qp', '20'];

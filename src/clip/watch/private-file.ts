@@ -25,12 +25,18 @@ function begunAt(name: string): number | undefined {
   return match === null ? undefined : Number(match[1]);
 }
 
+/** Whether this browser has room for a page's files; none has over plain http. */
+export function hasPrivateStore(): boolean {
+  const { storage } = navigator as { readonly storage?: Partial<StorageManager> };
+  return typeof storage?.getDirectory === 'function';
+}
+
 /**
  * Removes copies that a crash or a closed tab left in the browser’s store, and those of the names given.
  * Call it when the page starts, and after a download.
  */
 export async function sweepPrivateFiles(alsoNamed: readonly string[] = []): Promise<void> {
-  if (typeof navigator.storage?.getDirectory !== 'function') return;
+  if (!hasPrivateStore()) return;
   const root = await navigator.storage.getDirectory();
   const old: string[] = [];
   for await (const name of root.keys()) {

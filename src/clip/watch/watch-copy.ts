@@ -16,7 +16,7 @@ import {
 } from 'mediabunny';
 import { FramePictures } from '../read/frame-pictures.ts';
 import { asReadRefused, type OpenRecording } from '../read/open-recording.ts';
-import { freeStoreBytes, PrivateFile, StoreFullError } from './private-file.ts';
+import { freeStoreBytes, hasPrivateStore, PrivateFile, StoreFullError } from './private-file.ts';
 import { sourcePlanes, writeTurnedPicture, type PlaneTurn } from './turned-planes.ts';
 
 /** How a copy to watch is made. */
@@ -138,7 +138,7 @@ async function chooseCodec(
 }
 
 async function requireRoom(bytes: number): Promise<void> {
-  if (typeof navigator.storage?.getDirectory !== 'function') {
+  if (!hasPrivateStore()) {
     throw new WatchRefusedError('no-store', 'This browser gives pages no room for files.');
   }
   const free = await freeStoreBytes();
@@ -166,7 +166,7 @@ function tagsOf(
       colour.transfer ??
       'bt709') as VideoTransferCharacteristics,
     fullRange: sample.colorSpace.fullRange ?? colour.isFullRange,
-    isAssumed: matrix === undefined || matrix === null,
+    isAssumed: matrix === undefined,
   };
 }
 

@@ -1,5 +1,5 @@
 import { BANDS, LAGS, PICTURE_COLUMNS, PICTURE_ROWS } from './band-motion.ts';
-import { stillModels } from './still-models.ts';
+import { stillModels, STILL_PHASES } from './still-models.ts';
 import { phaseModels, type FilmStep, type PhaseModels } from './phase-models.ts';
 
 /** Whose bands are heard: all of them, or every other one as two witnesses of the same film. */
@@ -91,12 +91,22 @@ function fillProducts(
   }
 }
 
-/** Evidence of one band that its film shows one unchanging picture, nats. */
-function stillEvidence(models: PhaseModels, products: Float64Array, raw: Float64Array): number {
-  bandEvidence(models, products, raw);
-  let best = -Infinity;
-  for (let phase = 0; phase < models.phases; phase += 1) best = Math.max(best, raw[phase] ?? 0);
-  return best;
+/** Adds the evidence of a band for each phase, at its own time of readout. */
+function addShifted(raw: Float64Array, phases: number, gone: number, into: Float64Array): void {
+  const shift = gone * phases;
+  const whole = Math.floor(shift);
+  const rest = shift - whole;
+  for (let phase = 0; phase < phases; phase += 1) {
+    const near = raw[(phase + whole) % phases] ?? 0;
+    const far = raw[(phase + whole + 1) % phases] ?? 0;
+    into[phase] = (into[phase] ?? 0) + near * (1 - rest) + far * rest;
+  }
+}
+
+function largest(values: Float64Array): number {
+  let most = -Infinity;
+  for (const value of values) if (value > most) most = value;
+  return most;
 }
 
 /** Evidence of one band for each phase, nats. */
@@ -145,7 +155,8 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
   const changeNats = new Float32Array(slots);
   const known = new Map<number, { readonly film: PhaseModels; readonly still: PhaseModels }>();
   const products = new Float64Array((LAGS * (LAGS + 1)) / 2);
-  const raw = new Float64Array(phases);
+  const raw = new Float64Array(Math.max(phases, STILL_PHASES));
+  const still = new Float64Array(STILL_PHASES);
   const sums = {
     all: new Float64Array(phases),
     even: new Float64Array(phases),
@@ -155,7 +166,7 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
   for (let frame = 0; frame < slotOfFrame.length; frame += 1) {
     sums.even.fill(0);
     sums.odd.fill(0);
-    let still = 0;
+    still.fill(0);
     for (let band = 0; band < BANDS; band += 1) {
       findShown(question, frame, band, shown);
       if (shown.frames.length <= FEWEST_DIFFERENCES) continue;
@@ -165,25 +176,17 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
       };
       known.set(shown.pattern, models);
       fillProducts(gram, shown, band, products);
-      still += stillEvidence(models.still, products, raw);
+      const gone = ((band + 0.5) / BANDS) * readoutFilmFrames;
+      bandEvidence(models.still, products, raw);
+      addShifted(raw, models.still.phases, gone, still);
       bandEvidence(models.film, products, raw);
-      const sum = band % 2 === 0 ? sums.even : sums.odd;
-      const shift = ((band + 0.5) / BANDS) * readoutFilmFrames * phases;
-      const whole = Math.floor(shift);
-      const rest = shift - whole;
-      for (let phase = 0; phase < phases; phase += 1) {
-        const near = raw[(phase + whole) % phases] ?? 0;
-        const far = raw[(phase + whole + 1) % phases] ?? 0;
-        sum[phase] = (sum[phase] ?? 0) + near * (1 - rest) + far * rest;
-      }
+      addShifted(raw, phases, gone, band % 2 === 0 ? sums.even : sums.odd);
     }
     for (let phase = 0; phase < phases; phase += 1)
       sums.all[phase] = (sums.even[phase] ?? 0) + (sums.odd[phase] ?? 0);
     const slot = slotOfFrame[frame] ?? 0;
     const start = slot * phases;
-    let best = -Infinity;
-    for (const nats of sums.all) if (nats > best) best = nats;
-    changeNats[slot] = best - still;
+    changeNats[slot] = largest(sums.all) - largest(still);
     for (const witness of WITNESSES) asSteps(sums[witness], steps[witness], start);
   }
   return { phases, slots, steps, changeNats };

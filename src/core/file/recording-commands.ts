@@ -142,3 +142,14 @@ export function recordingChecksumCommands(recorded: RecordedPicture): {
     `ffmpeg -i "${FILE_NAMES.recording}" -map 0:v:0${through} ${option} passthrough -f framemd5 ${FILE_NAMES.recordingChecksums}`;
   return { current: withOption('-fps_mode'), older: withOption('-vsync') };
 }
+
+/**
+ * Command that puts the parts of a recording together which a camera cut for its card, in the order of
+ * a list, without compressing anything anew.
+ *
+ * Model: packets of picture and sound are copied one after the other. The parts must be of one camera
+ * and one setting.
+ *
+ * @source ffmpeg-documentation
+ */
+export const JOIN_PARTS_COMMAND = `ffmpeg -f concat -safe 0 -i ${FILE_NAMES.parts} -map 0:v -map "0:a?" -c copy "${FILE_NAMES.recording}"`;

@@ -3,7 +3,8 @@ import { NOISE_LIKENESS, packInverse, type FilmStep, type PhaseModels } from './
 
 /** Strengths of what a change of brightness does to a picture brought to one level. */
 const BRIGHTNESS_STRENGTHS = [0, 1, 4, 16];
-const PHASES = 16;
+/** Phases for which an unchanging picture is tried. */
+export const STILL_PHASES = 16;
 /** Luma goes with about this power of the light. */
 const LUMA_POWER = 0.45;
 /** Share of the most light below which luma is not taken further down. */
@@ -27,13 +28,13 @@ export function stillModels(step: FilmStep, shown: readonly number[]): PhaseMode
   const differences = shown.length - 1;
   const numbersPerModel = (differences * (differences + 1)) / 2;
   const modelsPerPhase = NOISE_LIKENESS.length * BRIGHTNESS_STRENGTHS.length;
-  const numbers = new Float64Array(PHASES * modelsPerPhase * numbersPerModel);
+  const numbers = new Float64Array(STILL_PHASES * modelsPerPhase * numbersPerModel);
   const covariance = new Float64Array(differences * differences);
   const usual = light.meanLevel * exposureFilmFrames;
   let at = 0;
-  for (let phase = 0; phase < PHASES; phase += 1) {
+  for (let phase = 0; phase < STILL_PHASES; phase += 1) {
     const luma = shown.map((slot) => {
-      const start = phase / PHASES + slot * filmFramesPerCameraFrame;
+      const start = phase / STILL_PHASES + slot * filmFramesPerCameraFrame;
       const share = lightBetween(light, start, start + exposureFilmFrames) / usual;
       return Math.max(LEAST_LIGHT, share) ** LUMA_POWER;
     });
@@ -51,7 +52,7 @@ export function stillModels(step: FilmStep, shown: readonly number[]): PhaseMode
       }
     }
   }
-  return { phases: PHASES, modelsPerPhase, differences, numbersPerModel, numbers };
+  return { phases: STILL_PHASES, modelsPerPhase, differences, numbersPerModel, numbers };
 }
 
 /** Covariance of two differences of noise that grows as the luma falls. */

@@ -24,6 +24,22 @@ const LEAST_LEAD = 1;
 /** Farthest that two witnesses may lie apart, film frames. */
 const LARGEST_DISAGREEMENT = 0.1;
 
+/** A long stretch without change reaches into the pieces beside it. */
+const LONG_STRETCH = 4;
+
+function withEdges(
+  reasons: readonly (UntoldReason | undefined)[],
+): readonly (UntoldReason | undefined)[] {
+  const isUntold = (piece: number): boolean => reasons[piece] !== undefined;
+  const isLong = (from: number, step: number): boolean =>
+    Array.from({ length: LONG_STRETCH }, (_, at) => from + at * step).every(isUntold);
+  return reasons.map((reason, piece) =>
+    reason === undefined && (isLong(piece + 1, 1) || isLong(piece - 1, -1))
+      ? 'nothing-to-see'
+      : reason,
+  );
+}
+
 /**
  * Judges each piece of a recording by its evidence and by two witnesses, the even and the odd bands.
  *
@@ -69,5 +85,5 @@ export function toldPieces(
     );
     return isApart || gains ? 'witnesses-differ' : undefined;
   });
-  return { reasons, knotDisagreements };
+  return { reasons: withEdges(reasons), knotDisagreements };
 }
