@@ -41,6 +41,8 @@ export const FILE_NAMES = {
   cameraChecksums: 'camera.framemd5',
   /** The same camera file with pictures at even times. */
   evenRecording: 'recording.mkv',
+  /** One checksum for each picture of the recording, turned as the master is. */
+  recordingChecksums: 'recording.framemd5',
   /** One checksum for each picture of the master. */
   pictureChecksums: 'film.framemd5',
   /** One checksum for each file of the folder. */
