@@ -1,7 +1,8 @@
-import type { ComponentChildren } from 'preact';
+import { Fragment, type ComponentChildren } from 'preact';
 import type { Outcome, ResultTable, VerdictLevel } from '../worksheets/machine/types.ts';
 import { CopyButton } from './CopyButton.tsx';
 import { offerDownload } from './offer-download.ts';
+import { ShownFile } from './ShownFile.tsx';
 import { UnbrokenUnits } from './UnbrokenUnits.tsx';
 import { LEVEL_SIGNS } from './verdict-signs.ts';
 
@@ -26,16 +27,19 @@ export function ResultExtras({ outcome }: { readonly outcome: Outcome }): Compon
         </div>
       ))}
       {outcome.files?.map((file) => (
-        <p class="sheet-file" key={file.fileName}>
-          <button
-            type="button"
-            onClick={() => {
-              offerDownload(file);
-            }}
-          >
-            Download {file.fileName}
-          </button>
-        </p>
+        <Fragment key={file.fileName}>
+          <p class="sheet-file">
+            <button
+              type="button"
+              onClick={() => {
+                offerDownload(file);
+              }}
+            >
+              Download {file.fileName}
+            </button>
+          </p>
+          {file.isShown === true && <ShownFile file={file} />}
+        </Fragment>
       ))}
     </>
   );

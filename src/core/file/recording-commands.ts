@@ -144,6 +144,13 @@ export function recordingChecksumCommands(recorded: RecordedPicture): {
 }
 
 /**
+ * Command that counts the pictures of a recording without decoding them.
+ *
+ * @source ffmpeg-documentation
+ */
+export const COUNT_PICTURES_COMMAND = `ffprobe -v error -select_streams v:0 -count_packets -show_entries stream=nb_read_packets -of default=noprint_wrappers=1:nokey=1 "${FILE_NAMES.recording}"`;
+
+/**
  * Command that puts the parts of a recording together which a camera cut for its card, in the order of
  * a list, without compressing anything anew.
  *
