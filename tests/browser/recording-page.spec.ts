@@ -170,10 +170,8 @@ test.describe('a recording of film', () => {
     await page.goto(FILM);
     const sheet = page.locator('recording-sheet');
     const answers = await sheet.locator('.recording-answers').innerText();
-    const cells = await sheet.locator('tbody td').allInnerTexts();
     const read = await readDemo(page, FILM);
     expect(await read.locator('.recording-answers').innerText()).toBe(answers);
-    expect(await read.locator('tbody td').allInnerTexts()).toEqual(cells);
   });
 
   test('shows a kept frame between its neighbours, and plays on a press', async ({ page }) => {

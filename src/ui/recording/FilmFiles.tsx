@@ -47,8 +47,8 @@ export function FilmFiles(props: {
           spell another way. The master holds each film frame once, without loss, and no sound.
         </li>
         <li>
-          Go on with <a href={sitePath('/file/files/')}>Files, space and checks</a>, as
-          with any master.
+          Go on with <a href={sitePath('/file/files/')}>Files, space and checks</a>, as with any
+          master.
         </li>
       </ol>
       <CommandLines label="From version 7 on" text={commands.current} />

@@ -46,7 +46,7 @@ export function FilmReport(
         </p>
       )}
       <AnswerLines label="What the pictures tell" answers={filmAnswers(found, settings)} />
-      {found.rates.length > 1 && (
+      {!props.isBrief && found.rates.length > 1 && (
         <div class="sheet-picture">
           <Curve picture={rateCurve(found)} instance={`${instance}-rate`} />
         </div>
@@ -70,7 +70,7 @@ export function FilmReport(
           }}
         />
       )}
-      {list.frames.length > 0 && <ListParts {...props} found={found} />}
+      {!props.isBrief && list.frames.length > 0 && <ListParts {...props} found={found} />}
     </>
   );
 }

@@ -182,6 +182,7 @@ export function RecordingSheet<
       />
     );
   };
+  const isBrief = kind.isBriefAtFirst === true && !isLive;
   const others = Object.keys(inputs).filter((key) => !open.includes(key));
   return (
     <form
@@ -210,14 +211,16 @@ export function RecordingSheet<
         }}
       />
       <div class="sheet-body">
-        <fieldset class="sheet-inputs">
-          <legend>What the recording was made with</legend>
-          {open.map(field)}
-          <details class="recording-others">
-            <summary>Rarer settings</summary>
-            {others.map(field)}
-          </details>
-        </fieldset>
+        {!isBrief && (
+          <fieldset class="sheet-inputs">
+            <legend>What the recording was made with</legend>
+            {open.map(field)}
+            <details class="recording-others">
+              <summary>Rarer settings</summary>
+              {others.map(field)}
+            </details>
+          </fieldset>
+        )}
         <DropField
           id={instance}
           wanted={kind.wanted}
@@ -247,7 +250,7 @@ export function RecordingSheet<
       )}
       <div class="recording-result" data-old={isOld ? 'true' : undefined} inert={isOld}>
         {progress === undefined && (
-          <Result {...{ kind, shown, instance }} reader={reader.current} />
+          <Result {...{ kind, shown, instance, isBrief }} reader={reader.current} />
         )}
       </div>
     </form>
@@ -323,9 +326,10 @@ function Result<
   readonly kind: RecordingKind<Specs, Settings, Found, Reader>;
   readonly shown: Shown<Settings, Found>;
   readonly instance: string;
+  readonly isBrief: boolean;
   readonly reader: Reader | undefined;
 }): ComponentChildren {
-  const { kind, shown, instance, reader } = props;
+  const { kind, shown, instance, isBrief, reader } = props;
   if (shown.stage === 'refused') return <RefusalView refusal={shown.refusal} />;
   if (shown.stage !== 'found' && shown.stage !== 'example') return null;
   const isExample = shown.stage === 'example';
@@ -346,6 +350,7 @@ function Result<
         source={isExample ? undefined : shown.source}
         reader={reader}
         instance={instance}
+        isBrief={isBrief}
       />
     </>
   );

@@ -5,8 +5,8 @@ import { rateWords } from '../../worksheets/gate/rate-words.ts';
 import type { Answer, ResultTable } from '../../worksheets/machine/types.ts';
 import type { FilmReading } from './film-found.ts';
 import type { FilmSettings } from './film-settings.ts';
-import { withError } from './gate-answers.ts';
 import type { Verdict } from './recording-kind.ts';
+import { withError } from './with-error.ts';
 
 const counted = (count: number, one: string, many: string): string =>
   `${count === 1 ? '1' : formatNumber(count, 12)} ${count === 1 ? one : many}`;

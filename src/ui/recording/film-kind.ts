@@ -34,6 +34,7 @@ export const filmKind: RecordingKind<
   },
   // The demo was drawn the right way round, with a camera whose readout is known.
   demoEntries: { readoutSeconds: '12', pictureTurn: 'right' },
+  isBriefAtFirst: true,
   makeReader: filmReader,
   verdict: filmVerdict,
   Report: FilmReport,

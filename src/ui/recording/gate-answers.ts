@@ -1,20 +1,11 @@
 import type { GateReading } from '../../core/gate/recording/gate-reading.ts';
 import { CAUSE_WORDS, READING_WORDS } from '../../core/gate/recording/gate-words.ts';
 import { formatNumber, formatQuantity } from '../../quantity/format.ts';
-import { roundToUncertainty } from '../../quantity/round-to-uncertainty.ts';
 import { rateWords } from '../../worksheets/gate/rate-words.ts';
 import type { Answer, VerdictLevel } from '../../worksheets/machine/types.ts';
 import type { GateSettings } from './gate-settings.ts';
 import type { Verdict } from './recording-kind.ts';
-
-/** A value with how far it may be off, both to the digits that mean something. */
-export function withError(value: number, error: number, unit: 'fps' | 'ms'): string {
-  const decimals = Math.max(0, -Math.floor(Math.log10(error / 2)));
-  const shown = roundToUncertainty(value, error).toFixed(decimals);
-  // The error is an end of a range: rounded up, it stays true.
-  const around = roundToUncertainty(error, error, 'up').toFixed(decimals);
-  return `${shown} ± ${around} ${unit === 'fps' ? 'frames/s' : 'ms'}`;
-}
+import { withError } from './with-error.ts';
 
 /** How strongly the light changes, with every cause. */
 function largestPercent({ ripple, causes }: GateReading): number {

@@ -60,6 +60,8 @@ export interface ReportProps<
   readonly reader: Reader | undefined;
   /** Prefix of element ids. */
   readonly instance: string;
+  /** The page before any script: the answers alone, because every reader loads it. */
+  readonly isBrief: boolean;
 }
 
 /** A kind of recording that the book reads. */
@@ -86,6 +88,8 @@ export interface RecordingKind<
   makeReader(): Reader;
   verdict(found: Found, settings: Settings): Verdict;
   Report(props: ReportProps<Settings, Found, Reader>): ComponentChildren;
+  /** Before any script the sheet shows its answers alone; a long chapter has no room for more. */
+  readonly isBriefAtFirst?: true;
   /** Entries that put the demo’s own bench into the fields; the defaults when left out. */
   readonly demoEntries?: Entries;
 }
