@@ -94,10 +94,13 @@ function chapterRecords({ title, text, words, page, place }, html) {
   ];
 }
 
-/** What the first answer waits for: publications, examples and full texts come after it. */
+/** What comes after the first answer, as full texts do. */
+const LATER = ['source', 'example', 'fault'];
+
+/** What the first answer waits for. */
 function firstOf(records) {
   return records
-    .filter(({ kind }) => kind !== 'source' && kind !== 'example')
+    .filter(({ kind }) => !LATER.includes(kind))
     .map((record) => ({ ...record, body: '' }));
 }
 
