@@ -5,6 +5,14 @@ const SHARED_BY = 2;
 const FORM =
   /\/node_modules\/fraction\.js\/|\/src\/(?:quantity|worksheets\/machine)\/|\/src\/ui\/(?:bench\/|[^/]+$)/u;
 
+const inRoom = (room) => new RegExp(`/src/(?:core|worksheets)/${room}/`, 'u');
+
+/** What two or three sheets of one chapter share, and no other page of their room should load. */
+const CORNERS = [
+  { name: 'winding', test: /\/src\/core\/reel\/reel-length\.ts/u },
+  { name: 'copy', test: /\/src\/(?:core|worksheets)\/file\/(?:colour|viewing)-/u },
+];
+
 /**
  * Which script holds a shared module, by its folder: what every form is made with, or the room of a
  * part of the job, so that a sheet of the reel brings nothing of the gate. What wakes the page's live
@@ -19,9 +27,10 @@ const SCRIPTS = [
   { name: 'gauges', test: /\/src\/core\/reel\/gauges/u, minShareCount: SHARED_BY },
   ...['reel', 'file', 'gate', 'customer'].map((room) => ({
     name: room,
-    test: new RegExp(`/src/(?:core|worksheets)/${room}/`, 'u'),
+    test: (id) => inRoom(room).test(id) && !CORNERS.some(({ test }) => test.test(id)),
     minShareCount: SHARED_BY,
   })),
+  ...CORNERS.map((corner) => ({ ...corner, minShareCount: SHARED_BY })),
   // The viewer of the home movie, for those who touch it; what it leans on is in the rooms.
   { name: 'scene', test: /\/src\/(?:scene|ui\/scene)\//u, minShareCount: SHARED_BY },
   { name: 'practice', test: /\/src\/ui\/practice\//u, minShareCount: SHARED_BY },

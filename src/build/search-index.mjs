@@ -8,6 +8,12 @@ const NOT_CHAPTER_TEXT =
   '.sheet, .example, [id^="table-"], .table-note, .glossary, .source-list, .margin-note, .section-link, noscript, script, style, math, nav, .chapter-number';
 /** Letters of a section's text that are shown under its heading. */
 const SHOWN = 100;
+/** The same in the file for the first answer; the rest follows in a moment. */
+const SHOWN_AT_FIRST = 40;
+/** Headings that nearly every chapter has, and which tell none of them apart. */
+const EVERY_CHAPTER = new Set(['Worked examples', 'Common mistakes']);
+/** Kinds of record that the first answer does without. */
+const LATER = new Set(['source', 'example', 'fault']);
 /** A word that so large a share of all sections uses tells none of them apart. */
 const EVERYWHERE = 0.3;
 
@@ -59,9 +65,9 @@ function sectionsOf(html) {
   };
 }
 
-function beginningOf(text) {
-  if (text.length <= SHOWN) return text;
-  return `${text.slice(0, text.lastIndexOf(' ', SHOWN))} …`;
+function beginningOf(text, shown = SHOWN) {
+  if (text.length <= shown) return text;
+  return `${text.slice(0, text.lastIndexOf(' ', shown))} …`;
 }
 
 /** Each record with the words of its full text that nothing else of it says. */
@@ -94,14 +100,17 @@ function chapterRecords({ title, text, words, page, place }, html) {
   ];
 }
 
-/** What comes after the first answer, as full texts do. */
-const LATER = ['source', 'example', 'fault'];
-
 /** What the first answer waits for. */
 function firstOf(records) {
   return records
-    .filter(({ kind }) => !LATER.includes(kind))
-    .map((record) => ({ ...record, body: '' }));
+    .filter(
+      ({ kind, title }) => !LATER.has(kind) && !(kind === 'section' && EVERY_CHAPTER.has(title)),
+    )
+    .map((record) => ({
+      ...record,
+      text: record.kind === 'section' ? beginningOf(record.text, SHOWN_AT_FIRST) : record.text,
+      body: '',
+    }));
 }
 
 /** Writes records into a file that is named after its content, and gives its address. */

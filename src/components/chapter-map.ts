@@ -1,5 +1,6 @@
 import Caution from './Caution.astro';
 import CodeFrame from './CodeFrame.astro';
+import Drawing from './Drawing.astro';
 import Example from './Example.astro';
 import Figure from './Figure.astro';
 import Formula from './Formula.astro';
@@ -21,6 +22,7 @@ import { inChapter } from './in-chapter.ts';
 /** The closed list of what a chapter may write. Chapters import nothing themselves. */
 const chapterComponents = {
   Caution,
+  Drawing,
   Example,
   Figure,
   Formula,

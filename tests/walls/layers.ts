@@ -57,6 +57,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     types('src/worksheets/'),
     types('src/quantity/'),
   ],
+  // Line drawings of the work: made once, at build. How far sound runs ahead is the core's to say.
+  'src/drawings/': all('src/drawings/', 'src/quantity/', 'src/core/file/sound-separation.ts'),
   // The drawn home movie and the camera that films it: a picture of what the core says.
   'src/scene/': all('src/scene/', 'src/core/', 'src/quantity/', 'fraction.js'),
   // mediabunny: reads the frames of a video file over WebCodecs. fraction.js: exact rates.
@@ -75,13 +77,13 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   // evaluate and pictures: the first render of a worksheet is made at build, with its picture.
   'src/components/': [
     ...all('src/components/', 'src/book/', 'src/ui/', 'src/offline/', 'src/schemas/'),
-    ...all('src/pictures/'),
+    ...all('src/pictures/', 'src/drawings/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/machine/evaluate.ts'),
     ...all('src/worksheets/machine/entry-text.ts'),
     // What a scene shows, and how its light swings, said in its alternative text.
     ...all('src/scene/', 'node:crypto'),
-    // A scene brings its style along: most pages have none.
-    ...all('src/styles/scene.css'),
+    // A scene or a drawing brings its style along: most pages have none.
+    ...all('src/styles/scene.css', 'src/styles/drawings.css'),
     // The rules on cards for judgement are written at build only.
     ...all('src/worksheets/bench/rule-cards.ts'),
     ...all('preact', 'astro', 'astro:content', 'katex'),
@@ -96,7 +98,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   ],
   'src/pages/': [
     ...all('src/pages/', 'src/layouts/', 'src/components/', 'src/schemas/', 'src/styles/'),
-    ...all('src/worksheets/registry.ts', 'src/book/', 'astro', 'astro:content'),
+    ...all('src/worksheets/registry.ts', 'src/book/', 'src/drawings/', 'astro', 'astro:content'),
   ],
   // The copy of the site on the reader's device; knows files, not their content.
   'src/offline/': all('src/offline/', 'src/ui/islands/site-path.ts', 'serwist'),
