@@ -124,7 +124,7 @@ export function makePainter(canvas: HTMLCanvasElement, supply: FilmSupply): Pain
         const isPainted = wanted.isStrips
           ? strips(one, wanted, from, to)
           : whole(one, wanted, from, to, wanted.contrasts[index] ?? 1);
-        isDone &&= isPainted;
+        if (!isPainted) isDone = false;
       });
       if (isDone) pen.putImageData(image, 0, 0);
       return isDone;
