@@ -11,6 +11,7 @@ const inRoom = (room) => new RegExp(`/src/(?:core|worksheets)/${room}/`, 'u');
 const CORNERS = [
   { name: 'winding', test: /\/src\/core\/reel\/reel-length\.ts/u },
   { name: 'copy', test: /\/src\/(?:core|worksheets)\/file\/(?:colour|viewing)-/u },
+  { name: 'keep', test: /\/src\/(?:core|worksheets)\/file\/keep-/u },
 ];
 
 /**
