@@ -13,7 +13,7 @@ const SHOWN_AT_FIRST = 40;
 /** Headings that nearly every chapter has, and which tell none of them apart. */
 const EVERY_CHAPTER = new Set(['Worked examples', 'Common mistakes']);
 /** Kinds of record that the first answer does without. */
-const LATER = new Set(['source', 'example']);
+const LATER = new Set(['source', 'example', 'fault']);
 /** A word that so large a share of all sections uses tells none of them apart. */
 const EVERYWHERE = 0.3;
 
@@ -100,7 +100,7 @@ function chapterRecords({ title, text, words, page, place }, html) {
   ];
 }
 
-/** What the first answer waits for: publications, examples and full texts come after it. */
+/** What the first answer waits for. */
 function firstOf(records) {
   return records
     .filter(

@@ -11,10 +11,10 @@ const MOST_BYTES = 7000;
 /** Mean difference of code values that an eye sees at once, over the worst hundredth of the blocks. */
 const SEEN = 12;
 
-/** Code values of a still in blocks of 8 × 8 pixels. */
+/** Code values of a still in blocks of 4 × 4 pixels. */
 async function blocksOf(address: string): Promise<Buffer> {
   return await sharp(readSiteFile(address.slice(1)))
-    .resize(40, 30, { kernel: 'cubic', fit: 'fill' })
+    .resize(80, 60, { kernel: 'cubic', fit: 'fill' })
     .removeAlpha()
     .raw()
     .toBuffer();

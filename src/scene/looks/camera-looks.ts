@@ -112,5 +112,12 @@ export const FILE_LOOKS = {
     filmFrame: 20,
     afterSeconds: 1,
   },
-  doubled: { name: 'One lost, one twice', file: { lostEvery: 9 }, filmFrame: 76, wants: 'strips' },
+  doubled: {
+    name: 'One lost, one twice',
+    // In step with the film, so that every picture is a film frame of its own.
+    bench: { cameraFps: 18, exposureSeconds: 1 / 54, readoutSeconds: 0 },
+    file: { lostEvery: 9 },
+    filmFrame: 76,
+    wants: 'strips',
+  },
 } as const satisfies Record<string, Look>;

@@ -117,15 +117,14 @@ export function makePainter(canvas: HTMLCanvasElement, supply: FilmSupply): Pain
     pixels,
     paint(painted, wanted) {
       const middle = dividerColumn(wanted.split, width, wanted.isStrips);
-      let isDone = true;
-      painted.forEach((one, index) => {
+      const done = painted.map((one, index) => {
         const from = index === 0 ? 0 : middle;
         const to = index === 0 && painted.length > 1 ? middle : width;
-        const isPainted = wanted.isStrips
+        return wanted.isStrips
           ? strips(one, wanted, from, to)
           : whole(one, wanted, from, to, wanted.contrasts[index] ?? 1);
-        isDone &&= isPainted;
       });
+      const isDone = done.every(Boolean);
       if (isDone) pen.putImageData(image, 0, 0);
       return isDone;
     },

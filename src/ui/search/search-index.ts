@@ -44,7 +44,7 @@ const KIND_WEIGHTS: Readonly<Record<Kind, number>> = {
   chapter: 1.8,
   section: 1.1,
   worksheet: 1.35,
-  fault: 1,
+  fault: 0.6,
   tool: 1.3,
   table: 1,
   term: 0.8,
