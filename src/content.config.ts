@@ -3,6 +3,7 @@ import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { withCheckedFrontmatter, yamlFolder, yamlList } from './book/content-loaders.ts';
 import { benchSchema } from './schemas/bench.ts';
+import { caseKindSchema } from './schemas/case-kind.ts';
 import { chapterSchema } from './schemas/chapter.ts';
 import { editionSchema } from './schemas/edition.ts';
 import { exampleFileSchema, exampleSchema } from './schemas/example.ts';
@@ -53,6 +54,10 @@ export const collections = {
   practice: defineCollection({
     loader: yamlList('content/practice.yaml', practiceSchema),
     schema: practiceSchema,
+  }),
+  cases: defineCollection({
+    loader: yamlList('content/cases.yaml', caseKindSchema),
+    schema: caseKindSchema,
   }),
   searchWords: defineCollection({
     loader: yamlList('content/search-words.yaml', searchWordsSchema, 'page'),

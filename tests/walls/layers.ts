@@ -47,6 +47,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/worksheets/customer/': worksheetRoom('src/worksheets/customer/'),
   // The reader's bench and the cards for the wall gather what the rooms hold.
   'src/worksheets/bench/': all('src/worksheets/', 'src/core/', 'src/quantity/'),
+  // Cases for practice are drawn by chance from a seed and judged by the worksheets they are handed.
+  'src/practice/': all('src/practice/', 'src/worksheets/machine/', 'src/quantity/'),
   // A picture draws numbers it is given; it must not call the core.
   'src/pictures/': [
     ...all('src/pictures/', 'preact'),
@@ -58,6 +60,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/clip/': all('src/clip/', 'src/core/', 'src/quantity/', 'mediabunny'),
   'src/ui/': [
     ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/clip/', 'src/quantity/'),
+    ...all('src/practice/'),
     // minisearch: the index of the search page.
     ...all('preact', 'minisearch'),
     types('src/core/'),
@@ -66,7 +69,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   // evaluate and pictures: the first render of a worksheet is made at build, with its picture.
   'src/components/': [
     ...all('src/components/', 'src/book/', 'src/ui/', 'src/offline/', 'src/schemas/'),
-    ...all('src/pictures/'),
+    ...all('src/pictures/', 'src/practice/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/machine/evaluate.ts'),
     ...all('src/worksheets/machine/entry-text.ts'),
     // The rules on cards for judgement are written at build only.

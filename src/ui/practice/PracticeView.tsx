@@ -106,7 +106,7 @@ export function PracticeView(props: Props): ComponentChildren {
           )}
           {judgement?.kind === 'wrong' && (
             <span class="answer-stop">
-              ✕ Not yet: the right answer is {judgement.direction}. {kind.hint}
+              ✕ Not yet: the right answer is {judgement.direction}. {judgement.slip ?? kind.hint}
             </span>
           )}
           {judgement?.kind === 'unreadable' && (
