@@ -8,6 +8,7 @@ import { chapterSchema } from './schemas/chapter.ts';
 import { editionSchema } from './schemas/edition.ts';
 import { exampleFileSchema, exampleSchema } from './schemas/example.ts';
 import { glossarySchema } from './schemas/glossary.ts';
+import { handTaskSchema } from './schemas/hand-task.ts';
 import { partSchema } from './schemas/part.ts';
 import { practiceSchema } from './schemas/practice.ts';
 import { searchWordsSchema } from './schemas/search-words.ts';
@@ -58,6 +59,10 @@ export const collections = {
   cases: defineCollection({
     loader: yamlList('content/cases.yaml', caseKindSchema),
     schema: caseKindSchema,
+  }),
+  handTasks: defineCollection({
+    loader: yamlList('content/hand-tasks.yaml', handTaskSchema),
+    schema: handTaskSchema,
   }),
   searchWords: defineCollection({
     loader: yamlList('content/search-words.yaml', searchWordsSchema, 'page'),

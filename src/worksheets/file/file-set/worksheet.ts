@@ -106,9 +106,17 @@ export const worksheet = defineWorksheet({
       ],
     };
   },
-  working(lacks) {
+  working(lacks, _told, { setCount }) {
     return [
       { words: 'Each file that is kept, each checksum, the sets and the places are gone through.' },
+      ...(setCount < KEPT_SETS
+        ? [
+            {
+              words: 'Sets still to make.',
+              sum: `${KEPT_SETS} − ${setCount} = ${KEPT_SETS - setCount}`,
+            },
+          ]
+        : []),
       ...lacks.map((lack) => ({
         words: `Still to do: ${withSmallInitial(LACK_WORDS[lack].what)}.`,
       })),
