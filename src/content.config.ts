@@ -1,12 +1,18 @@
 import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
-import { withCheckedFrontmatter, yamlFolder, yamlList } from './book/content-loaders.ts';
+import {
+  orderedYamlList,
+  withCheckedFrontmatter,
+  yamlFolder,
+  yamlList,
+} from './book/content-loaders.ts';
 import { benchSchema } from './schemas/bench.ts';
 import { caseKindSchema } from './schemas/case-kind.ts';
 import { chapterSchema } from './schemas/chapter.ts';
 import { editionSchema } from './schemas/edition.ts';
 import { exampleFileSchema, exampleSchema } from './schemas/example.ts';
+import { faultSchema } from './schemas/fault.ts';
 import { glossarySchema } from './schemas/glossary.ts';
 import { handTaskSchema } from './schemas/hand-task.ts';
 import { partSchema } from './schemas/part.ts';
@@ -14,6 +20,7 @@ import { practiceSchema } from './schemas/practice.ts';
 import { searchWordsSchema } from './schemas/search-words.ts';
 import { sourceSchema } from './schemas/source.ts';
 import { tableSchema } from './schemas/table.ts';
+import { troubleSchema } from './schemas/trouble.ts';
 
 /** Numbers in file names order the book; ids and addresses drop them. */
 const withoutNumbers = ({ entry }: { readonly entry: string }): string =>
@@ -57,12 +64,20 @@ export const collections = {
     schema: practiceSchema,
   }),
   cases: defineCollection({
-    loader: yamlList('content/cases.yaml', caseKindSchema),
+    loader: orderedYamlList('content/cases.yaml', caseKindSchema),
     schema: caseKindSchema,
   }),
   handTasks: defineCollection({
-    loader: yamlList('content/hand-tasks.yaml', handTaskSchema),
+    loader: orderedYamlList('content/hand-tasks.yaml', handTaskSchema),
     schema: handTaskSchema,
+  }),
+  faults: defineCollection({
+    loader: orderedYamlList('content/faults.yaml', faultSchema),
+    schema: faultSchema,
+  }),
+  troubles: defineCollection({
+    loader: orderedYamlList('content/troubles.yaml', troubleSchema),
+    schema: troubleSchema,
   }),
   searchWords: defineCollection({
     loader: yamlList('content/search-words.yaml', searchWordsSchema, 'page'),

@@ -6,7 +6,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    include: ['tests/{core,worksheets,practice}/**/*.fuzz.ts'],
+    include: ['tests/{core,worksheets,scene,practice}/**/*.fuzz.ts'],
     testTimeout: 300_000,
   },
 });

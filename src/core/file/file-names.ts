@@ -5,8 +5,12 @@
 export const FILE_NAMES = {
   /** Recording of a camera that writes fields or frames of uneven length, as it came. */
   camera: 'camera.mov',
+  /** Names of the parts into which the camera cut a recording, in order. */
+  parts: 'parts.txt',
   /** What the keep list picks from: the recording of a camera, or what was made of `camera.mov`. */
   recording: 'recording.mov',
+  /** The recording coded anew for a browser that cannot read it: to be measured, not to be kept. */
+  readable: 'to-read.mp4',
   /** Every film frame once, the right way round, lossless: the master. */
   film: 'film.mkv',
   /** Filter that picks the frames of a measured keep list. */

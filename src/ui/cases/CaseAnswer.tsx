@@ -6,6 +6,9 @@ import { permalink } from '../permalink.ts';
 import { UnbrokenUnits } from '../UnbrokenUnits.tsx';
 import { WorkingSteps } from '../WorkingSteps.tsx';
 
+/** A figure or a name as a sentence of its own. */
+const withFullStop = (text: string): string => (/[.!?]$/u.test(text) ? text : `${text}.`);
+
 /** The right answer to a case, why, in steps, and the sheet that decides. */
 export function CaseAnswer(props: {
   readonly drawn: DrawnCase;
@@ -17,7 +20,7 @@ export function CaseAnswer(props: {
     <>
       <p>
         <strong>
-          <UnbrokenUnits text={right?.text ?? ''} />
+          <UnbrokenUnits text={withFullStop(right?.text ?? '')} />
         </strong>{' '}
         <UnbrokenUnits text={drawn.outcome.verdict.sentence} />
       </p>
