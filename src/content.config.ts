@@ -64,11 +64,11 @@ export const collections = {
     schema: practiceSchema,
   }),
   cases: defineCollection({
-    loader: orderedYamlList('content/cases.yaml', caseKindSchema),
+    loader: yamlList('content/cases.yaml', caseKindSchema),
     schema: caseKindSchema,
   }),
   handTasks: defineCollection({
-    loader: orderedYamlList('content/hand-tasks.yaml', handTaskSchema),
+    loader: yamlList('content/hand-tasks.yaml', handTaskSchema),
     schema: handTaskSchema,
   }),
   faults: defineCollection({
