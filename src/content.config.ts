@@ -8,11 +8,13 @@ import {
   yamlList,
 } from './book/content-loaders.ts';
 import { benchSchema } from './schemas/bench.ts';
+import { caseKindSchema } from './schemas/case-kind.ts';
 import { chapterSchema } from './schemas/chapter.ts';
 import { editionSchema } from './schemas/edition.ts';
 import { exampleFileSchema, exampleSchema } from './schemas/example.ts';
 import { faultSchema } from './schemas/fault.ts';
 import { glossarySchema } from './schemas/glossary.ts';
+import { handTaskSchema } from './schemas/hand-task.ts';
 import { partSchema } from './schemas/part.ts';
 import { practiceSchema } from './schemas/practice.ts';
 import { searchWordsSchema } from './schemas/search-words.ts';
@@ -60,6 +62,14 @@ export const collections = {
   practice: defineCollection({
     loader: yamlList('content/practice.yaml', practiceSchema),
     schema: practiceSchema,
+  }),
+  cases: defineCollection({
+    loader: yamlList('content/cases.yaml', caseKindSchema),
+    schema: caseKindSchema,
+  }),
+  handTasks: defineCollection({
+    loader: yamlList('content/hand-tasks.yaml', handTaskSchema),
+    schema: handTaskSchema,
   }),
   faults: defineCollection({
     loader: orderedYamlList('content/faults.yaml', faultSchema),

@@ -41,11 +41,16 @@ export function readYaml<Schema extends z.ZodType>(
   firstLine = 1,
 ): z.output<Schema> {
   const lineCounter = new LineCounter();
-  const document = parseDocument(text, { lineCounter, prettyErrors: false });
+  const document = parseDocument(text, {
+    lineCounter,
+    prettyErrors: false,
+    // Entries that share most of their fields are written once, and merged with `<<`.
+    merge: true,
+  });
   const lineOf = (offset: number): number => lineCounter.linePos(offset).line + firstLine - 1;
   const broken = document.errors.map(({ pos, message }) => `${file}:${lineOf(pos[0])}: ${message}`);
   if (broken.length > 0) throw new Error(broken.join('\n'));
-  const result = schema.safeParse(document.toJS());
+  const result = schema.safeParse(document.toJS({ maxAliasCount: 1000 }));
   if (result.success) return result.data;
   const faults = result.error.issues.map(
     (issue) => `${file}:${lineOf(offsetOf(document, issue))}: ${wordsOf(issue)}`,

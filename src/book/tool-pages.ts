@@ -67,6 +67,24 @@ export const TOOL_PAGES = {
     inContents: 'The same reel in plain words, for its owner.',
     words: ['offer', 'estimate', 'quote', 'leaflet', 'print'],
   },
+  cases: {
+    href: '/cases/',
+    name: 'Practice by cases',
+    menu: 'Cases',
+    description:
+      'Reels, recordings, folders and wishes to judge, with sums of the bench: ten questions at a time, tasks for the hands, and a record of what you have shown.',
+    inContents: 'Ten questions at a time, tasks for the hands, and a record of what was shown.',
+    words: ['training', 'quiz', 'exam', 'test yourself', 'apprentice', 'record', 'seed'],
+  },
+  trainer: {
+    href: '/trainer/',
+    name: 'For the trainer',
+    menu: 'Trainer',
+    description:
+      'Question sheets and answer sheets from the kinds, level and number you choose, and a page that says what a trainee has shown and when.',
+    inContents: 'Question sheets with their answers, and a page that says what was shown and when.',
+    words: ['teacher', 'class', 'exam paper', 'worksheet', 'certificate', 'print'],
+  },
   data: {
     href: '/data/',
     name: 'Tables for machines',

@@ -24,6 +24,25 @@ export const practiceSchema = z.strictObject({
   /** How far off an entry may be, in per cent of the right one. */
   tolerancePercent: z.number().positive(),
   hint: z.string().min(1),
+  /** Likely slips, worked out to know them again; fields as in src/practice/sum-slips.ts. */
+  slips: z
+    .array(
+      z.strictObject({
+        words: z.string().min(1),
+        answer: z.string().optional(),
+        entries: z.record(z.string(), z.string()).optional(),
+        from: z.string().optional(),
+        less: z.string().optional(),
+        over: z.string().optional(),
+        squared: z.boolean().optional(),
+        byEntry: z.string().optional(),
+        byAnswer: z.string().optional(),
+        upsideDown: z.boolean().optional(),
+        times: z.number().optional(),
+        plus: z.number().optional(),
+      }),
+    )
+    .min(2),
 });
 
 export type Practice = z.infer<typeof practiceSchema>;

@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
 import type { z } from 'astro/zod';
+import { caseKindSchema, type CaseKindEntry } from '../../src/schemas/case-kind.ts';
 import { chapterSchema, type Chapter } from '../../src/schemas/chapter.ts';
 import { editionSchema, type Edition } from '../../src/schemas/edition.ts';
 import { exampleFileSchema, type Example } from '../../src/schemas/example.ts';
@@ -41,7 +42,7 @@ function readYamlList<Schema extends z.ZodType>(
   schema: Schema,
 ): readonly z.output<Schema>[] {
   const text = readFileSync(join(projectFolder, 'content', fileName), 'utf8');
-  const list: unknown = parse(text);
+  const list: unknown = parse(text, { merge: true, maxAliasCount: 1000 });
   if (!Array.isArray(list)) throw new Error(`content/${fileName} is not a list`);
   return list.map((item: unknown, index) =>
     check(schema, item, `content/${fileName} entry ${index + 1}`),
@@ -55,6 +56,8 @@ export const readGlossary = (): readonly GlossaryTerm[] =>
 export const readParts = (): readonly Part[] => readYamlList('parts.yaml', partSchema);
 export const readPractice = (): readonly Practice[] =>
   readYamlList('practice.yaml', practiceSchema);
+export const readCaseKinds = (): readonly CaseKindEntry[] =>
+  readYamlList('cases.yaml', caseKindSchema);
 export const readFaults = (): readonly Fault[] => readYamlList('faults.yaml', faultSchema);
 export const readTroubles = (): readonly Trouble[] => readYamlList('troubles.yaml', troubleSchema);
 export const readTables = (): readonly LookupTable[] => readYamlList('tables.yaml', tableSchema);

@@ -30,6 +30,8 @@ const PARTS: Readonly<Record<string, string>> = {
   'hydrate-worksheet': 'worksheet-form',
   'hydrate-practice': 'practice-sheet',
   'start-mixed-practice': 'mixed-practice',
+  'start-cases': 'case-practice',
+  'start-trainer': 'trainer-sheets',
   'hydrate-bench': 'bench-form',
   'hydrate-gathered': '[data-plan]',
   'start-cards': '[data-cards-tools]',

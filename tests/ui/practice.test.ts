@@ -132,7 +132,11 @@ describe.each(kinds)('practice on $id', (kind) => {
         ['more', value - shift],
       ] as const) {
         const text = ((wrong * factor) / bare).toFixed(9);
-        expect([text, judge(kind, problem, text)]).toEqual([text, { kind: 'wrong', direction }]);
+        // A fifth off may be what a slip comes to; then its words stand beside the direction.
+        expect([text, judge(kind, problem, text)]).toMatchObject([
+          text,
+          { kind: 'wrong', direction },
+        ]);
       }
     }
   });

@@ -50,6 +50,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/worksheets/customer/': worksheetRoom('src/worksheets/customer/'),
   // The reader's bench and the cards for the wall gather what the rooms hold.
   'src/worksheets/bench/': all('src/worksheets/', 'src/core/', 'src/quantity/'),
+  // Cases for practice are drawn by chance from a seed and judged by the worksheets they are handed.
+  'src/practice/': all('src/practice/', 'src/worksheets/machine/', 'src/quantity/'),
   // A picture draws numbers it is given; it must not call the core.
   'src/pictures/': [
     ...all('src/pictures/', 'preact'),
@@ -71,6 +73,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   ],
   'src/ui/': [
     ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/quantity/'),
+    ...all('src/practice/'),
     // Code that reads recordings comes when a file is chosen, and not before.
     onPress('src/clip/'),
     // The viewer of the drawn home movie; its script fetches its own style.
@@ -83,7 +86,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   // evaluate and pictures: the first render of a worksheet is made at build, with its picture.
   'src/components/': [
     ...all('src/components/', 'src/book/', 'src/ui/', 'src/offline/', 'src/schemas/'),
-    ...all('src/pictures/', 'src/drawings/'),
+    ...all('src/pictures/', 'src/drawings/', 'src/practice/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/machine/evaluate.ts'),
     ...all('src/worksheets/machine/entry-text.ts'),
     // What a scene shows, and how its light swings, said in its alternative text.

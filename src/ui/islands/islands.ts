@@ -73,6 +73,22 @@ export const ISLANDS: readonly Island[] = [
     },
   },
   {
+    selector: 'case-practice',
+    when: 'touched',
+    async wake(element) {
+      const { startCases } = await import('../cases/start-cases.tsx');
+      return startCases(element);
+    },
+  },
+  {
+    selector: 'trainer-sheets',
+    when: 'touched',
+    async wake(element) {
+      const { startTrainer } = await import('../cases/start-trainer.tsx');
+      return startTrainer(element);
+    },
+  },
+  {
     selector: 'recording-sheet',
     when: 'handed',
     async wake(element) {

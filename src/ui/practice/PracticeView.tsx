@@ -25,6 +25,8 @@ interface Props {
   readonly instance: string;
   /** Tries at this kind up to now; shown where the view has one kind for good. */
   readonly kept?: KindTally | undefined;
+  /** True where the numbers belong to a set: no others are offered. */
+  readonly hasFixedNumbers?: boolean;
   /** Told of the first readable entry for each problem; who listens keeps the tally. */
   readonly onTried?: (isRight: boolean) => void;
 }
@@ -63,7 +65,9 @@ export function PracticeView(props: Props): ComponentChildren {
         check();
       }}
     >
-      <h3 id={`${id}-title`}>{kind.title}</h3>
+      <h3 id={`${id}-title`} tabIndex={props.hasFixedNumbers === true ? -1 : undefined}>
+        {kind.title}
+      </h3>
       <dl class="practice-told">
         {problem.told.map(({ label, text: told }) => (
           <div key={label}>
@@ -96,9 +100,11 @@ export function PracticeView(props: Props): ComponentChildren {
             </span>
           )}
           <button type="submit">Check</button>
-          <button type="button" onClick={another}>
-            Other numbers
-          </button>
+          {props.hasFixedNumbers !== true && (
+            <button type="button" onClick={another}>
+              Other numbers
+            </button>
+          )}
         </div>
         <p class="practice-judgement" id={`${id}-judgement`} role="status">
           {judgement?.kind === 'right' && (
@@ -106,7 +112,7 @@ export function PracticeView(props: Props): ComponentChildren {
           )}
           {judgement?.kind === 'wrong' && (
             <span class="answer-stop">
-              ✕ Not yet: the right answer is {judgement.direction}. {kind.hint}
+              ✕ Not yet: the right answer is {judgement.direction}. {judgement.slip ?? kind.hint}
             </span>
           )}
           {judgement?.kind === 'unreadable' && (

@@ -1,5 +1,6 @@
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import type { UnitName } from '../../quantity/units.ts';
+import { slippedAnswers, type SlippedAnswer, type SumSlip } from '../../practice/sum-slips.ts';
 import { entryText } from '../../worksheets/machine/entry-text.ts';
 import { evaluate, fillEntries, type Entries } from '../../worksheets/machine/evaluate.ts';
 import type { Answer, Worksheet, Outcome, WorkingStep } from '../../worksheets/machine/types.ts';
@@ -19,6 +20,7 @@ export interface PracticeKind {
   readonly fixed: Readonly<Record<string, string>>;
   readonly tolerancePercent: number;
   readonly hint: string;
+  readonly slips: readonly SumSlip[];
 }
 
 /** One problem: what is told, and what the core says. */
@@ -29,6 +31,8 @@ export interface PracticeProblem {
   readonly answer: Answer & { readonly value: number };
   readonly outcome: Outcome;
   readonly working: readonly WorkingStep[];
+  /** What the likely slips come to with these numbers. */
+  readonly slips: readonly SlippedAnswer[];
 }
 
 /** Draws tried before giving up; some combinations have no numeric answer (no exposure fits, say). */
@@ -56,6 +60,7 @@ export function drawProblem(
     const { outcome, working } = evaluate(worksheet, entries);
     const answer = outcome?.answers[kind.answer];
     if (outcome === undefined || answer?.value === undefined) continue;
+    const right = answer.value;
     const told = [...Object.keys(kind.vary), ...Object.keys(kind.fixed)].flatMap((key) => {
       const spec = inputs[key];
       return spec === undefined
@@ -65,9 +70,14 @@ export function drawProblem(
     return {
       entries,
       told,
-      answer: { ...answer, value: answer.value },
+      answer: { ...answer, value: right },
       outcome,
       working: working?.() ?? [],
+      slips: slippedAnswers(
+        { worksheet, entries, outcome, answer: kind.answer },
+        kind.slips,
+        (value) => isAllowed(kind, right, value),
+      ),
     };
   }
   throw new Error(`practice ${kind.id}: no combination of entries has a number for ${kind.answer}`);
@@ -77,11 +87,22 @@ export function drawProblem(
 export type Judgement =
   | { readonly kind: 'unreadable'; readonly reason: string }
   | { readonly kind: 'right' }
-  | { readonly kind: 'wrong'; readonly direction: 'more' | 'less' };
+  | {
+      readonly kind: 'wrong';
+      readonly direction: 'more' | 'less';
+      /** The likely slip, where the entry is what it comes to. */
+      readonly slip?: string;
+    };
 
 /** Unit of a bare number: it stands beside the entry. */
 export function bareUnit(kind: PracticeKind): UnitName {
   return (kind.entryUnit ?? kind.unit) as UnitName;
+}
+
+/** An answer of exactly 0 (no beat) allows the rounding of the entry only. */
+function isAllowed({ tolerancePercent }: PracticeKind, right: number, value: number): boolean {
+  const allowed = (Math.abs(right) * tolerancePercent) / 100;
+  return Math.abs(value - right) <= Math.max(allowed, 1e-9);
 }
 
 /** Compares what the trainee typed with the core's answer. Never throws, whatever is typed. */
@@ -97,10 +118,13 @@ export function judge(kind: PracticeKind, problem: PracticeProblem, text: string
     return { kind: 'unreadable', reason: `${parsed.reason}. Try ${kind.accepted}.` };
   }
   const { value } = parsed.value;
-  const allowed = (Math.abs(right) * kind.tolerancePercent) / 100;
-  // An answer of exactly 0 (no beat) allows the rounding of the entry only.
-  if (Math.abs(value - right) <= Math.max(allowed, 1e-9)) return { kind: 'right' };
-  return { kind: 'wrong', direction: right > value ? 'more' : 'less' };
+  if (isAllowed(kind, right, value)) return { kind: 'right' };
+  const direction = right > value ? 'more' : 'less';
+  const near = problem.slips
+    .filter((slip) => isAllowed(kind, slip.value, value))
+    .toSorted((a, b) => Math.abs(a.value - value) - Math.abs(b.value - value));
+  const [slip] = near;
+  return { kind: 'wrong', direction, ...(slip === undefined ? {} : { slip: slip.words }) };
 }
 
 /** Kinds for one round, each once while there are enough, in an order drawn by chance. */

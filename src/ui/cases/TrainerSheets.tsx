@@ -1,0 +1,118 @@
+import type { ComponentChildren } from 'preact';
+import type { SessionLevel } from '../../practice/session.ts';
+import { UNITS } from '../../quantity/units.ts';
+import { bareUnit } from '../practice/practice-problem.ts';
+import { UnbrokenUnits } from '../UnbrokenUnits.tsx';
+import { WorkingSteps } from '../WorkingSteps.tsx';
+import { CaseTold } from './CaseTold.tsx';
+import type { DrawnItem } from './practice-stock.ts';
+
+interface Props {
+  readonly seed: string;
+  readonly level: SessionLevel;
+  readonly items: readonly DrawnItem[];
+}
+
+/** Letter in front of a choice: a, b, c … */
+const letter = (place: number): string => String.fromCodePoint(97 + place);
+
+const setWords = ({ seed, level, items }: Props): string =>
+  `Set “${seed}”, level ${level === 'all' ? 'mixed' : level}, ${items.length} questions`;
+
+/** The questions, to be answered with a pencil. */
+export function QuestionSheet(props: Props): ComponentChildren {
+  return (
+    <section class="trainer-sheet" data-part="questions" aria-labelledby="question-sheet">
+      <h2 id="question-sheet">Questions</h2>
+      <p>{setWords(props)}</p>
+      <p class="sheet-blanks">
+        <span>Name</span>
+        <span>Date</span>
+      </p>
+      <ol>
+        {props.items.map((item, place) => (
+          <li key={place}>
+            <Question item={item} />
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function Question({ item }: { readonly item: DrawnItem }): ComponentChildren {
+  if (item.type === 'sum') {
+    const { symbol } = UNITS[bareUnit(item.kind)];
+    return (
+      <>
+        <h3>{item.kind.title}</h3>
+        <CaseTold told={item.problem.told} />
+        <p>{item.kind.question}</p>
+        <p class="sheet-line">{symbol}</p>
+      </>
+    );
+  }
+  const { title, scene, told, question, choices } = item.drawn;
+  return (
+    <>
+      <h3>{title}</h3>
+      <p>{scene}</p>
+      <CaseTold told={told} />
+      <p>{question}</p>
+      <ul class="sheet-choices">
+        {choices.map(({ text }, place) => (
+          <li key={text}>
+            <span aria-hidden="true">☐</span> {letter(place)}) <UnbrokenUnits text={text} />
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** The answers to the same questions, with reasons. */
+export function AnswerSheet(props: Props): ComponentChildren {
+  return (
+    <section class="trainer-sheet" data-part="answers" aria-labelledby="answer-sheet">
+      <h2 id="answer-sheet">Answers</h2>
+      <p>{setWords(props)}</p>
+      <ol>
+        {props.items.map((item, place) => (
+          <li key={place}>
+            <Answer item={item} />
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function Answer({ item }: { readonly item: DrawnItem }): ComponentChildren {
+  if (item.type === 'sum') {
+    return (
+      <>
+        <h3>{item.kind.title}</h3>
+        <p>
+          <strong>
+            <UnbrokenUnits text={item.problem.answer.text} />
+          </strong>
+        </p>
+        <WorkingSteps working={item.problem.working} />
+      </>
+    );
+  }
+  const { title, choices, outcome } = item.drawn;
+  const place = choices.findIndex(({ isRight }) => isRight);
+  return (
+    <>
+      <h3>{title}</h3>
+      <p>
+        <strong>
+          {letter(place)}) <UnbrokenUnits text={choices[place]?.text ?? ''} />
+        </strong>{' '}
+        <UnbrokenUnits text={outcome.verdict.sentence} />
+      </p>
+      <p>Decided by the sheet “{item.worksheet.title}”.</p>
+    </>
+  );
+}
