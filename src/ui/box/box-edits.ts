@@ -4,6 +4,7 @@ import {
   MOST_IN_BOX,
   type Box,
   type Job,
+  type JobTexts,
   type OnTable,
   type Reel,
   type ReelTexts,
@@ -29,35 +30,35 @@ function withText<Field extends string>(
   return Object.fromEntries(pairs) as Partial<Record<Field, string>>;
 }
 
+/** The list with one item changed; the very same list where nothing changes. */
+function changeItem<Item extends { readonly id: string }>(
+  items: readonly Item[],
+  id: string,
+  change: (item: Item) => Item,
+): readonly Item[] {
+  const next = items.map((item) => (item.id === id ? change(item) : item));
+  return next.some((item, index) => item !== items[index]) ? next : items;
+}
+
 function changeJob(box: Box, id: string, change: (job: Job) => Job): Box {
-  let isChanged = false;
-  const jobs = box.jobs.map((job) => {
-    if (job.id !== id) return job;
-    const next = change(job);
-    isChanged ||= next !== job;
-    return next;
-  });
-  return isChanged ? { ...box, jobs } : box;
+  const jobs = changeItem(box.jobs, id, change);
+  return jobs === box.jobs ? box : { ...box, jobs };
 }
 
 function changeReel(box: Box, { job, reel }: OnTable, change: (reel: Reel) => Reel): Box {
   return changeJob(box, job, (before) => {
-    let isChanged = false;
-    const reels = before.reels.map((one) => {
-      if (one.id !== reel) return one;
-      const next = change(one);
-      isChanged ||= next !== one;
-      return next;
-    });
-    return isChanged ? { ...before, reels } : before;
+    const reels = changeItem(before.reels, reel, change);
+    return reels === before.reels ? before : { ...before, reels };
   });
 }
 
-/** A new job, open at once. */
+/** A new job, open at once, with the workshop and its terms as they stood on the last one. */
 export function addJob(box: Box, number = ''): Box {
   if (box.jobs.length >= MOST_IN_BOX.jobs) return box;
   const id = freeId('j', ids(box.jobs));
-  const texts = number === '' ? {} : { number };
+  const { workshop = '', terms = '' } = box.jobs.at(-1)?.texts ?? {};
+  const given = Object.entries({ number, workshop, terms }).filter(([, text]) => text !== '');
+  const texts = Object.fromEntries(given) as JobTexts;
   return { ...box, jobs: [...box.jobs, { id, texts, reels: [] }], currentJob: id };
 }
 

@@ -6,6 +6,7 @@ import {
   jobSeconds,
   reelSum,
   type CountedReel,
+  type ReelSum,
 } from '../../core/job/job-totals.ts';
 import { BENCH_INPUTS } from '../bench/bench-inputs.ts';
 import type { StoredField } from '../machine/bench-table.ts';
@@ -42,6 +43,22 @@ export interface BoxTotals {
 interface Counted {
   readonly reel: Reel;
   readonly counted: CountedReel;
+  readonly sums: ReelSum;
+  readonly isMeasured: boolean;
+}
+
+const counts = new WeakMap<Reel, { readonly found: Counted | undefined }>();
+
+/** A reel with its own sums, worked out once for each state of it. */
+function countedOnce(reel: Reel): Counted | undefined {
+  const known = counts.get(reel);
+  if (known !== undefined) return known.found;
+  const counted = countedReel(reel);
+  const isMeasured = reelNumber(reel, 'lengthMetres') !== undefined;
+  const found =
+    counted === undefined ? undefined : { reel, counted, sums: reelSum(counted), isMeasured };
+  counts.set(reel, { found });
+  return found;
 }
 
 const sum = (values: readonly Fraction[]): Fraction =>
@@ -67,8 +84,7 @@ export function boxQuotation(job: Job, bench: BenchTexts): Quotation | undefined
   if ([perReel, perMinute, perCarrier, fixed].every((each) => each === undefined)) return undefined;
   const offered = job.reels.filter(isOffered);
   const seconds = offered.flatMap((reel) => {
-    const counted = countedReel(reel);
-    return (counted === undefined ? undefined : reelSum(counted).runningSeconds) ?? [];
+    return countedOnce(reel)?.sums.runningSeconds ?? [];
   });
   const none = new Fraction(0);
   return jobQuotation(
@@ -104,11 +120,8 @@ function plannedSeconds(counted: readonly Counted[], bench: BenchTexts): number 
 
 /** What all reels of a job come to, with the price list and the times of the bench in use. */
 export function boxTotals(job: Job, bench: BenchTexts): BoxTotals {
-  const counted = job.reels.flatMap((reel): readonly Counted[] => {
-    const one = countedReel(reel);
-    return one === undefined ? [] : [{ reel, counted: one }];
-  });
-  const sums = counted.map((each) => reelSum(each.counted));
+  const counted = job.reels.flatMap((reel) => countedOnce(reel) ?? []);
+  const sums = counted.map((each) => each.sums);
   const seconds = sums.flatMap(({ runningSeconds }) => runningSeconds ?? []);
   const rates = (['recordingMegabits', 'masterMegabits', 'viewingMegabits'] as const).flatMap(
     (field) => jobNumber(job, field)?.value ?? [],
@@ -124,8 +137,7 @@ export function boxTotals(job: Job, bench: BenchTexts): BoxTotals {
     frames: Math.round(sum(sums.map(({ frames }) => frames)).valueOf()),
     runningSeconds: sum(seconds).valueOf(),
     uncountedReels: job.reels.length - counted.length,
-    unmeasuredReels: counted.filter(({ reel }) => reelNumber(reel, 'lengthMetres') === undefined)
-      .length,
+    unmeasuredReels: counted.filter(({ isMeasured }) => !isMeasured).length,
     ratelessReels: sums.length - seconds.length,
     ...(rates.length === 0
       ? {}

@@ -36,6 +36,10 @@ const consent = Object.fromEntries(
 /** Every field of a job, in the order of the form. */
 export const JOB_FIELDS = {
   number: words('Job no.', 'Year and running number: 2026-014.'),
+  workshop: words(
+    'Your workshop',
+    'Name and address, as they stand on your papers. A new job takes them from the one before.',
+  ),
   customer: words('Customer', 'Name and address, as on the receipt.'),
   contact: words('Telephone or mail', 'How to reach them.'),
   secondContact: words('Second contact', 'Who is asked about reels that nobody fetches.'),
@@ -108,6 +112,7 @@ export const JOB_GROUPS: readonly {
   {
     legend: 'Customer and return',
     fields: [
+      'workshop',
       'customer',
       'contact',
       'secondContact',

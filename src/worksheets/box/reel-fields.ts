@@ -1,6 +1,6 @@
 import { GAUGE_NAMES } from '../../core/reel/gauges.ts';
 import type { GaugeId } from '../../core/reel/gauges/gauge.ts';
-import type { InputSpec, InputSpecs } from '../machine/types.ts';
+import type { InputSpec } from '../machine/types.ts';
 import { FILM_RATE } from '../machine/rate-ranges.ts';
 import { inputs as findings } from '../reel/condition-triage/inputs.ts';
 
@@ -179,14 +179,17 @@ const LATER = {
     help: 'Measured. A bare number means minutes. It is on no paper of the customer.',
   },
   who: words('Who', 'Initials of whoever worked on it.'),
-  refusal: words('Not run, why', 'In words for its owner.'),
-  notes: words('Notes', 'What nobody would remember next year.', true),
+  done: words('Found and mended', 'In words for its owner; it is printed on the return note.'),
+  refusal: words('Not run, why', 'In words for its owner; it is printed on the return note.'),
+  notes: words('Notes', 'For yourselves: on no paper of the customer.', true),
 } as const satisfies Readonly<Record<string, BoxField>>;
 
 type FindingKey = Exclude<keyof typeof findings, 'gauge'>;
 
 /** The findings of the triage as fields of a reel; its gauge stands in the table. */
-const { gauge: _gauge, ...FINDINGS } = findings;
+export const FINDING_KEYS = (Object.keys(findings) as (keyof typeof findings)[]).filter(
+  (key): key is FindingKey => key !== 'gauge',
+);
 
 /** What the owner allows; a reel may say otherwise than its job. */
 export const CONSENT_NAMES = {
@@ -220,7 +223,7 @@ const prefixed = (prefix: string, fields: Readonly<Record<string, BoxField>>) =>
 export const REEL_FIELDS = {
   ...COUNTER,
   ...LATER,
-  ...prefixed('finding', FINDINGS as InputSpecs),
+  ...prefixed('finding', Object.fromEntries(FINDING_KEYS.map((key) => [key, findings[key]]))),
   ...prefixed(
     'consent',
     Object.fromEntries(
@@ -231,7 +234,6 @@ export const REEL_FIELDS = {
 
 export const COUNTER_FIELDS = Object.keys(COUNTER) as readonly CounterField[];
 export const REEL_FIELD_KEYS = Object.keys(REEL_FIELDS) as readonly ReelField[];
-export const FINDING_KEYS = Object.keys(FINDINGS) as readonly FindingKey[];
 
 /** Fields of a station, in order. */
 export const REEL_GROUPS: readonly {
@@ -278,7 +280,7 @@ export const REEL_GROUPS: readonly {
       'areHashesRead',
     ],
   },
-  { legend: 'And', fields: ['who', 'spentSeconds', 'refusal', 'notes'] },
+  { legend: 'And', fields: ['done', 'refusal', 'who', 'spentSeconds', 'notes'] },
 ];
 
 const plain = (text: string): string =>

@@ -45,12 +45,18 @@ export function jobNumber(job: Job, field: JobField): NumberRead | undefined {
   return numberIn(JOB_FIELDS[field], job.texts[field]);
 }
 
+/** “8 mm” without another word. */
+const isEitherEight = (text: string): boolean => /^\W*8\W*(?:mm)?\W*$/iu.test(text);
+
+/** Nothing is said yet, or one of two gauges that any bench knows: no reason to fear a third. */
+const isGaugeOpen = (text: string): boolean => text.trim() === '' || isEitherEight(text);
+
 /** Message beside a field whose text cannot be used; undefined when it is in order or empty. */
 export function fieldMessage(field: BoxField, text: string): string | undefined {
   if (text.trim() === '' || field.kind === 'words') return undefined;
   if (field.kind === 'gauge') {
     if (readGauge(text) !== undefined) return undefined;
-    return /^\W*8\W*(?:mm)?\W*$/iu.test(text)
+    return isEitherEight(text)
       ? '“8 mm” is the name of two gauges. Look at the holes: Standard 8 or Super 8?'
       : `“${quotable(text)}” is no gauge of the book. Try Standard 8, Super 8, 9.5 or 16 mm.`;
   }
@@ -63,12 +69,23 @@ export function fieldMessage(field: BoxField, text: string): string | undefined 
   return read.ok ? undefined : read.reason;
 }
 
-export function gaugeOf(reel: Reel): GaugeId | undefined {
-  return readGauge(reel.texts.gauge ?? '');
+/** What follows from a reel alone is worked out once for each state of it: a box may hold hundreds. */
+function onceForEach<Result>(work: (reel: Reel) => Result): (reel: Reel) => Result {
+  const known = new WeakMap<Reel, { readonly result: Result }>();
+  return (reel) => {
+    const found = known.get(reel) ?? { result: work(reel) };
+    known.set(reel, found);
+    return found.result;
+  };
 }
 
+/** The gauge of a reel, where one is named. */
+export const gaugeOf = onceForEach((reel): GaugeId | undefined =>
+  readGauge(reel.texts.gauge ?? ''),
+);
+
 /** The reel as it is counted: its measured length, or else the size of its reel; undefined without both. */
-export function countedReel(reel: Reel): CountedReel | undefined {
+export const countedReel = onceForEach((reel): CountedReel | undefined => {
   const gauge = gaugeOf(reel);
   const metres = reelNumber(reel, 'lengthMetres') ?? reelNumber(reel, 'size');
   if (gauge === undefined || metres === undefined) return undefined;
@@ -80,7 +97,7 @@ export function countedReel(reel: Reel): CountedReel | undefined {
     ...(native === undefined ? {} : { nativeFps: native.exact }),
     ...(run === undefined ? {} : { runFps: run.value }),
   };
-}
+});
 
 /** Entries of the triage worksheet for this reel. */
 export function triageEntries(reel: Reel): Entries {
@@ -90,11 +107,9 @@ export function triageEntries(reel: Reel): Entries {
   ]);
   return {
     ...(Object.fromEntries(found) as Entries),
-    gauge: gaugeOf(reel) ?? ((reel.texts.gauge ?? '').trim() === '' ? 'not-noted' : 'other'),
+    gauge: gaugeOf(reel) ?? (isGaugeOpen(reel.texts.gauge ?? '') ? 'not-noted' : 'other'),
   };
 }
-
-const triages = new WeakMap<Reel, JudgedReel>();
 
 export interface JudgedReel {
   readonly triage: Triage;
@@ -113,22 +128,18 @@ function readFindings(entries: Entries): ReelFindings {
   return Object.fromEntries(read) as unknown as ReelFindings;
 }
 
-/** The triage of a reel by its findings; worked out once for each state of a reel. */
-export function judgedReel(reel: Reel): JudgedReel {
-  const known = triages.get(reel);
-  if (known !== undefined) return known;
+/** The triage of a reel by its findings. */
+export const judgedReel = onceForEach((reel): JudgedReel => {
   const entries = triageEntries(reel);
   const findings = readFindings(entries);
   const triage = triageReel(findings);
   const { outcome } = evaluate(triageSheet, entries);
-  const judged = {
+  return {
     triage,
     findings,
     sentence: outcome?.verdict.sentence ?? 'A finding cannot be read: correct it first.',
   };
-  triages.set(reel, judged);
-  return judged;
-}
+});
 
 /** What the owner said about one act: the reel’s own word, or else that of the job. */
 export function consentTo(job: Job, reel: Reel, act: ConsentAct): Consent {
