@@ -30,7 +30,7 @@ const { budgets } = z
   .parse(JSON.parse(readFileSync(join(projectFolder, 'package.json'), 'utf8')));
 
 /** Pages of work rather than reading: a form fills them, and its script is their first load. */
-const FORM_PAGES = /^\/(?:bench|cards|job-sheet|customer-sheet|search)\//u;
+const FORM_PAGES = /^\/(?:bench|box|cards|job-sheet|customer-sheet|search)\//u;
 
 /** Lists that are looked up rather than read, and grow with the book. */
 const LIST_PAGES = /^\/trainee\/sources\//u;

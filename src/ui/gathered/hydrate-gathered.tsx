@@ -1,6 +1,6 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
 import { currentTexts } from '../bench/bench-state.ts';
-import { pageBench } from '../bench/page-bench.ts';
+import { onOpening, pageBench, pageTable } from '../bench/page-bench.ts';
 import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import { keptSheet, replaceEntry, withSheet } from '../islands/history-entry.ts';
 import { loadWorksheet } from '../islands/load-worksheet.ts';
@@ -41,7 +41,7 @@ export async function hydrateGathered(element: HTMLElement): Promise<() => void>
     <GatheredSheet
       plan={plan}
       worksheets={worksheets}
-      bench={benchFields(plan, worksheets, pageBench.read().state)}
+      bench={benchFields(plan, worksheets, pageBench.read().state, pageTable())}
       linked={linked}
       shown={shown}
       warningFor={(gauge) =>
@@ -62,7 +62,7 @@ export async function hydrateGathered(element: HTMLElement): Promise<() => void>
     render(view(), element);
   };
   hydrate(view(), element);
-  pageBench.subscribe(draw);
+  onOpening(draw);
   await Promise.resolve();
   element.dataset['ready'] = 'true';
   return draw;
