@@ -21,6 +21,9 @@ import type { ChoiceInput, InputSpec, Worksheet } from '../../worksheets/machine
 import { current, currentTexts, type BenchState } from './bench-state.ts';
 import type { TableReel } from './table-reel.ts';
 
+const CHANGED_BENCH =
+  'The bench in use is not the one for which this reel was put on the table. Open the box again, which judges it anew.';
+
 /** What the reader's bench says to one worksheet. */
 export interface BenchOverlay {
   /** Name of the bench, or of the reel where only that one speaks. */
@@ -199,10 +202,13 @@ export function benchOverlay(
   if (Object.keys(entries).length + leftOut.length === 0) return undefined;
   const named = current(state, 'benches') ?? current(state, 'reels');
   const isOfReel = table !== undefined && ofReel.some((key) => Object.hasOwn(entries, key));
+  // A word about another projector says nothing about this one.
+  const isStale = isOfReel && table.judgedFor !== (texts['projector.gauge'] ?? '');
+  const refusal = isStale ? CHANGED_BENCH : isOfReel ? table.refusal : '';
   return {
     name: (table === undefined ? named : current(state, 'benches'))?.name ?? '',
     ...(isOfReel ? { reel: table.name } : {}),
-    ...(isOfReel && table.refusal !== '' ? { refusal: table.refusal } : {}),
+    ...(refusal === '' ? {} : { refusal }),
     entries,
     leftOut,
   };

@@ -9,8 +9,8 @@ import { isRecord } from './is-record.ts';
  * box from the reel chosen there, so that a chapter need not read the whole box; what cannot be read is
  * no reel, and nothing is lost by it. Example: `{"version":1,"name":"r007 Regatta","job":"j1",
  * "reel":"r7","entries":{"reel.gauge":"super-8"},"sheets":{"condition-triage":{"smell":"none"}},
- * "refusal":""}`. `entries` are texts of bench fields, which win over the bench; `sheets` are texts of
- * inputs of single worksheets; `refusal` says why it must not go on the projector of the bench.
+ * "refusal":"","judgedFor":"super-8"}`. `entries` are texts of bench fields, which win over the bench; `sheets` are texts of
+ * inputs of single worksheets; `refusal` says why it must not go on the projector of the bench that runs the gauge `judgedFor`.
  */
 export interface TableReel {
   readonly name: string;
@@ -19,6 +19,8 @@ export interface TableReel {
   readonly entries: BenchTexts;
   readonly sheets: Readonly<Record<string, Entries>>;
   readonly refusal: string;
+  /** Gauge that the projector ran when that was judged; empty where the bench did not say. */
+  readonly judgedFor: string;
 }
 
 export const TABLE_KEY = 'table-reel';
@@ -40,7 +42,7 @@ function texts(value: unknown, known?: readonly string[]): Entries {
 export function parseTableReel(text: string): TableReel | undefined {
   const value = parseJson(text);
   if (!isRecord(value) || value['version'] !== TABLE_VERSION) return undefined;
-  const { name, job, reel, refusal } = value;
+  const { name, job, reel, refusal, judgedFor } = value;
   if (typeof name !== 'string' || typeof job !== 'string' || typeof reel !== 'string') {
     return undefined;
   }
@@ -52,6 +54,7 @@ export function parseTableReel(text: string): TableReel | undefined {
     entries: texts(value['entries'], STORED_FIELDS),
     sheets: Object.fromEntries(sheets.map(([id, entries]) => [id, texts(entries)])),
     refusal: typeof refusal === 'string' ? refusal.slice(0, LONGEST_TEXT) : '',
+    judgedFor: typeof judgedFor === 'string' ? judgedFor : '',
   };
 }
 

@@ -74,6 +74,7 @@ export function tableReel(box: Box, projectorGauge: string): TableReel | undefin
         : { 'customer-options': { sound: sound === 'none' ? 'silent' : 'sound' } }),
     },
     refusal: whyNotRun(reel, projectorGauge) ?? '',
+    judgedFor: projectorGauge,
   };
 }
 

@@ -3,11 +3,17 @@ import { currentTexts } from '../bench/bench-state.ts';
 import { onOpening, pageBench, pageTable } from '../bench/page-bench.ts';
 import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import { keptSheet, replaceEntry, withSheet } from '../islands/history-entry.ts';
+import { showAddressFault } from '../islands/show-address-fault.ts';
 import { loadWorksheet } from '../islands/load-worksheet.ts';
 import { benchFields, worksheetIds } from './gather.ts';
 import { GatheredSheet } from './GatheredSheet.tsx';
 import { PLANS } from './plans.ts';
-import { chosenFromQuery, fieldsFromQuery, sheetAddress } from './sheet-address.ts';
+import {
+  chosenFromQuery,
+  fieldsFromQuery,
+  gatheredAddressFault,
+  sheetAddress,
+} from './sheet-address.ts';
 
 /** What was written on the blank lines before the script came. */
 function typedBlanks(element: HTMLElement): Entries {
@@ -47,6 +53,7 @@ export async function hydrateGathered(element: HTMLElement): Promise<() => void>
       warningFor={(gauge) =>
         warnings?.gaugeWarning(gauge, currentTexts(pageBench.read().state)['projector.gauge'] ?? '')
       }
+      reelName={pageTable()?.name}
       units={pageBench.read().state.units}
       onChange={(fields, chosen) => {
         // A reload keeps what was typed.
@@ -62,6 +69,7 @@ export async function hydrateGathered(element: HTMLElement): Promise<() => void>
     render(view(), element);
   };
   hydrate(view(), element);
+  showAddressFault(gatheredAddressFault(plan, location.search), element);
   onOpening(draw);
   await Promise.resolve();
   element.dataset['ready'] = 'true';

@@ -85,6 +85,12 @@ describe('the reel on the table', () => {
     expect(laid({ lengthMetres: '10' }).refusal).toMatch(/gauge is not known/u);
   });
 
+  it('is judged anew when another bench is in use', () => {
+    const judged = laid({ ...regatta, gauge: 'Standard 8' }, '8mm-type-r');
+    const overlay = benchOverlay(sheet('film-length'), {}, bench, judged);
+    expect(overlay?.refusal).toMatch(/not the one for which this reel was put on the table/u);
+  });
+
   it('leaves an unusable text out', () => {
     expect(laid({ ...regatta, lengthMetres: 'long' }).entries['reel.lengthMetres']).toBe('200 ft');
     expect(laid({ ...regatta, nativeFps: 'slow' }).entries['reel.nativeFps']).toBeUndefined();
