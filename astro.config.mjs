@@ -7,6 +7,7 @@ import { fewerChunks } from './src/build/fewer-chunks.mjs';
 import { licences } from './src/build/licences.mjs';
 import { offlineCopy } from './src/build/offline-copy.mjs';
 import { previews } from './src/build/previews.mjs';
+import { sceneStills } from './src/build/scene-stills.mjs';
 import { searchIndex } from './src/build/search-index.mjs';
 import { subfolder } from './src/build/subfolder.mjs';
 import { sitemap } from './src/build/sitemap.mjs';
@@ -30,6 +31,7 @@ export default defineConfig({
     mdx(),
     preact(),
     licences(),
+    sceneStills(),
     subfolder(),
     unbrokenUnits(),
     subsetFonts(),
@@ -46,6 +48,11 @@ export default defineConfig({
   vite: {
     build: { assetsInlineLimit: 0 },
     plugins: [checkChapters(), benchTable(), fewerChunks()],
+    // A worker's file is called like every other script, so that its name tells its content.
+    worker: {
+      format: 'es',
+      rolldownOptions: { output: { entryFileNames: 'assets/[name].[hash].js' } },
+    },
   },
   devToolbar: { enabled: false },
 });

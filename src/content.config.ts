@@ -1,17 +1,24 @@
 import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
-import { withCheckedFrontmatter, yamlFolder, yamlList } from './book/content-loaders.ts';
+import {
+  orderedYamlList,
+  withCheckedFrontmatter,
+  yamlFolder,
+  yamlList,
+} from './book/content-loaders.ts';
 import { benchSchema } from './schemas/bench.ts';
 import { chapterSchema } from './schemas/chapter.ts';
 import { editionSchema } from './schemas/edition.ts';
 import { exampleFileSchema, exampleSchema } from './schemas/example.ts';
+import { faultSchema } from './schemas/fault.ts';
 import { glossarySchema } from './schemas/glossary.ts';
 import { partSchema } from './schemas/part.ts';
 import { practiceSchema } from './schemas/practice.ts';
 import { searchWordsSchema } from './schemas/search-words.ts';
 import { sourceSchema } from './schemas/source.ts';
 import { tableSchema } from './schemas/table.ts';
+import { troubleSchema } from './schemas/trouble.ts';
 
 /** Numbers in file names order the book; ids and addresses drop them. */
 const withoutNumbers = ({ entry }: { readonly entry: string }): string =>
@@ -53,6 +60,14 @@ export const collections = {
   practice: defineCollection({
     loader: yamlList('content/practice.yaml', practiceSchema),
     schema: practiceSchema,
+  }),
+  faults: defineCollection({
+    loader: orderedYamlList('content/faults.yaml', faultSchema),
+    schema: faultSchema,
+  }),
+  troubles: defineCollection({
+    loader: orderedYamlList('content/troubles.yaml', troubleSchema),
+    schema: troubleSchema,
   }),
   searchWords: defineCollection({
     loader: yamlList('content/search-words.yaml', searchWordsSchema, 'page'),

@@ -143,7 +143,7 @@ export default tseslint.config(
   },
   {
     // Command-line programs speak on the console.
-    files: ['tests/**/*.mjs', 'tests/bench/**', 'tests/tools/**'],
+    files: ['tests/**/*.mjs', 'tests/bench/**', 'tests/mutation/**', 'tests/tools/**'],
     rules: { 'no-console': 'off' },
   },
 );

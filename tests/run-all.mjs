@@ -66,6 +66,10 @@ const steps = [
         name: 'can-fail',
         command: [join(projectFolder, 'tests/tools/published-can-fail.mjs')],
       },
+      // The built site needs no unit test, and what asks little of a second core runs beside them.
+      { name: 'build', npm: ['run', 'build'] },
+      { name: 'folder', command: [join(projectFolder, 'tests/tools/build-in-folder.mjs')] },
+      vitest('site', 'vitest.site.config.ts'),
       // The full ten thousand take about a minute of one core: npm run test:fuzz.
       { ...vitest('fuzz', 'vitest.fuzz.config.ts'), environment: { FUZZ_ROUNDS: '2000' } },
     ],
@@ -73,9 +77,6 @@ const steps = [
   ],
   [
     [
-      { name: 'build', npm: ['run', 'build'] },
-      { name: 'folder', command: [join(projectFolder, 'tests/tools/build-in-folder.mjs')] },
-      vitest('site', 'vitest.site.config.ts'),
       {
         name: 'browser',
         command: [

@@ -6,7 +6,7 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: [
-      'tests/{quantity,core,published,worksheets,content,walls,pictures,clip,ui,offline}/**/*.test.ts',
+      'tests/{quantity,core,published,worksheets,content,walls,pictures,scene,drawings,clip,ui,offline,mutation}/**/*.test.ts',
     ],
     globalSetup: 'tests/tools/say-missing-tools.ts',
     testTimeout: 60_000,

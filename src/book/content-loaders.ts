@@ -73,6 +73,18 @@ export function yamlList(file: string, schema: z.ZodType, key = 'id'): Loader {
   });
 }
 
+/** A list whose order is part of what it says: each entry is told its `place`, from 0. */
+export function orderedYamlList(file: string, schema: z.ZodType): Loader {
+  return watching('ordered-yaml-list', file, async (root) => {
+    const list = readYaml(await readFile(join(root, file), 'utf8'), file, z.array(schema));
+    return (list as readonly Record<string, unknown>[]).map((data, place) => ({
+      id: String(data['id']),
+      data: { ...data, place },
+      file,
+    }));
+  });
+}
+
 /** A collection in a folder of lists; each entry also says, as `worksheet`, what its file is named after. */
 export function yamlFolder(folder: string, schema: z.ZodType): Loader {
   return watching('yaml-folder', folder, async (root) => {

@@ -62,6 +62,21 @@ export const TOOL_PAGES = {
     inContents: 'Every worksheet as a card with your numbers, four to a page.',
     words: ['bench cards', 'A6', 'print', 'cheat sheet'],
   },
+  faults: {
+    href: '/faults/',
+    name: 'Dictionary of faults',
+    description:
+      'Faults of shutter, gate, film, lens, colour and file, each as a picture beside the healthy one, with its cause, its cure in three steps and the sheet that computes it.',
+    inContents: 'What do you see? Every fault as a picture, with cause and cure.',
+    words: [
+      'what is wrong',
+      'troubleshooting',
+      'symptoms',
+      'pictures of faults',
+      'gallery',
+      'help',
+    ],
+  },
   jobSheet: {
     href: '/job-sheet/',
     name: 'Job sheet',

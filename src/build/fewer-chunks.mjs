@@ -5,6 +5,14 @@ const SHARED_BY = 2;
 const FORM =
   /\/node_modules\/fraction\.js\/|\/src\/(?:quantity|worksheets\/machine)\/|\/src\/ui\/(?:bench\/|[^/]+$)/u;
 
+const inRoom = (room) => new RegExp(`/src/(?:core|worksheets)/${room}/`, 'u');
+
+/** What two or three sheets of one chapter share, and no other page of their room should load. */
+const CORNERS = [
+  { name: 'winding', test: /\/src\/core\/reel\/reel-length\.ts/u },
+  { name: 'copy', test: /\/src\/(?:core|worksheets)\/file\/(?:colour|viewing)-/u },
+];
+
 /**
  * Which script holds a shared module, by its folder: what every form is made with, or the room of a
  * part of the job, so that a sheet of the reel brings nothing of the gate. What wakes the page's live
@@ -15,12 +23,22 @@ const SCRIPTS = [
   { name: 'page', test: /\/src\/ui\/islands\//u },
   { name: 'preact', test: /node_modules[\\/]preact[\\/]/u },
   { name: 'form', test: FORM, minShareCount: SHARED_BY },
+  // The dimensions of the films, which sheets of every part of the job ask for.
+  { name: 'gauges', test: /\/src\/core\/reel\/gauges/u, minShareCount: SHARED_BY },
   ...['reel', 'file', 'gate', 'customer'].map((room) => ({
     name: room,
-    test: new RegExp(`/src/(?:core|worksheets)/${room}/`, 'u'),
+    test: (id) => inRoom(room).test(id) && !CORNERS.some(({ test }) => test.test(id)),
     minShareCount: SHARED_BY,
   })),
+  ...CORNERS.map((corner) => ({ ...corner, minShareCount: SHARED_BY })),
+  // The viewer of the home movie, for those who touch it; what it leans on is in the rooms.
+  { name: 'scene', test: /\/src\/(?:scene|ui\/scene)\//u, minShareCount: SHARED_BY },
+  { name: 'practice', test: /\/src\/ui\/practice\//u, minShareCount: SHARED_BY },
 ];
+
+/** Vite's own way to load a script looks for styles and preloads first; here no script has any. */
+const PRELOAD_HELPER = '\0vite/preload-helper.js';
+const PLAIN_LOAD = 'export const __vitePreload = (load) => load();';
 
 /** Name of a script: a worksheet is called after its folder, because all their files have one name. */
 function scriptName({ name, facadeModuleId }) {
@@ -37,6 +55,24 @@ function scriptName({ name, facadeModuleId }) {
 export function fewerChunks() {
   return {
     name: 'fewer-chunks',
+    // Workers are named like scripts, so that their names follow their content for whoever keeps them.
+    config: () => ({
+      worker: { rolldownOptions: { output: { entryFileNames: 'assets/[name].[hash].js' } } },
+    }),
+    enforce: 'pre',
+    load(id) {
+      const isForReaders = this.environment.name === 'client' && this.environment.mode === 'build';
+      return id === PRELOAD_HELPER && isForReaders ? PLAIN_LOAD : undefined;
+    },
+    generateBundle(_options, bundle) {
+      if (this.environment.name !== 'client') return;
+      for (const script of Object.values(bundle)) {
+        const styles = script.viteMetadata?.importedCss.size ?? 0;
+        if (script.isDynamicEntry === true && styles > 0) {
+          throw new Error(`${script.fileName} has styles, which nothing would load`);
+        }
+      }
+    },
     configEnvironment(name) {
       if (name !== 'client') return undefined;
       return {

@@ -95,20 +95,20 @@ export function licences() {
       noteShipped(shipped, (id) => isClient || SHIPPED_AS_IT_IS.test(id))(options, bundle);
     },
   };
+  // A worker is a bundle of its own, which the plugins of the pages never see.
+  const notesWorkers = { name: 'note-shipped', generateBundle: noteShipped(shipped, () => true) };
   return {
     name: 'licences',
     hooks: {
       'astro:config:setup': ({ config, updateConfig }) => {
         root = fileURLToPath(config.root);
-        updateConfig({ vite: { plugins: [notesBundle] } });
+        updateConfig({
+          vite: { plugins: [notesBundle], worker: { plugins: () => [notesWorkers] } },
+        });
       },
       'astro:build:done': async ({ dir, logger }) => {
-        // The worker is built after all pages; what it is made of is looked up here.
-        const notesWorker = {
-          name: 'note-shipped',
-          generateBundle: noteShipped(shipped, () => true),
-        };
-        await build(workerBuild({ plugins: [notesWorker] }));
+        // The service worker is built after all pages; what it is made of is looked up here.
+        await build(workerBuild({ plugins: [notesWorkers] }));
         const { packages } = JSON.parse(await readFile(join(root, 'package-lock.json'), 'utf8'));
         const entries = await Promise.all(
           [...shipped].sort().map((name) => entryOf(name, packages, root)),

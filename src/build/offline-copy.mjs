@@ -5,17 +5,20 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { WORKER, workerBuild } from './worker-build.mjs';
 
-/** Scripts and styles carry their content's hash in the name; fonts are cut to size after naming. */
-const NAMED_BY_HASH = /^assets\/.*\.[\w-]{8}\.(?:js|css)$/;
-/** What only search engines and other sites ask for. */
-const NOT_FOR_READERS = /^(?:sitemap\.xml|previews\/.*)$/;
+/** Scripts, styles and the search's records are named after their content; fonts are cut after naming. */
+const NAMED_BY_HASH = /^assets\/.*\.[\w-]{8}\.(?:js|css|json)$/;
+/**
+ * What only search engines and other sites ask for, and the demo recordings, which are fetched when
+ * somebody presses for one.
+ */
+const NOT_KEPT = /^(?:sitemap\.xml|previews\/.*|recordings\/.*)$/;
 
 async function precachedFiles(folder, base) {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   const names = entries
     .filter((entry) => entry.isFile())
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
-    .filter((name) => name !== WORKER && !NOT_FOR_READERS.test(name))
+    .filter((name) => name !== WORKER && !NOT_KEPT.test(name))
     .sort();
   let bytes = 0;
   const files = [];

@@ -1,4 +1,5 @@
-import { mkdir, readFile, readdir, rm, writeFile } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { readFile, readdir, rm, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'node-html-parser';
 
@@ -7,6 +8,12 @@ const NOT_CHAPTER_TEXT =
   '.sheet, .example, [id^="table-"], .table-note, .glossary, .source-list, .margin-note, .section-link, noscript, script, style, math, nav, .chapter-number';
 /** Letters of a section's text that are shown under its heading. */
 const SHOWN = 100;
+/** The same in the file for the first answer; the rest follows in a moment. */
+const SHOWN_AT_FIRST = 40;
+/** Headings that nearly every chapter has, and which tell none of them apart. */
+const EVERY_CHAPTER = new Set(['Worked examples', 'Common mistakes']);
+/** Kinds of record that the first answer does without. */
+const LATER = new Set(['source', 'example']);
 /** A word that so large a share of all sections uses tells none of them apart. */
 const EVERYWHERE = 0.3;
 
@@ -58,9 +65,9 @@ function sectionsOf(html) {
   };
 }
 
-function beginningOf(text) {
-  if (text.length <= SHOWN) return text;
-  return `${text.slice(0, text.lastIndexOf(' ', SHOWN))} …`;
+function beginningOf(text, shown = SHOWN) {
+  if (text.length <= shown) return text;
+  return `${text.slice(0, text.lastIndexOf(' ', shown))} …`;
 }
 
 /** Each record with the words of its full text that nothing else of it says. */
@@ -96,13 +103,41 @@ function chapterRecords({ title, text, words, page, place }, html) {
 /** What the first answer waits for: publications, examples and full texts come after it. */
 function firstOf(records) {
   return records
-    .filter(({ kind }) => kind !== 'source' && kind !== 'example')
-    .map((record) => ({ ...record, body: '' }));
+    .filter(
+      ({ kind, title }) => !LATER.has(kind) && !(kind === 'section' && EVERY_CHAPTER.has(title)),
+    )
+    .map((record) => ({
+      ...record,
+      text: record.kind === 'section' ? beginningOf(record.text, SHOWN_AT_FIRST) : record.text,
+      body: '',
+    }));
+}
+
+/** Writes records into a file that is named after its content, and gives its address. */
+async function writeNamed(folder, name, records) {
+  const text = JSON.stringify(records);
+  const hash = createHash('sha256').update(text).digest('base64url').slice(0, 8);
+  const address = `/assets/${name}.${hash}.json`;
+  await writeFile(`${folder}${address}`, text);
+  return address;
+}
+
+/** Tells the page of the search where its records are. */
+async function nameRecords(page, { first, all }) {
+  const html = await readFile(page, 'utf8');
+  const named = html
+    .replace('data-first-records="FIRST"', `data-first-records="${first}"`)
+    .replace('data-all-records="ALL"', `data-all-records="${all}"`);
+  if (!named.includes(first) || !named.includes(all)) {
+    throw new Error(`${page} has no place for the addresses of its records`);
+  }
+  await writeFile(page, named);
 }
 
 /**
- * Writes the files that the page's search loads, a small one for the first answer and the whole: each chapter, section, worksheet, example, table, term
- * and source with its address and the words it is found by.
+ * Writes the files that the page's search loads, a small one for the first answer and the whole: each
+ * chapter, section, worksheet, example, table, term and source with its address and the words it is found
+ * by.
  *
  * @returns {import('astro').AstroIntegration}
  */
@@ -141,9 +176,9 @@ export function searchIndex() {
           short.push({ kind, url, title, place, text, words: words.join(' '), body: '' });
         }
         const records = [...withBodies(long), ...short];
-        await mkdir(`${folder}/search`, { recursive: true });
-        await writeFile(`${folder}/search/first.json`, JSON.stringify(firstOf(records)));
-        await writeFile(`${folder}/search/records.json`, JSON.stringify(records));
+        const first = await writeNamed(folder, 'search-first', firstOf(records));
+        const all = await writeNamed(folder, 'search-all', records);
+        await nameRecords(`${folder}/search/index.html`, { first, all });
         logger.info(`${records.length} things can be found`);
       },
     },

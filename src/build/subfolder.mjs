@@ -4,6 +4,9 @@ import { fileURLToPath } from 'node:url';
 /** Attributes that hold an address of the site, written from its root. */
 const ADDRESS = /(\s(?:href|src|action)=")(\/(?!\/)[^"]*)/g;
 
+/** The candidates of a picture: addresses from the root, each with its width. */
+const SOURCE_SET = /(\ssrcset=")([^"]*)/g;
+
 /** The path of an address, without query and anchor. */
 const pathOf = (address) => address.replace(/[?#].*$/, '');
 
@@ -51,7 +54,12 @@ export function subfolder() {
             ADDRESS,
             (_, before, address) => `${before}${inFolder(base, address, paths)}`,
           );
-          await writeFile(`${folder}${name}`, moved);
+          const whole = moved.replaceAll(
+            SOURCE_SET,
+            (_, before, candidates) =>
+              `${before}${candidates.replaceAll(/(^|,\s*)(\/[^\s,]+)/g, (_match, gap, address) => `${gap}${inFolder(base, address, paths)}`)}`,
+          );
+          await writeFile(`${folder}${name}`, whole);
         }
         const manifest = `${folder}manifest.webmanifest`;
         const text = await readFile(manifest, 'utf8');

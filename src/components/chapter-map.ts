@@ -1,5 +1,6 @@
 import Caution from './Caution.astro';
 import CodeFrame from './CodeFrame.astro';
+import Drawing from './Drawing.astro';
 import Example from './Example.astro';
 import Figure from './Figure.astro';
 import Formula from './Formula.astro';
@@ -7,6 +8,7 @@ import GlossaryList from './GlossaryList.astro';
 import LookupTable from './LookupTable.astro';
 import MixedPractice from './MixedPractice.astro';
 import Practice from './Practice.astro';
+import Scene from './Scene.astro';
 import SectionHeading from './SectionHeading.astro';
 import Source from './Source.astro';
 import SourceList from './SourceList.astro';
@@ -20,6 +22,7 @@ import { inChapter } from './in-chapter.ts';
 /** The closed list of what a chapter may write. Chapters import nothing themselves. */
 const chapterComponents = {
   Caution,
+  Drawing,
   Example,
   Figure,
   Formula,
@@ -27,6 +30,7 @@ const chapterComponents = {
   LookupTable,
   MixedPractice,
   Practice,
+  Scene,
   Source,
   SourceList,
   Term,

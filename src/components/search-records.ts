@@ -2,7 +2,7 @@ import { getCollection } from 'astro:content';
 import { findWorksheet, worksheets } from '../worksheets/registry.ts';
 import type { Worksheet } from '../worksheets/machine/types.ts';
 import type { Kind } from '../ui/search/kinds.ts';
-import { toolPages } from '../book/tool-pages.ts';
+import { TOOL_PAGES, toolPages } from '../book/tool-pages.ts';
 import { bookInOrder } from './book.ts';
 import { computedOutcome } from './computed.ts';
 import { allEntriesFromText } from './entries-from-text.ts';
@@ -32,6 +32,7 @@ export async function searchRecords(): Promise<readonly SearchRecord[]> {
     tableRecords(),
     termRecords(),
     sourceRecords(),
+    faultRecords(),
   ]);
   return [...chapters, ...worksheetRecords(), ...toolRecords(), ...listed.flat()];
 }
@@ -95,6 +96,20 @@ function toolRecords(): readonly SearchRecord[] {
       ? []
       : [{ kind: 'tool', anchor: '', page: href, title: name, text: description, words }],
   );
+}
+
+/** Faults as one sees them, each on its picture. */
+async function faultRecords(): Promise<readonly SearchRecord[]> {
+  const faults = await getCollection('faults');
+  return faults.map(({ data: { id, name, seen, words } }) => ({
+    kind: 'fault',
+    anchor: id,
+    page: TOOL_PAGES.faults.href,
+    place: TOOL_PAGES.faults.name,
+    title: name,
+    text: seen,
+    words,
+  }));
 }
 
 async function exampleRecords(): Promise<readonly SearchRecord[]> {

@@ -27,6 +27,15 @@ export type Dimension =
   | 'turnsPerFrame'
   | 'pulses'
   | 'money'
+  | 'code'
+  | 'illuminance'
+  | 'luminousFlux'
+  | 'lightDose'
+  | 'irradiance'
+  | 'temperatureRise'
+  | 'force'
+  | 'torque'
+  | 'level'
   | 'ratio';
 
 /** A unit: its symbol as printed and its size in the base unit of its dimension. */
@@ -92,6 +101,7 @@ export const UNITS = {
   ft: unit('ft', 'length', 304.8, ['foot', 'feet', "'"]),
   mm2: unit('mm²', 'area', 1, ['mm2', 'sq mm']),
   deg: unit('°', 'angle', 1, ['deg', 'degs', 'degree', 'degrees']),
+  arcmin: unit('arcmin', 'angle', 1 / 60, ['minutes of arc', 'arc minutes']),
   celsius: unit('°C', 'temperature', 1, ['C', 'degC', 'deg C', 'celsius', 'degrees celsius']),
   fahrenheit: {
     ...unit('°F', 'temperature', 5 / 9, ['F', 'degF', 'deg F', 'fahrenheit', 'degrees fahrenheit']),
@@ -129,6 +139,15 @@ export const UNITS = {
   turnsPerFrame: unit('', 'turnsPerFrame', 1, ['turn', 'turns', 'turns/frame', 'turns per frame']),
   pulses: unit('', 'pulses', 1, ['pulse', 'pulses', 'beats']),
   money: unit('', 'money', 1),
+  code: unit('', 'code', 1),
+  lx: unit('lx', 'illuminance', 1, ['lux']),
+  lm: unit('lm', 'luminousFlux', 1, ['lumen', 'lumens']),
+  luxHours: unit('lx·h', 'lightDose', 1, ['lxh', 'lx h', 'lux hours']),
+  wattsPerMm2: unit('W/mm²', 'irradiance', 1, ['W/mm2']),
+  kelvin: unit('K', 'temperatureRise', 1, ['kelvin']),
+  newton: unit('N', 'force', 1, ['newton', 'newtons']),
+  newtonMillimetre: unit('N·mm', 'torque', 1, ['Nmm', 'N mm']),
+  dB: unit('dB', 'level', 1, ['decibel', 'decibels']),
   one: unit('', 'ratio', 1, ['x', '×', 'times']),
 } as const satisfies Record<string, Unit>;
 
@@ -164,6 +183,15 @@ export const DIMENSION_WORDS: Readonly<Record<Dimension, string>> = {
   turnsPerFrame: 'a number of turns',
   pulses: 'a number of pulses',
   money: 'an amount of money without its currency',
+  code: 'a code of the picture',
+  illuminance: 'an amount of light in lux',
+  luminousFlux: 'an amount of light in lumens',
+  lightDose: 'a dose of light in lux hours',
+  irradiance: 'a power in watts for each square millimetre',
+  temperatureRise: 'a rise of temperature in kelvin',
+  force: 'a force in newtons',
+  torque: 'a torque in newton millimetres',
+  level: 'a level in decibels',
   ratio: 'a plain number',
 };
 

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { evaluate, fillEntries } from '../worksheets/machine/evaluate.ts';
 import type { Answer, Worksheet, Outcome } from '../worksheets/machine/types.ts';
 import type { Units } from './bench/bench-state.ts';
-import { LEVEL_SIGNS } from './VerdictLine.tsx';
+import { LEVEL_SIGNS } from './verdict-signs.ts';
 
 /**
  * The answers, or the same lines left blank while an entry is wrong: the form keeps its height, and
@@ -16,25 +16,50 @@ export function AnswerList(props: {
 }): ComponentChildren {
   const isBlank = props.outcome === undefined;
   const shown = props.outcome ?? blankOutcome(props.worksheet);
+  const { main, others } = rankedAnswers(shown?.answers ?? {});
+  const lines = (answers: readonly (readonly [string, Answer])[]): ComponentChildren => (
+    <dl>
+      {answers.map(([key, answer]) => (
+        <div class="answer" key={key} id={`${props.instance}-answer-${key}`}>
+          <dt>{answer.label}</dt>
+          <dd>
+            {isBlank ? (
+              <span class="answer-blank">–</span>
+            ) : (
+              <AnswerText answer={answer} units={props.units} />
+            )}
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
   return (
     <div class="sheet-answers" role="group" aria-label="Answers">
       <p class="sheet-legend">What follows</p>
-      <dl>
-        {Object.entries(shown?.answers ?? {}).map(([key, answer]) => (
-          <div class="answer" key={key} id={`${props.instance}-answer-${key}`}>
-            <dt>{answer.label}</dt>
-            <dd>
-              {isBlank ? (
-                <span class="answer-blank">–</span>
-              ) : (
-                <AnswerText answer={answer} units={props.units} />
-              )}
-            </dd>
-          </div>
-        ))}
-      </dl>
+      {lines(main)}
+      {others.length > 0 && (
+        <details class="answers-more">
+          <summary>{others.length} more answers</summary>
+          {lines(others)}
+        </details>
+      )}
     </div>
   );
+}
+
+/** Answers that stand open; a sheet lists what matters most first. */
+const MAIN_ANSWERS = 4;
+
+/** What stands open, and what is folded away: never an answer that warns, nor a single line. */
+export function rankedAnswers(answers: Outcome['answers']): {
+  readonly main: readonly (readonly [string, Answer])[];
+  readonly others: readonly (readonly [string, Answer])[];
+} {
+  const all = Object.entries(answers);
+  const isMain = ([, { level }]: readonly [string, Answer], at: number): boolean =>
+    at < MAIN_ANSWERS || level === 'care' || level === 'stop';
+  const others = all.filter((line, at) => !isMain(line, at));
+  return others.length < 2 ? { main: all, others: [] } : { main: all.filter(isMain), others };
 }
 
 export function AnswerText(props: {

@@ -3,7 +3,7 @@ import type { Outcome, ResultTable, VerdictLevel } from '../worksheets/machine/t
 import { CopyButton } from './CopyButton.tsx';
 import { offerDownload } from './offer-download.ts';
 import { UnbrokenUnits } from './UnbrokenUnits.tsx';
-import { LEVEL_SIGNS } from './VerdictLine.tsx';
+import { LEVEL_SIGNS } from './verdict-signs.ts';
 
 /** Cells with more letters hold a sentence and get room for it. */
 const MOST_LETTERS = 40;

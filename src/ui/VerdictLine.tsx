@@ -2,15 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { SpokenWhenResting } from './SpokenWhenResting.tsx';
 import { UnbrokenUnits } from './UnbrokenUnits.tsx';
 import type { Evaluation } from '../worksheets/machine/evaluate.ts';
-import type { VerdictLevel } from '../worksheets/machine/types.ts';
-
-/** Word and mark of each level; the mark is a shape, so that colour is never the only sign. */
-export const LEVEL_SIGNS: Readonly<Record<VerdictLevel, { mark: string; word: string }>> = {
-  good: { mark: '✓', word: 'Good' },
-  care: { mark: '▲', word: 'With care' },
-  stop: { mark: '✕', word: 'Stop' },
-  note: { mark: '■', word: 'Result' },
-};
+import { LEVEL_SIGNS } from './verdict-signs.ts';
 
 /** The worksheet's answer in one sentence; a screen reader hears it once typing rests. */
 export function VerdictLine(props: {

@@ -121,6 +121,12 @@ export function WorksheetView(props: Props): ComponentChildren {
         }}
       />
       <div class="sheet-body">
+        {/* The first stands before the fields: under the verdict on a phone, beside them elsewhere. */}
+        <PictureList
+          outcome={outcome?.pictures?.slice(0, 1)}
+          pictures={pictures}
+          instance={instance}
+        />
         <fieldset class="sheet-inputs">
           <legend>What you set or know</legend>
           {Object.entries(inputs).map(([key, spec]) => (
@@ -141,7 +147,11 @@ export function WorksheetView(props: Props): ComponentChildren {
       </div>
       {outcome !== undefined && (
         <>
-          <PictureList outcome={outcome.pictures} pictures={pictures} instance={instance} />
+          <PictureList
+            outcome={outcome.pictures?.slice(1)}
+            pictures={pictures}
+            instance={`${instance}-more`}
+          />
           <ResultExtras outcome={outcome} />
         </>
       )}
@@ -161,21 +171,31 @@ export function WorksheetView(props: Props): ComponentChildren {
   );
 }
 
+/** The pictures; while an entry is wrong their place is kept, so that no field moves under the hand. */
 function PictureList(props: {
   readonly outcome: readonly PictureData[] | undefined;
   readonly pictures: ReadonlyMap<string, PictureComponent>;
   readonly instance: string;
 }): ComponentChildren {
-  return props.outcome?.map((picture, index) => {
-    const Picture = props.pictures.get(picture.name);
-    return (
-      Picture !== undefined && (
-        <div class="sheet-picture" key={`${picture.name}-${index}`}>
-          <Picture picture={picture as never} instance={`${props.instance}-picture-${index}`} />
-        </div>
-      )
-    );
-  });
+  const last = useRef(props.outcome);
+  if (props.outcome !== undefined) last.current = props.outcome;
+  const shown = (last.current ?? []).filter(({ name }) => props.pictures.has(name));
+  if (shown.length === 0) return null;
+  const isOld = props.outcome === undefined;
+  return (
+    <div class={isOld ? 'sheet-pictures sheet-pictures-old' : 'sheet-pictures'}>
+      {shown.map((picture, index) => {
+        const Picture = props.pictures.get(picture.name);
+        return (
+          Picture !== undefined && (
+            <div class="sheet-picture" key={`${picture.name}-${index}`}>
+              <Picture picture={picture as never} instance={`${props.instance}-picture-${index}`} />
+            </div>
+          )
+        );
+      })}
+    </div>
+  );
 }
 
 function Cautions(props: {

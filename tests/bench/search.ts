@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { chromium, type Page } from '@playwright/test';
 import { parse } from 'yaml';
 import { findChromium, launchArguments } from '../browser/chromium.ts';
-import { siteFolder } from '../site/built-site.ts';
+import { readNamedFile, siteFolder } from '../site/built-site.ts';
 import { makeSearchIndex } from '../../src/ui/search/search-index.ts';
 import type { StoredRecord } from '../../src/ui/search/search-record.ts';
 import { projectFolder } from '../walls/source-files.ts';
@@ -73,7 +73,7 @@ function answerMilliseconds(page: Page, query: string): Promise<number> {
 /** Time of the look-up alone, in Node: every query of the site's test, many times. */
 function printLookUps(): void {
   const records = JSON.parse(
-    readFileSync(join(siteFolder, 'search/records.json'), 'utf8'),
+    readNamedFile('search-all', '.json').toString('utf8'),
   ) as readonly StoredRecord[];
   const begin = performance.now();
   const index = makeSearchIndex(records);

@@ -51,7 +51,9 @@ test('scripts and styles may be kept for a year, all else is asked for anew', as
   const kept = [...policies].filter(([, policy]) => policy?.includes('immutable') === true);
   expect(kept.length).toBeGreaterThan(2);
   // Fonts keep their names when they are cut to other characters: they are not among them.
-  expect(kept.filter(([path]) => !/^\/assets\/.*\.[\w-]{8}\.(?:js|css)$/u.test(path))).toEqual([]);
+  expect(kept.filter(([path]) => !/^\/assets\/.*\.[\w-]{8}\.(?:js|css|json)$/u.test(path))).toEqual(
+    [],
+  );
   const anew = [...policies].filter(([, policy]) => policy === 'no-cache').map(([path]) => path);
   expect(anew).toContain('/gate/matching/');
   expect(anew.filter((path) => path.endsWith('.woff2'))).not.toEqual([]);

@@ -1,14 +1,13 @@
 import { join } from 'node:path';
 import { findProgram, isProgram } from '../tools/find-program.ts';
 
-/** Without a window and what belongs to it, the lighter build comes first. */
 const NAMES = [
-  'chromium-headless-shell',
   'chromium',
   'chromium-browser',
   'google-chrome',
   'google-chrome-stable',
   'microsoft-edge',
+  'chromium-headless-shell',
 ];
 
 /** Where browsers of the family stand that are on no PATH. */
@@ -30,7 +29,7 @@ function usualPlaces(): readonly string[] {
   );
 }
 
-/** The browser inside an optional npm package: unpacks itself and its libraries; Linux only. */
+/** The browser inside an npm package: unpacks itself and its libraries; Linux only. */
 async function packagedBrowser(): Promise<string | undefined> {
   if (process.platform !== 'linux' || process.arch !== 'x64') return undefined;
   // Only with this set does the package unpack its own system libraries.

@@ -9,6 +9,7 @@ import {
   evenGridCommand,
   fieldsCommand,
   FRAME_TIMES_COMMAND,
+  JOIN_PARTS_COMMAND,
 } from '../../src/core/file/recording-commands.ts';
 import {
   MASTER_WITH_SOUND_COMMAND,
@@ -38,6 +39,7 @@ const PROVEN: readonly string[] = [
   DETECT_COMMAND,
   fieldsCommand(),
   FRAME_TIMES_COMMAND,
+  JOIN_PARTS_COMMAND,
   evenGridCommand(new Fraction(120)),
   ...Object.values(CAMERA_CHECKSUM_COMMANDS),
   READ_MASTER_COMMAND,
@@ -91,9 +93,10 @@ describe('the names of files', () => {
     }
   });
 
-  test('link up: what a command reads was written by another, by a camera or by a recorder', () => {
+  test('link up: what a command reads was written by another, by a camera, a recorder or by hand', () => {
     const all = [...printed.map(({ command }) => command), ...ofSheets];
-    const made = new Set<string>([FILE_NAMES.camera, FILE_NAMES.recording, FILE_NAMES.taken]);
+    const { camera, recording, taken, parts } = FILE_NAMES;
+    const made = new Set<string>([camera, recording, taken, parts]);
     for (const command of all) {
       const written = /(?:^ffmpeg .* |> )"?([\w-]+\.\w+)"?$/u.exec(command)?.[1];
       if (written !== undefined) made.add(written);

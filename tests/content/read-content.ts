@@ -5,11 +5,13 @@ import type { z } from 'astro/zod';
 import { chapterSchema, type Chapter } from '../../src/schemas/chapter.ts';
 import { editionSchema, type Edition } from '../../src/schemas/edition.ts';
 import { exampleFileSchema, type Example } from '../../src/schemas/example.ts';
+import { faultSchema, type Fault } from '../../src/schemas/fault.ts';
 import { glossarySchema, type GlossaryTerm } from '../../src/schemas/glossary.ts';
 import { partSchema, type Part } from '../../src/schemas/part.ts';
 import { practiceSchema, type Practice } from '../../src/schemas/practice.ts';
 import { sourceSchema, type Source } from '../../src/schemas/source.ts';
 import { tableSchema, type LookupTable } from '../../src/schemas/table.ts';
+import { troubleSchema, type Trouble } from '../../src/schemas/trouble.ts';
 import { projectFolder, readFiles } from '../walls/source-files.ts';
 
 // Read with fs and the schemas of the site: the site's own collections are empty outside a build.
@@ -53,6 +55,8 @@ export const readGlossary = (): readonly GlossaryTerm[] =>
 export const readParts = (): readonly Part[] => readYamlList('parts.yaml', partSchema);
 export const readPractice = (): readonly Practice[] =>
   readYamlList('practice.yaml', practiceSchema);
+export const readFaults = (): readonly Fault[] => readYamlList('faults.yaml', faultSchema);
+export const readTroubles = (): readonly Trouble[] => readYamlList('troubles.yaml', troubleSchema);
 export const readTables = (): readonly LookupTable[] => readYamlList('tables.yaml', tableSchema);
 
 /** Worked examples by worksheet id. */

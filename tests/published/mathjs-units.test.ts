@@ -32,6 +32,7 @@ const COUNTERPARTS: Partial<Readonly<Record<UnitName, string>>> = {
   cubicFoot: 'foot^3',
   millilitre: 'cm^3',
   deg: 'deg',
+  arcmin: 'arcmin',
   celsius: 'degC',
   fahrenheit: 'degF',
   byte: 'byte',
@@ -45,6 +46,10 @@ const COUNTERPARTS: Partial<Readonly<Record<UnitName, string>>> = {
   Mbps: 'Mb/s',
   mmPerSecond: 'mm/s',
   ftPerMinute: 'ft/minute',
+  wattsPerMm2: 'W/mm^2',
+  kelvin: 'K',
+  newton: 'N',
+  newtonMillimetre: 'N mm',
 };
 
 const shared = Object.keys(COUNTERPARTS) as readonly UnitName[];
@@ -69,14 +74,19 @@ describe('our units and those of mathjs', () => {
       (name) => COUNTERPARTS[name] === undefined,
     );
     // Counts, ratios and rates per frame or turn; mathjs has no frames, no revolutions, no percent unit
-    // and no units of light by ratio.
+    // and no units of light.
     expect([...new Set(ownOnly.map((name) => UNITS[name].dimension))].sort()).toEqual([
       'airChanges',
+      'code',
       'fNumber',
       'frameRate',
       'frames',
+      'illuminance',
+      'level',
+      'lightDose',
       'lightRatio',
       'lineDetail',
+      'luminousFlux',
       'massConcentration',
       'money',
       'partsPerMillion',

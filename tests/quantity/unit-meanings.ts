@@ -138,6 +138,11 @@ export const MEANINGS: Readonly<Record<string, Readonly<Record<string, UnitMeani
       size: '1',
       mathjs: ['deg', 'deg'],
     },
+    arcmin: {
+      spellings: ['arcmin', 'minutes of arc', 'arc minutes'],
+      size: '1/60',
+      mathjs: ['arcmin', 'deg'],
+    },
   },
   temperature: {
     celsius: {
@@ -236,6 +241,25 @@ export const MEANINGS: Readonly<Record<string, Readonly<Record<string, UnitMeani
   },
   pulses: { pulses: { spellings: ['', 'pulse', 'pulses', 'beats'], size: '1' } },
   money: { money: { spellings: [''], size: '1' } },
+  code: { code: { spellings: [''], size: '1' } },
+  illuminance: { lx: { spellings: ['lx', 'lux'], size: '1' } },
+  luminousFlux: { lm: { spellings: ['lm', 'lumen', 'lumens'], size: '1' } },
+  lightDose: { luxHours: { spellings: ['lx·h', 'lxh', 'lx h', 'lux hours'], size: '1' } },
+  irradiance: {
+    wattsPerMm2: { spellings: ['W/mm²', 'W/mm2'], size: '1', mathjs: ['W/mm^2', 'W/mm^2'] },
+  },
+  temperatureRise: { kelvin: { spellings: ['K', 'kelvin'], size: '1', mathjs: ['K', 'K'] } },
+  force: {
+    newton: { spellings: ['N', 'newton', 'newtons'], size: '1', mathjs: ['N', 'N'] },
+  },
+  torque: {
+    newtonMillimetre: {
+      spellings: ['N·mm', 'Nmm', 'N mm'],
+      size: '1',
+      mathjs: ['N mm', 'N mm'],
+    },
+  },
+  level: { dB: { spellings: ['dB', 'decibel', 'decibels'], size: '1' } },
   ratio: { one: { spellings: ['', 'x', '×', 'times'], size: '1' } },
 };
 

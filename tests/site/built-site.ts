@@ -37,6 +37,15 @@ export function readSiteFile(path: string): Buffer {
   return readFileSync(join(siteFolder, path));
 }
 
+/** The file of `assets/` with a name, whatever its content has added to it. */
+export function readNamedFile(name: string, ending: string): Buffer {
+  const found = readSiteFiles().filter(
+    (path) => path.startsWith(`assets/${name}.`) && path.endsWith(ending),
+  );
+  if (found.length !== 1) throw new Error(`${found.length} files ${name}, wanted one`);
+  return readSiteFile(found[0]!);
+}
+
 /** Pages that the book serves. */
 export function readPages(): readonly BuiltPage[] {
   const pages = readSiteFiles()

@@ -54,7 +54,7 @@ describe('the site in a folder of a host', () => {
     const worker = readFolderFile('service-worker.js').toString('utf8');
     const kept = [...worker.matchAll(/url:[`"']([^`"']+)[`"'],revision/gu)].map(([, url]) => url!);
     const wanted = [...paths].filter(
-      (path) => !/\/(?:service-worker\.js|sitemap\.xml|previews\/.*)$/u.test(path),
+      (path) => !/\/(?:service-worker\.js|sitemap\.xml|previews\/.*|recordings\/.*)$/u.test(path),
     );
     expect(kept.toSorted()).toEqual(wanted.toSorted());
   });

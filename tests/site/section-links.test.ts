@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readPages, readSiteFile } from './built-site.ts';
+import { readPages, readNamedFile } from './built-site.ts';
 
 const chapters = readPages().filter(({ root }) => root.querySelector('article.chapter') !== null);
 
@@ -22,7 +22,7 @@ describe('the headings of a chapter', () => {
   });
 
   it('bring no word of their links into the search', () => {
-    const records = readSiteFile('search/records.json').toString('utf8');
+    const records = readNamedFile('search-all', '.json').toString('utf8');
     expect(records.length).toBeGreaterThan(10_000);
     expect(records).not.toMatch(/link to this section/iu);
   });

@@ -17,6 +17,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.xml': 'application/xml; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.png': 'image/png',
+  '.mp4': 'video/mp4',
   '.woff2': 'font/woff2',
 };
 

@@ -51,6 +51,8 @@ describe('the wall test', () => {
     ['a worker', 'src/core/gate/a.ts', "new Worker(new URL('../../ui/b.ts', import.meta.url));"],
     ['a picture computing', 'src/pictures/a.tsx', "import { x } from '../core/b.ts';"],
     ['ui calling the core', 'src/ui/a.tsx', "import { x } from '../core/flash-rate.ts';"],
+    ['ui loading the reader at once', 'src/ui/a.tsx', "import { x } from '../clip/b.ts';"],
+    ['clip leaning on ui', 'src/clip/a.ts', "import { x } from '../ui/b.ts';"],
     ['ui reading content', 'src/ui/a.tsx', "import { getCollection } from 'astro:content';"],
     [
       'a component reading a page',
@@ -91,6 +93,8 @@ describe('the wall test', () => {
       "import { x } from '../../core/gate/b.ts';",
     ],
     ['a picture using types', 'src/pictures/a.tsx', "import type { X } from '../core/b.ts';"],
+    ['the reader on a press', 'src/ui/a.tsx', "const b = await import('../clip/b.ts');"],
+    ['types of the reader', 'src/ui/a.tsx', "import type { X } from '../clip/b.ts';"],
     ['named type imports', 'src/pictures/a.tsx', "import { type X } from '../core/b.ts';"],
     ['a subpath of a package', 'src/ui/a.tsx', "import { useState } from 'preact/hooks';"],
     [

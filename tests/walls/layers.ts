@@ -6,9 +6,12 @@ interface Permission {
   readonly to: string;
   /** Only `import type`: nothing of it runs. */
   readonly onlyTypes?: true;
+  /** Only types, and `import()` after a press: no part of a page's first load. */
+  readonly onlyOnPress?: true;
 }
 
 const types = (to: string): Permission => ({ to, onlyTypes: true });
+const onPress = (to: string): Permission => ({ to, onlyOnPress: true });
 const all = (...targets: readonly string[]): readonly Permission[] => targets.map((to) => ({ to }));
 
 /** fraction.js: worksheets pass exact rates on. */
@@ -61,10 +64,18 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     types('src/worksheets/'),
     types('src/quantity/'),
   ],
-  // mediabunny: reads the frames of a video file over WebCodecs.
-  'src/clip/': all('src/clip/', 'src/core/', 'src/quantity/', 'mediabunny'),
+  // Line drawings of the work: made once, at build. How far sound runs ahead is the core's to say.
+  'src/drawings/': all('src/drawings/', 'src/quantity/', 'src/core/file/sound-separation.ts'),
+  // The drawn home movie and the camera that films it: a picture of what the core says.
+  'src/scene/': all('src/scene/', 'src/core/', 'src/quantity/', 'fraction.js'),
+  // mediabunny: reads the frames of a video file over WebCodecs. fraction.js: exact rates.
+  'src/clip/': all('src/clip/', 'src/core/', 'src/quantity/', 'mediabunny', 'fraction.js'),
   'src/ui/': [
-    ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/clip/', 'src/quantity/'),
+    ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/quantity/'),
+    // Code that reads recordings comes when a file is chosen, and not before.
+    onPress('src/clip/'),
+    // The viewer of the drawn home movie; its script fetches its own style.
+    ...all('src/scene/', 'src/styles/scene-tools.css'),
     // minisearch: the index of the search page.
     ...all('preact', 'minisearch'),
     types('src/core/'),
@@ -73,9 +84,13 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   // evaluate and pictures: the first render of a worksheet is made at build, with its picture.
   'src/components/': [
     ...all('src/components/', 'src/book/', 'src/ui/', 'src/offline/', 'src/schemas/'),
-    ...all('src/pictures/'),
+    ...all('src/pictures/', 'src/drawings/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/machine/evaluate.ts'),
     ...all('src/worksheets/machine/entry-text.ts'),
+    // What a scene shows, and how its light swings, said in its alternative text.
+    ...all('src/scene/', 'node:crypto'),
+    // A scene or a drawing brings its style along: most pages have none.
+    ...all('src/styles/scene.css', 'src/styles/drawings.css'),
     // The rules on cards for judgement are written at build only.
     ...all('src/worksheets/bench/rule-cards.ts'),
     ...all('preact', 'astro', 'astro:content', 'katex'),
@@ -90,7 +105,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   ],
   'src/pages/': [
     ...all('src/pages/', 'src/layouts/', 'src/components/', 'src/schemas/', 'src/styles/'),
-    ...all('src/worksheets/registry.ts', 'src/book/', 'astro', 'astro:content'),
+    ...all('src/worksheets/registry.ts', 'src/book/', 'src/drawings/', 'astro', 'astro:content'),
   ],
   // The copy of the site on the reader's device; knows files, not their content.
   'src/offline/': all('src/offline/', 'src/ui/islands/site-path.ts', 'serwist'),
@@ -109,6 +124,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     // node:os: faces for the preview pictures stand in a folder for a while.
     ...all('node:os'),
     ...all('node-html-parser', 'sharp', 'subset-font', 'vite'),
+    // The stills of scenes are drawn at build, without a browser.
+    ...all('src/scene/', '@napi-rs/canvas'),
     // What a chapter may write is read from the closed list.
     ...all('src/components/chapter-map.ts'),
     // The rows of the bench table are written into the scripts that ask for them.
@@ -124,8 +141,9 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'content/': [],
 };
 
-function covers({ to, onlyTypes }: Permission, edge: Edge): boolean {
+function covers({ to, onlyTypes, onlyOnPress }: Permission, edge: Edge): boolean {
   if (onlyTypes === true && edge.kind !== 'type') return false;
+  if (onlyOnPress === true && edge.kind !== 'type' && edge.kind !== 'dynamic') return false;
   if (to.endsWith('/')) return edge.to.startsWith(to);
   return edge.to === to || (!to.includes('.ts') && edge.to.startsWith(`${to}/`));
 }
@@ -139,7 +157,10 @@ export function forbiddenEdges(edges: readonly Edge[]): readonly string[] {
     const permissions = layer === undefined ? [] : (walls[layer] ?? []);
     if (permissions.some((permission) => covers(permission, edge))) return [];
     const allowed = permissions
-      .map(({ to, onlyTypes }) => (onlyTypes === true ? `types of ${to}` : to))
+      .map(({ to, onlyTypes, onlyOnPress }) => {
+        if (onlyTypes === true) return `types of ${to}`;
+        return onlyOnPress === true ? `${to} by import() alone` : to;
+      })
       .join(', ');
     return [
       `${edge.from}:${edge.line} → ${edge.to} (${edge.kind}); ` +

@@ -97,9 +97,11 @@ describe('entries in the fields of the worksheets', () => {
 
   it('have no unit of a plain number where the quantity has a kind of its own', () => {
     const plain = fields.filter(({ spec }) => 'unit' in spec && spec.unit === 'one');
-    // A pure ratio, and a tachometer whose unit is chosen beside it.
+    // Pure ratios, an exponent, and a tachometer whose unit is chosen beside it.
     for (const { name } of plain) {
-      expect(name).toMatch(/pupilRatio|tachometer (?:reading|resolution)|condition-triage year/u);
+      expect(name).toMatch(
+        /pupilRatio|turnsRatio|gamma|tachometer (?:reading|resolution)|condition-triage year/u,
+      );
     }
   });
 

@@ -5,10 +5,20 @@
 export const FILE_NAMES = {
   /** Recording of a camera that writes fields or frames of uneven length, as it came. */
   camera: 'camera.mov',
+  /** Names of the parts into which the camera cut a recording, in order. */
+  parts: 'parts.txt',
   /** What the keep list picks from: the recording of a camera, or what was made of `camera.mov`. */
   recording: 'recording.mov',
+  /** The recording coded anew for a browser that cannot read it: to be measured, not to be kept. */
+  readable: 'to-read.mp4',
   /** Every film frame once, the right way round, lossless: the master. */
   film: 'film.mkv',
+  /** Filter that picks the frames of a measured keep list. */
+  keepFilter: 'keep-filter.txt',
+  /** Copy of the kept frames as the camera coded them; the wrapper of the recording is added. */
+  copiedFilm: 'film-copied',
+  /** List of the parts of that copy, where it is made in parts. */
+  partList: 'film-parts.txt',
   /** One picture to look at. */
   look: 'look.png',
   /** Sound as recorded, untouched. */

@@ -1,5 +1,5 @@
 import type Fraction from 'fraction.js';
-import { requireInterval } from '../../quantity/errors.ts';
+import { commandRate } from './command-rate.ts';
 import { FILE_NAMES } from './file-names.ts';
 import type { KeepRule } from './keep-list.ts';
 import {
@@ -9,23 +9,6 @@ import {
   RECORDED_RIGHT,
   type RecordedPicture,
 } from './recorded-picture.ts';
-import { nearestSimpleRatio } from '../../quantity/simple-ratio.ts';
-
-/** Longest denominator of a rate in a command; video tools hold rates as ratios of 32-bit numbers. */
-const LONGEST_RATE = 10_000;
-
-interface CommandRate {
-  /** As in `-r 50/3`. */
-  readonly rate: string;
-  /** One frame as a time base, as in `settb=3/50`. */
-  readonly frame: string;
-}
-
-function commandRate(argument: string, exactFps: Fraction): CommandRate {
-  requireInterval(argument, exactFps.valueOf(), { minimum: 0.5, maximum: 1000, unit: 'frames/s' });
-  const { n, d } = nearestSimpleRatio(exactFps, LONGEST_RATE);
-  return { rate: d === 1n ? String(n) : `${n}/${d}`, frame: `${d}/${n}` };
-}
 
 /** Test on the number n of a camera frame; true where the list keeps it. */
 function keepTest({ first, last, step, shift, cycle }: KeepRule): string {

@@ -123,3 +123,14 @@ export const CAMERA_CHECKSUM_COMMANDS = {
   current: `ffmpeg -i "${FILE_NAMES.camera}" -map 0:v:0 -fps_mode passthrough -f framemd5 ${FILE_NAMES.cameraChecksums}`,
   older: `ffmpeg -i "${FILE_NAMES.camera}" -map 0:v:0 -vsync passthrough -f framemd5 ${FILE_NAMES.cameraChecksums}`,
 } as const;
+
+/**
+ * Command that puts the parts of a recording together which a camera cut for its card, in the order of
+ * a list, without compressing anything anew.
+ *
+ * Model: packets of picture and sound are copied one after the other. The parts must be of one camera
+ * and one setting.
+ *
+ * @source ffmpeg-documentation
+ */
+export const JOIN_PARTS_COMMAND = `ffmpeg -f concat -safe 0 -i ${FILE_NAMES.parts} -map 0:v -map "0:a?" -c copy "${FILE_NAMES.recording}"`;

@@ -19,16 +19,22 @@ const SCREEN_TAGS =
 /**
  * Command of an open tool that makes the copy to watch out of the delivery file, with sound or without.
  *
- * Model: cropped first, then brought into the limited range from whatever range the file is tagged
+ * Model: cropped first, then through the filters given, then brought into the limited range from whatever range the file is tagged
  * with, then compressed. An untagged file is taken as limited.
  *
  * @param crop      part of the picture to keep; all of it when left out
  * @param hasSound  true to put the sound in step beside it
+ * @param filters   filters for colour and tone, in order; none when left out
  * @returns one command line, for a POSIX shell and for the Windows command prompt
  * @source ffmpeg-documentation
  */
-export function viewingCommand(crop: CropRectangle | undefined, hasSound: boolean): string {
-  const part = crop === undefined ? '' : `${cropFilter(crop)},`;
+export function viewingCommand(
+  crop: CropRectangle | undefined,
+  hasSound: boolean,
+  filters: readonly string[] = [],
+): string {
+  const parts = [...(crop === undefined ? [] : [cropFilter(crop)]), ...filters];
+  const part = parts.map((filter) => `${filter},`).join('');
   const inputs = `-i ${FILE_NAMES.delivery}${hasSound ? ` -i ${FILE_NAMES.sound} -map 0:v -map 1:a` : ''}`;
   const sound = hasSound ? ' -c:a aac -b:a 192k -ar 48000' : '';
   return `ffmpeg ${inputs} -vf "${part}${FOR_SCREENS}" -c:v libx264 -crf 18 ${SCREEN_TAGS}${sound} ${FILE_NAMES.viewing}`;

@@ -1,9 +1,10 @@
 import type Fraction from 'fraction.js';
 import { requireInterval } from '../../quantity/errors.ts';
 import { commonCycle } from './frame-ratio.ts';
-import { darkGaps, lightBetween, makeGateLight, type GateLight } from './gate-light.ts';
+import { lightBetween, makeGateLight, type GateLight } from './gate-light.ts';
 import { rollingLight } from './rolling-light.ts';
 import type { Shutter } from './shutter.ts';
+import { darkStarts, wholeStarts } from './whole-starts.ts';
 
 /** Camera frames examined at most; a longer common cycle is cut off here (earlier for exposures of many flashes). */
 export const MOST_CAMERA_FRAMES = 500;
@@ -76,20 +77,6 @@ function rowShare(
   return to <= from ? 0 : Math.min(1, lightBetween(light, from, to) / all);
 }
 
-/** Starts at which an exposure sees only the dark, in one cycle; a touch of rounding counts as dark. */
-function darkStarts(
-  light: GateLight,
-  exposureSeconds: number,
-): readonly { readonly from: number; readonly to: number }[] {
-  const slack = ROUNDING * light.periodSeconds;
-  return darkGaps(light)
-    .map(({ startSeconds, endSeconds }) => ({
-      from: startSeconds - slack,
-      to: endSeconds - exposureSeconds + slack,
-    }))
-    .filter(({ from, to }) => to > from);
-}
-
 /** Rows of one camera frame that stay dark: every row is looked at, not only the first and the last. */
 function darkRows(
   light: GateLight,
@@ -101,7 +88,7 @@ function darkRows(
   const lastStart = startSeconds + readoutSeconds;
   let some = false;
   let dark = 0;
-  for (const { from, to } of darkStarts(light, exposureSeconds)) {
+  for (const { fromSeconds: from, toSeconds: to } of darkStarts(light, exposureSeconds)) {
     for (
       let cycle = Math.floor((startSeconds - to) / period);
       from + cycle * period <= lastStart;
@@ -232,27 +219,9 @@ export function wholeFrameShare(
   exposureSeconds: number,
   readoutSeconds: number,
 ): number {
-  requireInterval('exposureSeconds', exposureSeconds, { above: 0, maximum: 60, unit: 's' });
-  requireInterval('readoutSeconds', readoutSeconds, { minimum: 0, maximum: 60, unit: 's' });
-  const period = light.periodSeconds;
-  const pulldown = darkGaps(light).find(({ startSeconds }) => startSeconds < 0);
-  const from = pulldown?.startSeconds ?? 0;
-  const to = period + (pulldown?.endSeconds ?? 0) - exposureSeconds - readoutSeconds;
-  if (to <= from) return 0;
-  const blocked = darkStarts(light, exposureSeconds)
-    .flatMap((starts) =>
-      [-1, 0, 1].map((cycle) => ({
-        from: Math.max(from, starts.from - readoutSeconds + cycle * period),
-        to: Math.min(to, starts.to + cycle * period),
-      })),
-    )
-    .filter((starts) => starts.to > starts.from)
-    .sort((a, b) => a.from - b.from);
-  let whole = 0;
-  let reached = from;
-  for (const gap of [...blocked, { from: to, to }]) {
-    if (gap.from > reached) whole += gap.from - reached;
-    reached = Math.max(reached, gap.to);
-  }
-  return Math.min(1, whole / period);
+  const whole = wholeStarts(light, exposureSeconds, readoutSeconds).reduce(
+    (sum, { fromSeconds, toSeconds }) => sum + toSeconds - fromSeconds,
+    0,
+  );
+  return Math.min(1, whole / light.periodSeconds);
 }

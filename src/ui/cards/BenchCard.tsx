@@ -3,7 +3,7 @@ import { entryText } from '../../worksheets/machine/entry-text.ts';
 import { evaluate, fillEntries, type Entries } from '../../worksheets/machine/evaluate.ts';
 import type { Worksheet, WorkingStep } from '../../worksheets/machine/types.ts';
 import type { Units } from '../bench/bench-state.ts';
-import { LEVEL_SIGNS } from '../VerdictLine.tsx';
+import { LEVEL_SIGNS } from '../verdict-signs.ts';
 
 /** Lines of entries and answers together that a card of A6 has room for. */
 const MOST_LINES = 16;

@@ -40,6 +40,22 @@ export const ISLANDS: readonly Island[] = [
     },
   },
   {
+    selector: 'front-scene',
+    when: 'touched',
+    async wake(element) {
+      const { hydrateFront } = await import('../scene/hydrate-front.ts');
+      return hydrateFront(element, loadWorksheet('flash-match'));
+    },
+  },
+  {
+    selector: 'scene-view',
+    when: 'touched',
+    async wake(element) {
+      const { hydrateScene } = await import('../scene/hydrate-scene.ts');
+      return hydrateScene(element);
+    },
+  },
+  {
     selector: 'practice-sheet',
     when: 'touched',
     async wake(element) {

@@ -1,12 +1,13 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
 import { openSearchIndex, type OpenedIndex } from './search-index.ts';
+import type { RecordFiles } from './search-record.ts';
 import { SearchPage } from './SearchPage.tsx';
 
 let opened: Promise<OpenedIndex> | undefined;
 
 /** Opens the index once; a failed load is tried again at the next call. */
-function openOnce(): Promise<OpenedIndex> {
-  opened ??= openSearchIndex().catch((error: unknown) => {
+function openOnce(files: RecordFiles): Promise<OpenedIndex> {
+  opened ??= openSearchIndex(files).catch((error: unknown) => {
     opened = undefined;
     throw error;
   });
@@ -19,8 +20,10 @@ function openOnce(): Promise<OpenedIndex> {
  * @returns writes its field again from what was asked
  */
 export function hydrateSearch(element: HTMLElement): () => void {
+  const { firstRecords: first = '', allRecords: all = '' } = element.dataset;
+  const open = (): Promise<OpenedIndex> => openOnce({ first, all });
   const typed = element.querySelector('input')?.value ?? '';
-  const view = (): ComponentChildren => <SearchPage open={openOnce} typed={typed} />;
+  const view = (): ComponentChildren => <SearchPage open={open} typed={typed} />;
   hydrate(view(), element);
   return () => {
     render(view(), element);

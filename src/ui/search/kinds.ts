@@ -3,6 +3,7 @@ export const KINDS = {
   chapter: 'Chapters',
   section: 'Sections of chapters',
   worksheet: 'Worksheets',
+  fault: 'Faults, as pictures',
   tool: 'Sheets and tools',
   example: 'Worked examples',
   table: 'Tables',

@@ -2,7 +2,7 @@ import MiniSearch, { type SearchResult } from 'minisearch';
 import { sitePath } from '../islands/site-path.ts';
 import { excerptOf, type Stretch } from './excerpt.ts';
 import { KINDS, type Kind } from './kinds.ts';
-import { ALL_RECORDS, FIRST_RECORDS, type StoredRecord } from './search-record.ts';
+import type { RecordFiles, StoredRecord } from './search-record.ts';
 import { stem, tellingWords, wordsOf } from './words.ts';
 
 /** One result as shown. */
@@ -44,6 +44,7 @@ const KIND_WEIGHTS: Readonly<Record<Kind, number>> = {
   chapter: 1.8,
   section: 1.1,
   worksheet: 1.35,
+  fault: 1,
   tool: 1.3,
   table: 1,
   term: 0.8,
@@ -179,7 +180,7 @@ export interface OpenedIndex {
 }
 
 /** Loads the records that the build made; nothing of them is asked for before this. */
-export async function openSearchIndex(): Promise<OpenedIndex> {
-  const first = makeSearchIndex(await loadRecords(FIRST_RECORDS));
-  return { first, whole: loadRecords(ALL_RECORDS).then(makeSearchIndex) };
+export async function openSearchIndex(files: RecordFiles): Promise<OpenedIndex> {
+  const first = makeSearchIndex(await loadRecords(files.first));
+  return { first, whole: loadRecords(files.all).then(makeSearchIndex) };
 }

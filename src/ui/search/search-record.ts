@@ -15,7 +15,10 @@ export interface StoredRecord {
   readonly body: string;
 }
 
-/** The records that the first answer needs, without full texts. */
-export const FIRST_RECORDS = '/search/first.json';
-/** All records; loaded behind the first answer. */
-export const ALL_RECORDS = '/search/records.json';
+/** Addresses of the two files, from the root of the book; the build names them after their content. */
+export interface RecordFiles {
+  /** The records that the first answer needs, without full texts. */
+  readonly first: string;
+  /** All records; loaded behind the first answer. */
+  readonly all: string;
+}

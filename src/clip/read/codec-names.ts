@@ -1,0 +1,52 @@
+// Plain names of codings and containers, by the letters that files carry.
+
+const BY_LETTERS: readonly (readonly [RegExp, string])[] = [
+  [/^(?:avc[1-4]|avc|ai\w\w|dva1|V_MPEG4\/ISO\/AVC)$/u, 'H.264'],
+  [/^(?:hvc1|hev1|hevc|dvh1|dvhe|V_MPEGH\/ISO\/HEVC)$/u, 'HEVC (H.265)'],
+  [/^(?:ap4h|ap4x|apch|apcn|apcs|apco|prores|V_PRORES)$/u, 'ProRes'],
+  [/^(?:AVdn|AVdh|V_DNXHD)$/u, 'VC-3 (DNxHD, DNxHR)'],
+  [/^(?:jpeg|mjpa|mjpb|mjpg|MJPG|V_MJPEG)$/u, 'motion JPEG'],
+  [/^(?:mpg2|m2v1|xd\w\w|hdv\w|mx\w\w|V_MPEG2|mpeg2)$/u, 'MPEG-2'],
+  [/^(?:mpg1|m1v1|V_MPEG1)$/u, 'MPEG-1'],
+  [/^(?:mp4v|xvid|XVID|DIVX|DX50|FMP4|V_MPEG4\/ISO\/\w+)$/u, 'MPEG-4 Part 2 or motion JPEG'],
+  [/^(?:dvc |dvcp|dvpp|dv5\w|dvh\w|dv\w\w)$/u, 'DV'],
+  [/^(?:FFV1|ffv1|V_FFV1)$/u, 'FFV1'],
+  [/^(?:2vuy|v210|v216|raw |yuv2|v308|v408|v410|V_UNCOMPRESSED)$/u, 'uncompressed video'],
+  [/^(?:vp09|vp9|V_VP9)$/u, 'VP9'],
+  [/^(?:vp08|vp8|V_VP8)$/u, 'VP8'],
+  [/^(?:av01|av1|V_AV1)$/u, 'AV1'],
+  [/^(?:mjp2|V_JPEG2000)$/u, 'JPEG 2000'],
+  [/^V_MS\/VFW/u, 'an old kind of Windows video'],
+  [/^(?:rle |cvid|SVQ[13]|png )$/u, 'an old kind of QuickTime video'],
+];
+
+/** Name of a coding by the letters of a file; the letters themselves where they are not known. */
+export function codecName(letters: string): string {
+  const known = BY_LETTERS.find(([pattern]) => pattern.test(letters));
+  const shown = letters.replaceAll(/[^\x20-\x7e]/gu, '').trim();
+  return known?.[1] ?? (shown === '' ? 'something without a name' : `“${shown}”`);
+}
+
+/** A first byte that may be anything. */
+const ANY = undefined;
+const ascii = (text: string): readonly number[] => [...text].map((letter) => letter.charCodeAt(0));
+
+/** First bytes of containers that are not read here. */
+const CONTAINERS: readonly (readonly [readonly (number | undefined)[], string])[] = [
+  [[...ascii('RIFF'), ANY, ANY, ANY, ANY, ...ascii('AVI ')], 'AVI'],
+  [[0x06, 0x0e, 0x2b, 0x34], 'MXF'],
+  [[0x30, 0x26, 0xb2, 0x75], 'Windows Media'],
+  [ascii('FLV'), 'Flash video'],
+  [ascii('OggS'), 'Ogg'],
+  [[0, 0, 1, 0xba], 'an MPEG program stream (VOB, MPG)'],
+  [[0, 0, 1, 0xb3], 'an MPEG video stream without a container'],
+  [[0, 0, 0, 1], 'a video stream without a container'],
+  [[0x1f, 0x07, 0x00], 'DV'],
+];
+
+/** Kind of container by the first bytes; undefined when it looks like none. */
+export function containerName(beginning: Uint8Array): string | undefined {
+  return CONTAINERS.find(([bytes]) =>
+    bytes.every((byte, at) => byte === undefined || byte === beginning[at]),
+  )?.[1];
+}

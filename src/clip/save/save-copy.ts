@@ -1,0 +1,117 @@
+import type Fraction from 'fraction.js';
+import { planCopy } from './copy-plan.ts';
+import { checkSaved, type SavedFile } from './check-saved.ts';
+import { proveAlone, requireAllMarked } from './prove-alone.ts';
+import { readIndex, type RecordingIndex } from './read-index.ts';
+import { standAloneRule } from './stand-alone-rule.ts';
+import { refusalIn, throwIfStopped } from './as-refused.ts';
+import type { SaveRefusal } from './save-refusals.ts';
+
+/** What is to be saved. */
+export interface SaveRequest {
+  /** For each film frame the camera frame that stands for it, counted from 0 in the order of the file. */
+  readonly cameraFrames: ArrayLike<number>;
+  /** Exact rate of the film, frames/s. */
+  readonly filmFps: Fraction;
+  readonly signal?: AbortSignal;
+  /** Share of the work done, 0 to 1. */
+  readonly onProgress?: (share: number) => void;
+}
+
+/** A film file, ready to be handed to the reader, or the reason why there is none. */
+export type SavedCopy =
+  | {
+      readonly kind: 'saved';
+      /** Refers to the recording: card and drive stay in until the download has ended. */
+      readonly file: Blob;
+      readonly extension: 'mp4' | 'mov';
+      readonly checked: SavedFile;
+      /** The recording’s sound does not fit the film’s rate, so it is never in the copy. */
+      readonly leavesSoundOut: boolean;
+    }
+  | { readonly kind: 'refused'; readonly refusal: SaveRefusal };
+
+/** What is known before anything is read but the index. */
+export type SaveForecast =
+  | { readonly kind: 'possible'; readonly totalBytes: number; readonly leavesSoundOut: boolean }
+  | { readonly kind: 'refused'; readonly refusal: SaveRefusal };
+
+/** Pictures between two looks at the signal and the progress. */
+const REPORT_EACH = 50;
+
+async function proveKept(
+  file: Blob,
+  { table }: RecordingIndex,
+  { cameraFrames, signal, onProgress }: SaveRequest,
+): Promise<void> {
+  const read = async (
+    cameraFrame: number,
+    most = Number.POSITIVE_INFINITY,
+  ): Promise<Uint8Array> => {
+    const from = table.offsets[cameraFrame] ?? 0;
+    const length = Math.min(most, table.sizes[cameraFrame] ?? 0);
+    return new Uint8Array(await file.slice(from, from + length).arrayBuffer());
+  };
+  await proveAlone(table, cameraFrames, read, (done, all) => {
+    if (done % REPORT_EACH !== 0 && done !== all) return;
+    throwIfStopped(signal);
+    onProgress?.(done / all);
+  });
+}
+
+/** Whether the file type says QuickTime; files without one are of that kind as well. */
+function extensionOf({ fileType }: RecordingIndex): 'mp4' | 'mov' {
+  const isQuickTime =
+    fileType.length < 12 || String.fromCharCode(...fileType.subarray(8, 12)) === 'qt  ';
+  return isQuickTime ? 'mov' : 'mp4';
+}
+
+/**
+ * How large a film file would be, from the index of the recording alone. The pictures themselves are
+ * looked at on saving, which may still refuse.
+ */
+export async function forecastCopy(
+  file: Blob,
+  cameraFrames: ArrayLike<number>,
+  filmFps: Fraction,
+): Promise<SaveForecast> {
+  try {
+    const index = await readIndex(file);
+    requireAllMarked(index.table);
+    standAloneRule(index.table);
+    const { totalBytes } = planCopy(index.table, index.fileType, cameraFrames, filmFps);
+    return { kind: 'possible', totalBytes, leavesSoundOut: index.hasSound };
+  } catch (error) {
+    return refusalIn(error);
+  }
+}
+
+/**
+ * Makes a film file of an MP4 or MOV recording in which every picture stands alone: its own coded
+ * pictures, byte for byte, at the film’s rate, in the same kind of file. Each kept picture is proven to
+ * stand alone first, and the finished file is read again before it is handed over.
+ *
+ * Nothing is written to disk here: the file is a new beginning and stretches of the recording, so
+ * memory stays small at any length, and stopping leaves nothing behind.
+ */
+export async function saveCopy(file: Blob, request: SaveRequest): Promise<SavedCopy> {
+  const { cameraFrames, filmFps, signal } = request;
+  try {
+    const index = await readIndex(file);
+    const plan = planCopy(index.table, index.fileType, cameraFrames, filmFps);
+    await proveKept(file, index, request);
+    throwIfStopped(signal);
+    const extension = extensionOf(index);
+    const saved = new Blob(
+      [plan.head, ...plan.ranges.map(({ from, to }) => file.slice(from, to))],
+      {
+        type: extension === 'mov' ? 'video/quicktime' : 'video/mp4',
+      },
+    );
+    const checked = await checkSaved(saved, file, index, cameraFrames, filmFps);
+    throwIfStopped(signal);
+    return { kind: 'saved', file: saved, extension, checked, leavesSoundOut: index.hasSound };
+  } catch (error) {
+    return refusalIn(error);
+  }
+}

@@ -1,0 +1,133 @@
+import { makeGateLight } from '../gate/gate-light.ts';
+import { wholeStarts } from '../gate/whole-starts.ts';
+import { BANDS, LAGS, type BandMotion } from './band-motion.ts';
+import type { FilmPosition, RecordingBench } from './film-position.ts';
+import type { FilmTrack } from './film-track.ts';
+
+/** A kept camera frame, as far as comparing needs it. */
+interface Kept {
+  readonly cameraFrame: number;
+  readonly slot: number;
+  readonly status: string;
+}
+
+/** Seconds on either side over which the noise is measured. */
+const NOISE_SECONDS = 2;
+/** Pairs of camera frames of one film frame that tell the noise. */
+const FEWEST_PAIRS = 20;
+/** Two pictures that differ by less than this many times the noise may be one. */
+const NOISE_TIMES = 1.5;
+/** And by less than this share of what is usual between film frames there. */
+const USUAL_SHARE = 0.3;
+
+/** Mean square of the difference between two camera frames in one band, if they are near enough. */
+function bandDifference(
+  gram: BandMotion['gram'],
+  band: number,
+  early: number,
+  late: number,
+): number | undefined {
+  if (late - early > LAGS || late <= early) return undefined;
+  let sum = 0;
+  for (let a = early + 1; a <= late; a += 1) {
+    for (let b = early + 1; b <= a; b += 1)
+      sum += (a === b ? 1 : 2) * (gram[(a * BANDS + band) * LAGS + a - b] ?? 0);
+  }
+  return sum;
+}
+
+function medianOf(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+}
+
+/** Noise of one band between two camera frames that hold the same film frame, with the slot. */
+interface NoisePair {
+  readonly slot: number;
+  readonly square: number;
+}
+
+/** Pairs of neighbouring camera frames of which a band holds one and the same film frame, whole. */
+function noisePairs(
+  motion: BandMotion,
+  position: FilmPosition,
+  track: FilmTrack,
+  bench: RecordingBench,
+): readonly NoisePair[] {
+  const { filmFps, slots } = position;
+  const ranges = wholeStarts(makeGateLight(1, bench.shutter), bench.exposureSeconds * filmFps, 0);
+  const readout = bench.readoutSeconds * filmFps;
+  const wholeIn = (start: number): number | undefined => {
+    for (const film of [Math.floor(start), Math.floor(start) + 1])
+      if (
+        ranges.some((range) => start - film > range.fromSeconds && start - film < range.toSeconds)
+      )
+        return film;
+    return undefined;
+  };
+  const pairs: NoisePair[] = [];
+  for (let frame = 1; frame < slots.slotOfFrame.length; frame += 1) {
+    const slot = slots.slotOfFrame[frame] ?? 0;
+    const at = slot - track.firstSlot;
+    if (slots.slotOfFrame[frame - 1] !== slot - 1 || track.isBridged[at] !== 0 || at < 1) continue;
+    for (let band = 0; band < BANDS; band += 1) {
+      const delay = ((band + 0.5) / BANDS) * readout;
+      const film = wholeIn((track.positions[at] ?? NaN) + delay);
+      if (film === undefined || film !== wholeIn((track.positions[at - 1] ?? NaN) + delay))
+        continue;
+      const square = motion.gram[(frame * BANDS + band) * LAGS] ?? 0;
+      if (square > 0) pairs.push({ slot, square });
+    }
+  }
+  return pairs;
+}
+
+/**
+ * Film frames whose kept picture hardly differs from the one before: the film may have stood still in
+ * the gate (a torn hole, a lost loop). A still on the film is no such case, its grain changes.
+ *
+ * Model: the noise is the middle mean square between camera frames of one film frame, within two
+ * seconds; two kept frames may be one picture where the bands differ, in the middle, by less than 1.5 times
+ * the noise and by less than 0.3 of what neighbouring film frames do there.
+ *
+ * @param motion    what was kept of the pictures
+ * @param position  measured film position
+ * @param track     the film through the recording
+ * @param kept      kept camera frames in order
+ * @param bench     projector and camera
+ * @returns 1 for each such film frame; and how many could be compared
+ */
+export function samePictures(
+  motion: BandMotion,
+  position: FilmPosition,
+  track: FilmTrack,
+  kept: readonly Kept[],
+  bench: RecordingBench,
+): { readonly same: Uint8Array; readonly compared: number } {
+  const pairs = noisePairs(motion, position, track, bench);
+  const reach = NOISE_SECONDS * position.slots.cameraFps;
+  const squares = kept.map((frame, index) => {
+    const before = kept[index - 1];
+    if (before === undefined || frame.status === 'bridged') return undefined;
+    const bands = Array.from({ length: BANDS }, (_, band) =>
+      bandDifference(motion.gram, band, before.cameraFrame, frame.cameraFrame),
+    ).filter((square) => square !== undefined);
+    return bands.length === 0 ? undefined : medianOf(bands);
+  });
+  const same = new Uint8Array(kept.length);
+  let compared = 0;
+  let from = 0;
+  let to = 0;
+  for (const [index, { slot }] of kept.entries()) {
+    while (from < pairs.length && (pairs[from]?.slot ?? 0) < slot - reach) from += 1;
+    while (to < pairs.length && (pairs[to]?.slot ?? 0) <= slot + reach) to += 1;
+    const square = squares[index];
+    if (square === undefined || to - from < FEWEST_PAIRS) continue;
+    compared += 1;
+    const noise = medianOf(pairs.slice(from, to).map((pair) => pair.square));
+    const near = squares
+      .slice(Math.max(0, index - 8), index + 9)
+      .filter((each) => each !== undefined);
+    if (square < NOISE_TIMES * noise && square < USUAL_SHARE * medianOf(near)) same[index] = 1;
+  }
+  return { same, compared };
+}

@@ -1,0 +1,337 @@
+import { BAND_COUNT, type BandLight } from '../band-light.ts';
+import { bandDriftPerSecond, bandsDownPicture } from '../bands.ts';
+import { beatHz } from '../beat.ts';
+import { flashRateHz } from '../flash-rate.ts';
+import { requireInterval } from '../../../quantity/errors.ts';
+import { explainLight, type Explanation } from './explain-light.ts';
+import { readFrameClock } from './frame-times.ts';
+import { gateAdvice } from './gate-advice.ts';
+import { isPlausible, type JudgedAnswer } from './plausible-answers.ts';
+import type {
+  FoundCause,
+  GateBench,
+  GateCause,
+  GateReading,
+  GateRefusal,
+  PossibleAnswer,
+} from './gate-reading.ts';
+import { gateRefusal, movingThing, unusableLight } from './gate-refusals.ts';
+import { gateRipples, type GateRipples } from './gate-ripple.ts';
+import { gateSamples, type GateSamples } from './gate-samples.ts';
+import type { LightModel } from './light-model.ts';
+import { beatTurns, measuredFilmRate, speedChart } from './measured-rate.ts';
+import { LAMP_DEVIATION_HZ } from './refine-motion.ts';
+import { slowCurves } from './slow-change.ts';
+
+/** A film rate may be so far from what the reader expects, when nothing is said, share. */
+const FILM_RATE_SHARE = 0.06;
+
+/** What turns with the film must explain so much more than slow change to give a film rate. */
+const FILM_RATE_GAIN = 60;
+
+/** Film rates nearer to each other than this are one, share. */
+const SAME_RATE = 3e-4;
+
+/** Two answers as good as each other: less than this apart, or than a share of what the best gains. */
+const CLOSE_SCORE = 15;
+const CLOSE_SHARE = 0.03;
+
+/** A cause smaller than this part of the largest is not named, and none below the least change, share. */
+const SMALLEST_PART = 0.02;
+const SMALLEST_CHANGE = 0.001;
+
+/** A change of light smaller than this is not seen, % of the mean. Common practice, no source. */
+const EVEN_PERCENT = 0.6;
+
+/** A beat must turn so often in the clip, or no mean of it can be taken. */
+const FEWEST_BEAT_TURNS = 1.5;
+
+/** Change that all bands share and nothing explains: share of the mean, and times the noise. */
+const UNEXPLAINED_SHARE = 0.004;
+const UNEXPLAINED_FACTOR = 8;
+const UNEXPLAINED_PART = 0.12;
+
+/** An answer that the bench allows may fit worse by this share than one that it does not. */
+const PLAUSIBLE_SHARE = 0.2;
+
+/** Flicker below this part of a slow change cannot be told from what the slow change leaves. */
+const HIDDEN_PART = 0.3;
+
+/** No automatic exposure and no lamp changes slowly by more than this, share of the mean. */
+const MOST_SLOW_CHANGE = 0.4;
+
+/** A lamp this near to a multiple of the camera rate looks like a slow change, Hz. */
+const STANDING_LAMP_HZ = 0.5;
+
+/** Rows read within this time all see the same light, s. */
+const GLOBAL_SECONDS = 0.0005;
+
+/** A second line of a lamp must be this strong beside the first to tell film and lamp apart. */
+const SECOND_LINE_PART = 0.3;
+
+/** The readout time is given when it is known this well, s. */
+const READOUT_KNOWN_SECONDS = 0.001;
+
+/** The recording with its rows in the order in which the camera reads them. */
+function inReadingOrder(light: BandLight, isReadUpwards: boolean): BandLight {
+  if (!isReadUpwards) return light;
+  const bands = light.bands.map((_, at) => {
+    const frame = Math.floor(at / BAND_COUNT);
+    return light.bands[frame * BAND_COUNT + BAND_COUNT - 1 - (at % BAND_COUNT)] ?? 0;
+  });
+  return { ...light, bands };
+}
+
+const slowCause = ({ slow }: LightModel): GateCause =>
+  slow === 'drift' ? 'drift' : 'automatic-exposure';
+
+/** Whether what turns with film and lamp is too weak beside a slow change to be told from its leftovers. */
+const isHiddenBySlow = (ripples: GateRipples): boolean =>
+  ripples.most - ripples.least < HIDDEN_PART * ripples.slow;
+
+/** The causes with a change of their own, the largest first. */
+function foundCauses(model: LightModel, ripples: GateRipples): readonly FoundCause[] {
+  const families = isHiddenBySlow(ripples) ? [] : model.families;
+  const all: { readonly cause: GateCause; readonly change: number }[] = families.map((family) => ({
+    cause: family,
+    change: ripples[family],
+  }));
+  if (model.slow !== 'none') all.push({ cause: slowCause(model), change: ripples.slow });
+  const largest = Math.max(0, ...all.map(({ change }) => change));
+  const named = all.filter(
+    ({ change }) => change >= Math.max(SMALLEST_CHANGE, SMALLEST_PART * largest),
+  );
+  const sum = named.reduce((total, { change }) => total + change, 0);
+  return named
+    .map(({ cause, change }) => ({ cause, ripplePercent: 100 * change, share: change / sum }))
+    .sort((a, b) => b.ripplePercent - a.ripplePercent);
+}
+
+/** An explanation with all that follows from it. */
+interface Answer extends JudgedAnswer {
+  readonly model: LightModel;
+  readonly ripples: GateRipples;
+  readonly causes: readonly FoundCause[];
+  readonly filmFps: number | undefined;
+}
+
+function answerOf(samples: GateSamples, model: LightModel, flashesPerFrame: number): Answer {
+  const ripples = gateRipples(samples, model, slowCurves(model.slow, samples), flashesPerFrame);
+  const filmFps =
+    model.refined === undefined
+      ? undefined
+      : measuredFilmRate(model.refined, samples.durationSeconds).filmFps;
+  return { model, ripples, causes: foundCauses(model, ripples), filmFps };
+}
+
+/** Whether two answers say the same of cause and film rate. */
+function isSameAnswer(a: Answer, b: Answer): boolean {
+  if (a.causes[0]?.cause !== b.causes[0]?.cause) return false;
+  if (a.filmFps === undefined || b.filmFps === undefined) return true;
+  return Math.abs(a.filmFps / b.filmFps - 1) < SAME_RATE;
+}
+
+/** What else a slow change, or what looks like one, may be; undefined when it is nothing else. */
+function slowLookalike(answer: Answer, cameraFps: number): PossibleAnswer | undefined {
+  const { model, ripples, causes, filmFps } = answer;
+  const main = causes[0]?.cause;
+  if (main === 'automatic-exposure' || main === 'drift') {
+    // So large a change is the beat of a shutter that runs almost in step with the camera.
+    return ripples.slow > MOST_SLOW_CHANGE ? { cause: 'shutter', filmFps: undefined } : undefined;
+  }
+  if (main !== 'lamp' || model.refined === undefined) return undefined;
+  const { lampHz, readoutSeconds } = model.refined.motion;
+  const isStanding = Math.abs(beatHz(lampHz, cameraFps)) < STANDING_LAMP_HZ;
+  return isStanding && readoutSeconds < GLOBAL_SECONDS ? { cause: 'lamp', filmFps } : undefined;
+}
+
+/** Change from frame to frame that all bands share and the explanation leaves, beyond noise. */
+function unexplainedShare({ squares }: LightModel, samples: GateSamples): number {
+  const { common, single } = squares;
+  const noise = single / (BAND_COUNT - 1);
+  if (common < UNEXPLAINED_FACTOR * noise) return 0;
+  return Math.sqrt((common - noise) / samples.changes.length);
+}
+
+/** Without a delay from row to row the products of lamp and shutter cannot be told from each other. */
+function isLampUnderGlobalShutter({ families, refined }: LightModel): boolean {
+  const isLampAlone = families.every((family) => family === 'lamp');
+  return isLampAlone && (refined?.motion.readoutSeconds ?? 0) < GLOBAL_SECONDS;
+}
+
+/**
+ * Uncertainty of a film rate that only one line of a lamp tells: such a line gives the film rate less
+ * the lamp's, and the lamp is as uncertain as the mains.
+ */
+function lampSlackFps({ families, lines, refined }: LightModel, flashesPerFrame: number): number {
+  if (refined === undefined || families.some((family) => family !== 'lamp')) return 0;
+  const { factors } = refined.fit;
+  const swings = lines
+    .map(({ film }, index) =>
+      film === 0 ? 0 : Math.hypot(factors[2 * index] ?? 0, factors[2 * index + 1] ?? 0),
+    )
+    .sort((a, b) => b - a);
+  const isTold = (swings[1] ?? 0) > SECOND_LINE_PART * (swings[0] ?? 0);
+  return isTold ? 0 : (3 * LAMP_DEVIATION_HZ) / flashesPerFrame;
+}
+
+/** Half the largest ripple that would have been missed, share of the mean. */
+function quietShare(model: LightModel, samples: GateSamples): number {
+  const { common, single } = model.squares;
+  const witnesses = samples.changes.length / 4;
+  const noise = (common + single) / samples.changes.length;
+  // A line is believed when it gains its price and the least gain.
+  return Math.sqrt((2 * noise * (20 + 4.5 * Math.log(witnesses))) / witnesses);
+}
+
+/**
+ * Reads a recording of the lit, empty gate: how strongly it flickers and why, how fast the film ran,
+ * how long the camera takes to read its rows, and what to change. A recording that cannot be read is
+ * refused with the reason and the place.
+ *
+ * Model: the light of each band is a sum of lines at their true rates (multiples of film and flash
+ * rate, the lamp's rate and its products with the flash rate) and a slow change that all bands share.
+ * The rows of a rolling camera sample the light fast enough to tell true rates from their aliases. The
+ * film position is a smooth curve fitted with the lines; the ripple is read from the light folded on it.
+ *
+ * @param light  band means of the recording
+ * @param bench  what the reader knows of the bench
+ * @returns the reading, or a refusal
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ */
+export function readEmptyGate(light: BandLight, bench: GateBench): GateReading | GateRefusal {
+  requireInterval('nominalFilmFps', bench.nominalFilmFps, { above: 0, maximum: 240 });
+  const reach = bench.filmRateShare ?? FILM_RATE_SHARE;
+  requireInterval('filmRateShare', reach, { minimum: 0.001, maximum: 0.3 });
+  requireInterval('exposureSeconds', bench.exposureSeconds, { above: 0, maximum: 60, unit: 's' });
+  const { frameSeconds } = light;
+  const span = (frameSeconds.at(-1) ?? 0) - (frameSeconds[0] ?? 0);
+  const unusable = unusableLight(light, span);
+  if (unusable !== undefined) return unusable;
+  const clock = readFrameClock(frameSeconds);
+  if (clock === undefined) return gateRefusal('too-short', { amount: span });
+  if ('irregular' in clock) {
+    const seconds = clock.irregular.seconds - (frameSeconds[0] ?? 0);
+    return gateRefusal('irregular-times', { seconds });
+  }
+  const samples = gateSamples(inReadingOrder(light, bench.isReadUpwards === true), clock);
+  if (samples === undefined) return gateRefusal('black');
+
+  const { flashesPerFrame, nominalFilmFps, mainsHz } = bench;
+  const explanation = explainLight(samples, {
+    flashesPerFrame,
+    slowestFps: nominalFilmFps * (1 - reach),
+    fastestFps: nominalFilmFps * (1 + reach),
+    lampRatesHz: mainsHz === undefined ? [100, 120] : [2 * mainsHz],
+  });
+  return describe(samples, explanation, bench, clock.missingFrames);
+}
+
+function describe(
+  samples: GateSamples,
+  explanation: Explanation,
+  bench: GateBench,
+  missingFrames: number,
+): GateReading | GateRefusal {
+  const { models, still, steady } = explanation;
+  const { cameraFps, durationSeconds } = samples;
+  const { flashesPerFrame } = bench;
+  const best = models[0] ?? steady;
+  const near = Math.max(CLOSE_SCORE, CLOSE_SHARE * (best.score - still.score));
+  const answers = models.map((model) => answerOf(samples, model, flashesPerFrame));
+  const within = (reach: number): readonly Answer[] =>
+    answers.filter(({ model }) => model.score > best.score - reach);
+  const close = within(near);
+  const allowed = close.filter((one) => isPlausible(one, bench));
+  // When the bench allows none of those that fit best, one that fits a little worse may be the truth.
+  const wider = within(Math.max(near, PLAUSIBLE_SHARE * (best.score - still.score)));
+  const second = allowed.length > 0 ? allowed : wider.filter((one) => isPlausible(one, bench));
+  const plausible = second.length > 0 ? second : close;
+  const [answer = answerOf(samples, best, flashesPerFrame), ...others] = plausible;
+  const { model, ripples, causes } = answer;
+  const residual = model.refined?.fit.residual ?? samples.changes;
+  const moving = movingThing(samples, residual, ripples.most - ripples.least);
+  if (moving !== undefined) return moving;
+  const main = causes[0]?.cause;
+  const rivals = others.filter((rival) => !isSameAnswer(answer, rival));
+  const rival = rivals[0];
+  const isSlowMain = main === 'drift' || main === 'automatic-exposure';
+  const rivalMain = rival?.causes[0]?.cause;
+  // A weak line beside a slow change leaves the film rate open, not the cause.
+  const isOnlyRateOpen = isSlowMain && rivals.every(({ causes: [first] }) => first?.cause === main);
+  if (main !== undefined && rivalMain !== undefined && !isOnlyRateOpen) {
+    const possible: readonly PossibleAnswer[] = [
+      { cause: main, filmFps: answer.filmFps },
+      { cause: rivalMain, filmFps: rival?.filmFps },
+    ];
+    return gateRefusal('two-answers', { answers: possible });
+  }
+
+  const { refined } = model;
+  const slowRival = slowLookalike(answer, cameraFps);
+  if (slowRival !== undefined) {
+    const possible = [{ cause: slowCause(steady), filmFps: undefined }, slowRival];
+    return gateRefusal('two-answers', { answers: possible });
+  }
+  if (main === 'shutter' && refined !== undefined) {
+    const turns = beatTurns(refined, flashesPerFrame, cameraFps, durationSeconds);
+    if (turns < FEWEST_BEAT_TURNS) return gateRefusal('slow-beat', { amount: turns });
+  }
+  const unexplained = unexplainedShare(model, samples);
+  const explained = Math.max(ripples.most - ripples.least, ripples.slow);
+  if (unexplained > Math.max(UNEXPLAINED_SHARE, UNEXPLAINED_PART * explained)) {
+    return gateRefusal('unexplained', { amount: unexplained });
+  }
+  // Lines too weak to be seen may be lines of something else: they tell no film rate.
+  const isEven = causes.every(({ ripplePercent }) => ripplePercent < EVEN_PERCENT);
+  const isFilmSeen =
+    refined !== undefined &&
+    rival === undefined &&
+    !isHiddenBySlow(ripples) &&
+    !isEven &&
+    !isLampUnderGlobalShutter(model) &&
+    model.score - steady.score > FILM_RATE_GAIN;
+  const filmRate =
+    refined === undefined || !isFilmSeen
+      ? undefined
+      : measuredFilmRate(refined, durationSeconds, lampSlackFps(model, flashesPerFrame));
+  // The lines of a lamp by themselves tell the delay of the rows too loosely.
+  const isFilmLocked = model.families.some((family) => family !== 'lamp');
+  const isReadoutSeen =
+    isFilmSeen && isFilmLocked && refined.readoutDeviation * 2.5 < READOUT_KNOWN_SECONDS;
+  const readoutSeconds = isReadoutSeen ? refined.motion.readoutSeconds : undefined;
+  const flash = filmRate === undefined ? undefined : flashRateHz(filmRate.filmFps, flashesPerFrame);
+  const isHidden = isHiddenBySlow(ripples);
+  const [least, most] = isHidden ? [1, 1] : [1 + ripples.least, 1 + ripples.most];
+  const hiddenShare = isHidden ? (HIDDEN_PART * ripples.slow) / 2 : 0;
+  return {
+    kind: 'reading',
+    cameraFps,
+    missingFrames,
+    durationSeconds,
+    filmRate,
+    flashRateHz: flash,
+    beatHz: flash === undefined ? undefined : beatHz(flash, cameraFps),
+    ripple: {
+      percent: 100 * (most - least),
+      stops: least > 0 ? Math.log2(most / least) : undefined,
+      isAtLeast: !ripples.isWhole,
+    },
+    isEven,
+    quietPercent: 100 * Math.max(hiddenShare, quietShare(model, samples)),
+    readoutSeconds,
+    readoutErrorSeconds: isReadoutSeen ? 2.5 * refined.readoutDeviation : undefined,
+    bandsDownPicture:
+      flash === undefined || readoutSeconds === undefined
+        ? undefined
+        : bandsDownPicture(flash, readoutSeconds),
+    bandDriftPerSecond:
+      flash === undefined || readoutSeconds === undefined
+        ? undefined
+        : bandDriftPerSecond(flash, cameraFps, readoutSeconds),
+    speed: refined === undefined || !isFilmSeen ? [] : speedChart(refined, durationSeconds),
+    causes,
+    advice: gateAdvice(filmRate?.filmFps, cameraFps, readoutSeconds, causes, bench),
+  };
+}

@@ -1,0 +1,28 @@
+import { oval } from '../drawing/brush.ts';
+import { chance } from '../drawing/noise.ts';
+import { PAGE } from '../drawing/reel.ts';
+import type { Pen } from '../drawing/sheet.ts';
+
+const { width, height } = PAGE;
+
+/** Dust: new on every film frame, dark on reversal film. */
+export function dust(pen: Pen, filmFrame: number, strength: number): void {
+  const series = filmFrame * 7;
+  for (let grain = 0; grain < 26 * strength; grain += 1) {
+    const size = chance(grain, series + 3);
+    const paint = size > 0.9 ? '#fffaebe6' : `rgba(24,18,14,${0.5 + size * 0.5})`;
+    const x = chance(grain, series + 1) * width;
+    const y = chance(grain, series + 2) * height;
+    oval(pen, paint, x, y, 0.9 + size * size * 3.2, 0.8 + size * 1.3, size * 9);
+  }
+  if (strength <= 0.4 || chance(filmFrame, 17) <= 0.72) return;
+  // A fibre.
+  const x = chance(filmFrame, 18) * 560 + 40;
+  const y = chance(filmFrame, 19) * 400 + 40;
+  pen.strokeStyle = '#16100cd9';
+  pen.lineWidth = 1.5;
+  pen.beginPath();
+  pen.moveTo(x, y);
+  pen.bezierCurveTo(x + 30, y - 24, x + 10 + 40 * chance(filmFrame, 20), y + 26, x + 44, y + 10);
+  pen.stroke();
+}

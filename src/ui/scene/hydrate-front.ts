@@ -1,0 +1,95 @@
+import { advisedBench } from '../../scene/camera/advised-bench.ts';
+import type { BenchNumbers } from '../../scene/camera/setting.ts';
+import type { SceneData, SideData } from '../../scene/scene-data.ts';
+import { evaluate, fillEntries } from '../../worksheets/machine/evaluate.ts';
+import type { Worksheet } from '../../worksheets/machine/types.ts';
+import { LEVEL_SIGNS } from '../verdict-signs.ts';
+import { benchFromEntries } from './bench-from-entries.ts';
+import { frontVerdict } from './front-words.ts';
+import { liveScene } from './hydrate-scene.ts';
+
+const RIPPLE_LIMIT_PERCENT = 1;
+
+/** A time as a camera shows it. */
+const exposureText = (seconds: number): string => `1/${Number((1 / seconds).toPrecision(4))}`;
+
+function partOf(element: HTMLElement, part: string): HTMLElement {
+  const found = element.querySelector<HTMLElement>(`[data-front="${part}"]`);
+  if (found === null) throw new Error(`a front page without ${part}`);
+  return found;
+}
+
+/**
+ * Brings the first screen to life: what is typed is judged by the flash match, and the scene shows it.
+ *
+ * @param element    holds the scene, the verdict, the button and the fields
+ * @param worksheet  the flash match, on its way
+ */
+export async function hydrateFront(
+  element: HTMLElement,
+  worksheet: Promise<Worksheet>,
+): Promise<() => void> {
+  const fields = [...element.querySelectorAll<HTMLInputElement>('input[data-key]')];
+  const verdict = partOf(element, 'verdict');
+  const cure = partOf(element, 'cure');
+  const sceneElement = element.querySelector<HTMLElement>('scene-view');
+  if (sceneElement === null) throw new Error('a front page without a scene');
+  const [scene, flashMatch] = await Promise.all([liveScene(sceneElement), worksheet]);
+  const data = JSON.parse(sceneElement.dataset['scene'] ?? '') as SceneData;
+  const [first] = data.sides;
+  if (first === undefined) throw new Error('a scene without a side');
+  const usual: SideData = first;
+  let advised: BenchNumbers | undefined;
+
+  function say(level: keyof typeof LEVEL_SIGNS, sentence: string): void {
+    const { mark, word } = LEVEL_SIGNS[level];
+    verdict.className = `verdict verdict-${level}`;
+    const sign = document.createElement('span');
+    sign.className = 'verdict-sign';
+    sign.textContent = `${mark} ${word}`;
+    verdict.replaceChildren(sign, ` ${sentence}`);
+  }
+
+  function judge(): void {
+    const typed = Object.fromEntries(fields.map((field) => [field.dataset['key'], field.value]));
+    const entries = fillEntries(flashMatch.inputs, typed);
+    const { outcome, messages, message } = evaluate(flashMatch, entries);
+    for (const field of fields) {
+      field.toggleAttribute('aria-invalid', Object.hasOwn(messages, field.dataset['key'] ?? ''));
+    }
+    if (outcome === undefined) {
+      say('care', Object.values(messages)[0] ?? message ?? '');
+      cure.hidden = true;
+      return;
+    }
+    const { level, state, setting } = frontVerdict(outcome);
+    const bench = benchFromEntries(flashMatch, entries);
+    advised = advisedBench(bench, RIPPLE_LIMIT_PERCENT);
+    say(level, state);
+    cure.hidden = setting === undefined || advised === undefined;
+    cure.textContent = setting ?? '';
+    scene.show({ ...data, sides: [sideAt(bench)] });
+  }
+
+  /** Strips start at about the same film frame at every camera rate. */
+  function sideAt(bench: BenchNumbers): SideData {
+    const seconds = usual.picture / usual.bench.cameraFps;
+    return { ...usual, bench, picture: Math.round(seconds * bench.cameraFps) };
+  }
+
+  cure.addEventListener('click', () => {
+    if (advised === undefined) return;
+    const texts: Readonly<Record<string, string>> = {
+      filmFps: String(Number(advised.filmFps.toPrecision(6))),
+      cameraFps: String(Number(advised.cameraFps.toPrecision(6))),
+      exposureSeconds: exposureText(advised.exposureSeconds),
+    };
+    for (const field of fields) field.value = texts[field.dataset['key'] ?? ''] ?? field.value;
+    judge();
+    verdict.focus();
+  });
+  for (const field of fields) field.addEventListener('input', judge);
+  element.dataset['ready'] = 'true';
+  judge();
+  return judge;
+}

@@ -1,0 +1,95 @@
+// The drawn home movie: a film frame, a camera frame, and how evenly a browser plays it. Prints, never fails.
+import { spawn } from 'node:child_process';
+import { setTimeout } from 'node:timers/promises';
+import { chromium } from '@playwright/test';
+import { findChromium, launchArguments } from '../browser/chromium.ts';
+import { makeMixer } from '../../src/scene/camera/mix.ts';
+import { picturePlan } from '../../src/scene/camera/views.ts';
+import { makeAnyFilmInGate } from '../../src/scene/gate/any-film-in-gate.ts';
+import { LOOKS, sideOf, type LookId } from '../../src/scene/looks/looks.ts';
+import { shownOf } from '../../src/scene/side.ts';
+import { makePaper } from '../scene/paper.ts';
+
+const ROUNDS = 12;
+const PORT = 20_000 + (process.pid % 20_000);
+
+function middleAndTail(times: readonly number[]): string {
+  const ordered = times.toSorted((a, b) => a - b);
+  const at = (share: number): string =>
+    (ordered[Math.min(ordered.length - 1, Math.floor(share * ordered.length))] ?? 0).toFixed(1);
+  return `${at(0.5)} ms, p95 ${at(0.95)} ms`;
+}
+
+function timed(run: (round: number) => void): string {
+  const times = Array.from({ length: ROUNDS }, (_, round) => {
+    const start = performance.now();
+    run(round);
+    return performance.now() - start;
+  });
+  return middleAndTail(times.slice(2));
+}
+
+for (const width of [640, 320]) {
+  const film = makeAnyFilmInGate(makePaper, width);
+  for (const id of ['sound', 'smear-up', 'soft', 'mould'] satisfies LookId[]) {
+    const { film: faults } = sideOf(LOOKS[id]);
+    console.log(
+      `film frame at ${width}, ${id}: ${timed((round) => void film(40 + round, faults))}`,
+    );
+  }
+  const side = sideOf(LOOKS['bands-up']);
+  const shown = shownOf(side);
+  const height = (width * 3) / 4;
+  const bitmap = new Uint32Array(film(60, side.film).buffer);
+  const out = new Uint32Array(width * height);
+  const mixer = makeMixer(side.tone);
+  const mixed = timed((round) => {
+    const plan = picturePlan(shown, 'camera', 80 + round, height);
+    mixer.mix(out, width, plan, () => bitmap, { from: 0, to: width });
+  });
+  console.log(`camera frame at ${width}, bands: ${mixed}`);
+}
+
+/** Plays the scene of the built chapter for six seconds and measures the gaps between pictures. */
+async function play(): Promise<void> {
+  const site = spawn(process.execPath, [
+    ...['--experimental-strip-types', '--no-warnings'],
+    ...['tests/tools/serve-dist.ts', String(PORT), 'dist'],
+  ]);
+  const browser = await chromium.launch({
+    executablePath: await findChromium(),
+    args: launchArguments(),
+  });
+  try {
+    await setTimeout(1500);
+    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+    await page.goto(`http://127.0.0.1:${PORT}/gate/matching/`);
+    const scene = page.locator('#scene-pulsing');
+    await scene.locator('[data-part="open"]').click();
+    await scene.locator('canvas[data-part="canvas"]:visible').waitFor();
+    await scene.locator('[data-part="play"]').click();
+    await page.waitForTimeout(1000);
+    const gaps = await page.evaluate(
+      () =>
+        new Promise<readonly number[]>((resolve) => {
+          const found: number[] = [];
+          let last: number | undefined;
+          const tick = (now: number): void => {
+            if (last !== undefined) found.push(now - last);
+            last = now;
+            if (found.length < 360) requestAnimationFrame(tick);
+            else resolve(found);
+          };
+          requestAnimationFrame(tick);
+        }),
+    );
+    const late = gaps.filter((gap) => gap > 25).length;
+    console.log(
+      `display gap while it plays at 640: ${middleAndTail(gaps)}, ${late} of ${gaps.length} late`,
+    );
+  } finally {
+    await browser.close();
+    site.kill();
+  }
+}
+await play();

@@ -1,0 +1,133 @@
+import { expect, test, type Locator, type Page } from '@playwright/test';
+
+// The drawn home movie: still until asked, then it plays, steps, compares, and says what it does.
+const MATCHING = '/gate/matching/';
+const scene = (page: Page, id = 'scene-pulsing'): Locator => page.locator(`#${id}`);
+const part = (page: Page, name: string): Locator => scene(page).locator(`[data-part="${name}"]`);
+
+async function wake(page: Page): Promise<void> {
+  await page.goto(MATCHING);
+  await part(page, 'open').click();
+  await expect(scene(page)).toHaveAttribute('data-ready', 'true');
+  await expect(part(page, 'canvas')).toBeVisible();
+  await part(page, 'next').click();
+}
+
+/** A number that changes with any pixel of the picture. */
+const pixels = (page: Page): Promise<number> =>
+  part(page, 'canvas').evaluate((canvas: HTMLCanvasElement) => {
+    const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+    let sum = 0;
+    for (let at = 0; at < data.length; at += 7) sum = (sum * 31 + data[at]!) % 1_000_003;
+    return sum;
+  });
+
+test('a scene is a still picture until it is touched, and loads nothing', async ({ page }) => {
+  const loaded: string[] = [];
+  page.on('request', (request) => loaded.push(request.url()));
+  await page.goto(MATCHING);
+  await scene(page).scrollIntoViewIfNeeded();
+  await expect(scene(page).getByRole('img').first()).toBeVisible();
+  await page.waitForLoadState('networkidle');
+  expect(loaded.some((url) => url.includes('/scenes/'))).toBe(true);
+  expect(loaded.filter((url) => /film-worker|\/scene\.[^/]+\.js/u.test(url))).toEqual([]);
+});
+
+test('the first press counts, and the state says what the picture holds @phone', async ({
+  page,
+}) => {
+  await wake(page);
+  await expect(part(page, 'state')).toContainText(/Camera frame \d+ = film frame \d+/u);
+  await expect(part(page, 'state')).toContainText('swings by 14.8');
+});
+
+test('stepping changes the picture, and back again gives the same one', async ({ page }) => {
+  await wake(page);
+  const first = await pixels(page);
+  await part(page, 'next').click();
+  await expect.poll(() => pixels(page)).not.toBe(first);
+  await part(page, 'back').click();
+  await expect.poll(() => pixels(page)).toBe(first);
+});
+
+test('it plays when asked, pauses out of sight, and says what is lowered', async ({ page }) => {
+  await wake(page);
+  await part(page, 'play').click();
+  await expect(scene(page)).toHaveAttribute('data-is', 'playing');
+  await expect(part(page, 'state')).toContainText('for safety');
+  const before = await pixels(page);
+  await expect.poll(() => pixels(page)).not.toBe(before);
+  await page.evaluate(() => {
+    scrollTo(0, document.body.scrollHeight);
+  });
+  await expect(scene(page)).toHaveAttribute('data-is', 'still');
+});
+
+test('the line between the pictures moves by the keys', async ({ page }) => {
+  await wake(page);
+  await part(page, 'strips').click();
+  const before = await pixels(page);
+  const divider = scene(page).getByRole('slider', { name: 'Line between the two pictures' });
+  await divider.focus();
+  await page.keyboard.press('End');
+  await expect(divider).toHaveValue('100');
+  await expect.poll(() => pixels(page)).not.toBe(before);
+});
+
+test('the kept pictures, the copy for television and the film itself can be shown', async ({
+  page,
+}) => {
+  await wake(page);
+  for (const [name, words] of [
+    ['Film in the gate', /Film frame \d+/u],
+    ['Kept pictures', /Kept picture \d+ = camera frame \d+ = film frame/u],
+    ['Television copy', /television copy \d+ = camera frame/u],
+  ] as const) {
+    await scene(page).getByRole('radio', { name }).check();
+    await expect(part(page, 'state')).toContainText(words);
+  }
+});
+
+test('with reduced motion nothing moves without a press', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await wake(page);
+  await expect(part(page, 'play')).toHaveText('Play is off: reduced motion');
+  const before = await pixels(page);
+  await part(page, 'play').click({ force: true });
+  await page.waitForTimeout(400);
+  expect(await pixels(page)).toBe(before);
+  await part(page, 'next').click();
+  await expect.poll(() => pixels(page)).not.toBe(before);
+});
+
+test('the first screen of the front page sets the setting that works @phone', async ({ page }) => {
+  await page.goto('/');
+  const verdict = page.locator('[data-front="verdict"]');
+  await expect(verdict).toContainText('pulses by 14.8');
+  const cure = page.locator('[data-front="cure"]');
+  await cure.click();
+  await expect(verdict).toContainText('No flicker');
+  await expect(page.locator('input[data-key="exposureSeconds"]')).toHaveValue('1/54');
+  await expect(page.locator('input[data-key="cameraFps"]')).toHaveValue('50');
+  await expect(cure).toBeHidden();
+  await page.locator('input[data-key="exposureSeconds"]').fill('1/100');
+  await expect(verdict).toContainText('pulses');
+});
+
+test('the first screen holds picture, verdict, button, search and the three ways @phone', async ({
+  page,
+}) => {
+  await page.goto('/');
+  const height = page.viewportSize()!.height;
+  const ways = page.getByRole('link', { name: 'Explain' });
+  for (const one of [
+    page.locator('#front-scene img'),
+    page.locator('[data-front="verdict"]'),
+    page.locator('[data-front="cure"]'),
+    page.locator('#front-search'),
+    ways.filter({ visible: true }).first(),
+  ]) {
+    const box = (await one.boundingBox())!;
+    expect(box.y + Math.min(box.height, 40)).toBeLessThanOrEqual(height);
+  }
+});

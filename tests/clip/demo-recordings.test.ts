@@ -1,0 +1,119 @@
+import { readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { filmPosition } from '../../src/core/file/film-position.ts';
+import { measuredKeepList } from '../../src/core/file/measured-keep-list.ts';
+import { makeEqualShutter } from '../../src/core/gate/shutter.ts';
+import { chainTitle, runsWholeChain } from '../tools/ffmpeg.ts';
+import { bandsByHand, decodeLuma, frameSecondsOf, gramByHand } from '../tools/measured-by-hand.ts';
+import { projectFolder } from '../walls/source-files.ts';
+
+interface Truth {
+  readonly fileName: string;
+  readonly cameraFps: number;
+  readonly exposureSeconds: number;
+  readonly readoutSeconds: number;
+  readonly flashesPerFrame: number;
+  readonly filmFps: number;
+  readonly positions: readonly number[];
+  readonly wholeFilmFrames?: readonly (number | null)[];
+}
+
+const [gate, film] = JSON.parse(
+  readFileSync(join(projectFolder, 'tests/tools/demo-recordings/truth.json'), 'utf8'),
+) as [Truth, Truth];
+const pathOf = ({ fileName }: Truth): string =>
+  join(projectFolder, 'src/public/recordings', fileName);
+
+describe('the demo recordings', () => {
+  it('weigh less than 400 kB together', () => {
+    expect(statSync(pathOf(gate)).size + statSync(pathOf(film)).size).toBeLessThan(400_000);
+  });
+
+  it('hold a whole camera frame for every film frame', () => {
+    const whole = film.wholeFilmFrames!.filter((each) => each !== null);
+    const first = Math.min(...whole);
+    const last = Math.max(...whole);
+    expect(last - first).toBeGreaterThan(140);
+    expect(new Set(whole).size).toBe(last - first + 1);
+  });
+});
+
+describe.skipIf(!runsWholeChain)(chainTitle('the coded demo recordings'), () => {
+  it.each([gate, film])('keep the times of their camera frames: $fileName', (truth) => {
+    const seconds = frameSecondsOf(pathOf(truth));
+    expect(seconds).toHaveLength(truth.positions.length);
+    seconds.forEach((time, at) => {
+      expect(time).toBeCloseTo(at / truth.cameraFps, 5);
+    });
+  });
+
+  it('still flicker at the flash rate of the gate', () => {
+    const bands = bandsByHand(decodeLuma(pathOf(gate), 320, 240, 8));
+    const means = Array.from({ length: 12 }, (_, band) =>
+      bands.reduce((sum, frame) => sum + frame[band]! / bands.length, 0),
+    );
+    /** Strength of a flash rate in the light of the bands, each at its own moment. */
+    const strength = (filmFps: number): number => {
+      let cosine = 0;
+      let sine = 0;
+      bands.forEach((frame, at) => {
+        frame.forEach((light, band) => {
+          const time = at / gate.cameraFps + ((band + 0.5) / 12) * gate.readoutSeconds;
+          const turn = 2 * Math.PI * filmFps * gate.flashesPerFrame * time;
+          cosine += (light / means[band]! - 1) * Math.cos(turn);
+          sine += (light / means[band]! - 1) * Math.sin(turn);
+        });
+      });
+      return Math.hypot(cosine, sine) / (bands.length * 12);
+    };
+    const rates = Array.from({ length: 401 }, (_, at) => 17 + at / 200);
+    const strongest = rates.reduce((best, rate) => (strength(rate) > strength(best) ? rate : best));
+    expect(Math.abs(strongest / gate.filmFps - 1)).toBeLessThan(0.001);
+    expect(strength(strongest)).toBeGreaterThan(0.03);
+  });
+
+  it('still change from film frame to film frame, and not within one', () => {
+    const { frames } = decodeLuma(pathOf(film), 320, 240, 8);
+    const within: number[] = [];
+    const across: number[] = [];
+    let before = -1;
+    film.wholeFilmFrames!.forEach((whole, at) => {
+      if (whole === null) return;
+      if (before >= 0) {
+        const change = frames[at]!.reduce(
+          (sum, code, place) => sum + Math.abs(code - frames[before]![place]!),
+          0,
+        );
+        const isSame = film.wholeFilmFrames![before] === whole;
+        (isSame ? within : across).push(change / frames[at]!.length);
+      }
+      before = at;
+    });
+    expect(within.length).toBeGreaterThan(20);
+    expect(across.length).toBeGreaterThan(20);
+    const middle = (list: number[]): number => list.sort((a, b) => a - b)[list.length >> 1]!;
+    expect(middle(across)).toBeGreaterThan(3 * middle(within));
+  });
+
+  it('give every film frame whole and once, with what the bench would enter', () => {
+    const gram = new Float64Array(
+      gramByHand(decodeLuma(pathOf(film), 320, 240, 8)).flatMap((numbers) => [...numbers]),
+    );
+    const motion = { frameSeconds: Float64Array.from(frameSecondsOf(pathOf(film))), gram };
+    const bench = {
+      filmFps: 18,
+      shutter: makeEqualShutter(film.flashesPerFrame, 0.5),
+      exposureSeconds: film.exposureSeconds,
+      readoutSeconds: film.readoutSeconds,
+    };
+    const position = filmPosition(motion, bench);
+    if (position.kind !== 'position') throw new Error(position.reason);
+    expect(Math.abs(position.filmFps / film.filmFps - 1)).toBeLessThan(0.001);
+    const { frames } = measuredKeepList(position, motion, bench);
+    expect(frames.length).toBeGreaterThan(138);
+    const truth = frames.map(({ cameraFrame }) => film.wholeFilmFrames![cameraFrame]);
+    expect(truth).toEqual(frames.map((_, at) => truth[0]! + at));
+    expect(frames.every(({ status }) => status === 'whole')).toBe(true);
+  });
+});

@@ -1,0 +1,158 @@
+import { describe, expect, it } from 'vitest';
+import { bandMotionOfPictures } from '../../src/core/file/band-motion.ts';
+import { filmPosition, type FilmPosition } from '../../src/core/file/film-position.ts';
+import { measuredKeepList } from '../../src/core/file/measured-keep-list.ts';
+import { drawPlan, filmClip, type ClipPlan, type FilmClip } from '../tools/film-clip/film-clip.ts';
+import type { SceneKind } from '../tools/film-clip/scenes.ts';
+import { enteredBench, isRefusable } from './file/film-clips.ts';
+
+/** Plans that can be read, with scenes of our own. */
+function plansWith(
+  count: number,
+  scenes: ClipPlan['scenes'],
+  seconds: number,
+  from = 302,
+): readonly (readonly [number, ClipPlan])[] {
+  const plans: [number, ClipPlan][] = [];
+  for (let seed = from; plans.length < count; seed += 1) {
+    const plan = drawPlan(seed, seconds);
+    if (!isRefusable(plan)) plans.push([seed, { ...plan, scenes }]);
+  }
+  return plans;
+}
+
+function positionOf(clip: FilmClip): FilmPosition {
+  const motion = bandMotionOfPictures(clip.pictures, clip.frameSeconds);
+  const position = filmPosition(motion, enteredBench(clip.plan));
+  if (position.kind === 'refused') throw new Error(position.reason);
+  return position;
+}
+
+describe('a stretch in which nothing changes', () => {
+  const middle = 120;
+  const cases = (['still-without-grain', 'black'] as const).flatMap((kind: SceneKind) =>
+    plansWith(
+      3,
+      [
+        { kind: 'moving', filmFrames: 90 },
+        { kind, filmFrames: middle },
+        { kind: 'moving', filmFrames: 400 },
+      ],
+      16,
+    ).map(([seed, plan]) => [kind, seed, plan] as const),
+  );
+
+  it.each(cases)('%s, seed %d, is marked as not told', (_, seed, plan) => {
+    const clip = filmClip(plan, seed);
+    const { motion, position } = {
+      motion: bandMotionOfPictures(clip.pictures, clip.frameSeconds),
+      position: positionOf(clip),
+    };
+    const list = measuredKeepList(position, motion, enteredBench(plan));
+    const within = clip.truth
+      .map(({ main }, frame) => ({ main, seconds: clip.frameSeconds[frame]! }))
+      .filter(({ main }) => main >= 90 && main < 90 + middle);
+    const told = within.filter(
+      ({ seconds }) =>
+        !list.stretches.some(
+          ({ fromSeconds, toSeconds, isCountSure }) =>
+            !isCountSure && seconds >= fromSeconds && seconds <= toSeconds,
+        ),
+    );
+    expect(within.length).toBeGreaterThan(100);
+    expect(told.length / within.length).toBeLessThanOrEqual(0.05);
+    // Outside the stretch and a second around it nearly all is told.
+    const whole = list.frames.filter(({ status }) => status !== 'bridged');
+    expect(whole.length).toBeGreaterThan(
+      list.frames.length - middle - 3.5 * plan.projector.filmFps,
+    );
+  });
+});
+
+describe('a tie', () => {
+  const [[seed, plan]] = plansWith(
+    1,
+    [
+      { kind: 'moving', filmFrames: 90 },
+      { kind: 'black', filmFrames: 120 },
+      { kind: 'moving', filmFrames: 400 },
+    ],
+    16,
+  ) as [readonly [number, ClipPlan]];
+  const clip = filmClip(plan, seed);
+  const motion = bandMotionOfPictures(clip.pictures, clip.frameSeconds);
+  const bench = enteredBench(plan);
+  const position = positionOf(clip);
+  const free = measuredKeepList(position, motion, bench);
+  const zero = clip.truth[free.frames[0]!.cameraFrame]!.main;
+  /** A film frame after the stretch, with a camera frame that shows it clean. */
+  const after = free.frames.find(
+    ({ cameraFrame, status }) =>
+      status === 'whole' && clip.truth[cameraFrame]!.main > 90 + 120 + 40,
+  )!;
+  const counted = clip.truth[after.cameraFrame]!.main - zero;
+
+  it('settles the count of a stretch', () => {
+    expect(free.stretches.some(({ isCountSure }) => !isCountSure)).toBe(true);
+    const ties = [{ filmFrame: counted, cameraFrame: after.cameraFrame }];
+    const tied = measuredKeepList(position, motion, bench, ties);
+    expect(tied.conflicts).toEqual([]);
+    const between = tied.stretches.filter(({ place }) => place === 'between');
+    expect(between.length).toBeGreaterThan(0);
+    expect(between.every(({ isCountSure }) => isCountSure)).toBe(true);
+    for (const { cameraFrame, filmFrame, status } of tied.frames)
+      if (status === 'whole') expect(clip.truth[cameraFrame]!.main - zero).toBe(filmFrame);
+  });
+
+  it('moves the count of all that follows when the worker counts another number', () => {
+    const ties = [{ filmFrame: counted + 2, cameraFrame: after.cameraFrame }];
+    const tied = measuredKeepList(position, motion, bench, ties);
+    expect(tied.frames.length - free.frames.length).toBe(counted + 2 - after.filmFrame);
+    expect(
+      tied.frames.find(({ cameraFrame }) => cameraFrame === after.cameraFrame)?.filmFrame,
+    ).toBe(counted + 2);
+  });
+
+  it('is refused where it does not fit, and changes nothing', () => {
+    const early = free.frames[10]!;
+    for (const [tie, reason] of [
+      [{ filmFrame: early.filmFrame + 1, cameraFrame: early.cameraFrame }, 'another-count'],
+      [{ filmFrame: 5, cameraFrame: 1e6 }, 'outside'],
+    ] as const) {
+      const tied = measuredKeepList(position, motion, bench, [tie]);
+      expect(tied.conflicts).toEqual([{ tie, reason }]);
+      expect(tied.frames).toEqual(free.frames);
+    }
+  });
+});
+
+describe('film that stands', () => {
+  const stands = [60, 130, 131, 190];
+  // Where the noise is strong beside the grain, film that stands is not noticed.
+  const cases = plansWith(1, [{ kind: 'moving', filmFrames: 600 }], 14, 340).map(
+    ([seed, plan]) => [seed, { ...plan, stock: { ...plan.stock, grain: 0.03 }, stands }] as const,
+  );
+
+  it.each(cases)('seed %d is marked where the same picture comes again', (seed, plan) => {
+    const clip = filmClip(plan, seed);
+    const motion = bandMotionOfPictures(clip.pictures, clip.frameSeconds);
+    const list = measuredKeepList(positionOf(clip), motion, enteredBench(plan));
+    const marked = list.frames
+      .filter(({ isSamePicture }) => isSamePicture)
+      .map(({ cameraFrame }) => clip.truth[cameraFrame]!.main);
+    if (list.comparedFrames < list.frames.length / 2) return;
+    expect(marked).toEqual(expect.arrayContaining(stands));
+    // A slow scene may be asked about too, but rarely.
+    expect(marked.length - stands.length).toBeLessThan(0.05 * list.frames.length);
+  });
+
+  it('could be compared in most of these clips', () => {
+    const compared = cases.filter(([seed, plan]) => {
+      const clip = filmClip(plan, seed);
+      const motion = bandMotionOfPictures(clip.pictures, clip.frameSeconds);
+      const list = measuredKeepList(positionOf(clip), motion, enteredBench(plan));
+      return list.comparedFrames > list.frames.length / 2;
+    });
+    expect(compared.length).toBeGreaterThanOrEqual(1);
+  });
+});

@@ -1,0 +1,138 @@
+// The filter file and the lossless copy, run by ffmpeg as printed and compared picture by picture.
+import Fraction from 'fraction.js';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { FILE_NAMES } from '../../src/core/file/file-names.ts';
+import { frameFilterCommands, frameFilterText } from '../../src/core/file/frame-filter.ts';
+import { packetDropCommands } from '../../src/core/file/packet-drop-commands.ts';
+import { checkResult } from '../../src/core/file/result-check.ts';
+import { AS_STORED, chainTitle, runFfmpeg, runPasted, runsWholeChain } from '../tools/ffmpeg.ts';
+import { seededRandom } from '../tools/random-benches.ts';
+import { withFolder } from '../tools/numbered-frames.ts';
+
+const FILM_FRAMES = 3600;
+
+/** An uneven list, as a motor that wanders gives it. */
+function wanderingList(filmFrames: number, ratio: number): readonly number[] {
+  const random = seededRandom(18);
+  let at = 3;
+  return Array.from({ length: filmFrames }, () => {
+    const frame = Math.floor(at);
+    at += ratio + (random() - 0.5) * 0.4;
+    return frame;
+  });
+}
+
+const LIST = wanderingList(FILM_FRAMES, 2.78);
+const CAMERA_FRAMES = LIST.at(-1)! + 5;
+
+/** One checksum for each picture of a file. */
+function checksums(folder: string, file: string): readonly string[] {
+  const text = runFfmpeg(
+    ['-i', join(folder, file), '-map', '0:v:0', ...AS_STORED, '-f', 'framemd5', '-'],
+    folder,
+  ).toString('utf8');
+  return text
+    .split('\n')
+    .filter((line) => line !== '' && !line.startsWith('#'))
+    .map((line) => line.split(',').at(-1)!.trim());
+}
+
+function rateOf(folder: string, file: string): string {
+  const asked = `ffprobe -v error -select_streams v:0 -show_entries stream=r_frame_rate -of csv=p=0 ${file}`;
+  return runPasted(folder, asked).stdout.trim().replace(/,$/u, '');
+}
+
+/** A small recording every picture of which differs, intra-only. */
+function writeRecording(folder: string, codec: readonly string[]): void {
+  const source = `color=size=64x48:rate=50:duration=${CAMERA_FRAMES / 50},noise=alls=60:allf=t`;
+  runFfmpeg(
+    [
+      '-f',
+      'lavfi',
+      '-i',
+      source,
+      '-frames:v',
+      String(CAMERA_FRAMES),
+      ...codec,
+      FILE_NAMES.recording,
+    ],
+    folder,
+  );
+}
+
+describe.skipIf(!runsWholeChain)(chainTitle('a measured keep list of 3600 film frames'), () => {
+  it.each([
+    ['18', '18/1'],
+    ['24000/1001', '24000/1001'],
+  ])('is picked exactly by the filter file at %s', (native, rate) => {
+    withFolder((folder) => {
+      writeRecording(folder, ['-c:v', 'mpeg2video', '-g', '1', '-q:v', '4', '-pix_fmt', 'yuv420p']);
+      const fps = new Fraction(native);
+      writeFileSync(join(folder, FILE_NAMES.keepFilter), frameFilterText(LIST, fps));
+      const { current, older } = frameFilterCommands(fps);
+      const spelling = runFfmpeg(['-h', 'long']).includes('filter_script') ? older : current;
+      runPasted(folder, spelling);
+      const recording = checksums(folder, FILE_NAMES.recording);
+      const film = checksums(folder, FILE_NAMES.film);
+      expect(new Set(recording).size).toBe(CAMERA_FRAMES);
+      expect(film).toHaveLength(FILM_FRAMES);
+      expect(LIST.filter((frame, place) => film[place] !== recording[frame])).toEqual([]);
+      expect(rateOf(folder, FILE_NAMES.film)).toBe(rate);
+      expect(checkResult(recording, LIST, film).isExact).toBe(true);
+      const spoilt = [
+        ...film.slice(0, 99),
+        ...film.slice(100, 200),
+        recording[LIST[199]! + 1]!,
+        ...film.slice(200),
+      ];
+      const check = checkResult(recording, LIST, spoilt);
+      expect(check.missing).toEqual([99]);
+      expect(check.extra).toEqual([{ resultFrame: 199, cameraFrame: LIST[199]! + 1 }]);
+    });
+  });
+
+  it.each([
+    ['posix', '18', '18/1', 1],
+    ['windows', '24000/1001', '24000/1001', 2],
+  ] as const)('is copied exactly by the commands for %s at %s', (shell, native, rate, fewest) => {
+    withFolder((folder) => {
+      writeRecording(folder, ['-c:v', 'mjpeg', '-q:v', '4', '-pix_fmt', 'yuvj420p']);
+      const proof = { isIntraOnly: true, wrapper: 'mov' } as const;
+      const made = packetDropCommands(proof, LIST, new Fraction(native), shell)!;
+      expect(made.commands.length).toBeGreaterThanOrEqual(fewest);
+      for (const command of made.commands) runPasted(folder, command);
+      if (made.join !== undefined) {
+        writeFileSync(join(folder, FILE_NAMES.partList), made.join.listText);
+        runPasted(folder, made.join.command);
+      }
+      const copied = `${FILE_NAMES.copiedFilm}.mov`;
+      const recording = checksums(folder, FILE_NAMES.recording);
+      expect(checksums(folder, copied)).toEqual(LIST.map((frame) => recording[frame]));
+      expect(rateOf(folder, copied)).toBe(rate);
+      expect(readFileSync(join(folder, copied)).length).toBeGreaterThan(FILM_FRAMES * 100);
+    });
+  });
+});
+
+describe('the lossless copy', () => {
+  it('is not offered without the proof', () => {
+    expect(packetDropCommands(undefined, [1, 2], new Fraction(18), 'posix')).toBeUndefined();
+  });
+
+  it('fits the command line of each system', () => {
+    const proof = { isIntraOnly: true, wrapper: 'mp4' } as const;
+    const long = wanderingList(20_000, 2.78);
+    for (const [shell, most] of [
+      ['posix', 131_071],
+      ['windows', 8_191],
+    ] as const) {
+      const { commands, join: joined } = packetDropCommands(proof, long, new Fraction(18), shell)!;
+      expect(Math.max(...commands.map((command) => command.length))).toBeLessThanOrEqual(most);
+      const named = commands.join('').match(/eq\(n,\d+\)/gu)!;
+      expect(named).toEqual(long.map((frame) => `eq(n,${frame})`));
+      expect(joined?.listText.split('\n')).toHaveLength(commands.length + 1);
+    }
+  });
+});
