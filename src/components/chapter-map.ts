@@ -8,6 +8,7 @@ import GlossaryList from './GlossaryList.astro';
 import LookupTable from './LookupTable.astro';
 import MixedPractice from './MixedPractice.astro';
 import Practice from './Practice.astro';
+import Recording from './Recording.astro';
 import Scene from './Scene.astro';
 import SectionHeading from './SectionHeading.astro';
 import Source from './Source.astro';
@@ -30,6 +31,7 @@ const chapterComponents = {
   LookupTable,
   MixedPractice,
   Practice,
+  Recording,
   Scene,
   Source,
   SourceList,

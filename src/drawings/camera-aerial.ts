@@ -62,6 +62,7 @@ export const drawing = lineDrawing({
       x: 372,
       y: 46,
       to: point(FIELD, 106),
+      term: 'aerial-image',
     },
     {
       text: 'the light of all of it meets here',

@@ -57,6 +57,7 @@ export const drawing = lineDrawing({
       y: 266,
       to: point(440, 184),
       anchor: 'middle',
+      term: 'keystone',
     },
     { text: 'as the camera sees it', note: 'the right way round', x: 420, y: 362, anchor: 'end' },
   ],

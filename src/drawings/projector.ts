@@ -97,6 +97,7 @@ export const drawing = lineDrawing({
       x: 150,
       y: 430,
       to: point(214, 450),
+      term: 'inching-knob',
     },
     {
       text: 'switch',

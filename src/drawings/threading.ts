@@ -52,7 +52,7 @@ export const drawing = lineDrawing({
     },
     {
       text: 'by hand, two strokes',
-      term: 'claw',
+      term: 'inching-knob',
       x: 120,
       y: 376,
       anchor: 'end',

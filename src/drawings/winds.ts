@@ -55,7 +55,7 @@ export const drawing = lineDrawing({
   wheels: [headOut.wheel, tailOut.wheel],
   turnArrows: [headOut.arrow, tailOut.arrow],
   labels: [
-    { text: 'upside down', note: 'head out: run it', x: 10, y: 330 },
+    { text: 'upside down', note: 'head out: run it', x: 10, y: 330, term: 'head-out' },
     { text: 'upright', note: 'tail out: rewind', term: 'rewind', x: 330, y: 330 },
     { text: 'free end', x: 270, y: 440, to: point(220, 440) },
   ],

@@ -1,4 +1,4 @@
-import type { ComponentChildren } from 'preact';
+import { Fragment, type ComponentChildren } from 'preact';
 import type { Outcome, ResultTable, VerdictLevel } from '../worksheets/machine/types.ts';
 import { CopyButton } from './CopyButton.tsx';
 import { offerDownload } from './offer-download.ts';
@@ -26,16 +26,27 @@ export function ResultExtras({ outcome }: { readonly outcome: Outcome }): Compon
         </div>
       ))}
       {outcome.files?.map((file) => (
-        <p class="sheet-file" key={file.fileName}>
-          <button
-            type="button"
-            onClick={() => {
-              offerDownload(file);
-            }}
-          >
-            Download {file.fileName}
-          </button>
-        </p>
+        <Fragment key={file.fileName}>
+          <p class="sheet-file">
+            <button
+              type="button"
+              onClick={() => {
+                offerDownload(file);
+              }}
+            >
+              Download {file.fileName}
+            </button>
+          </p>
+          {file.isShown === true && (
+            <details class="sheet-script">
+              <summary>Read {file.fileName}</summary>
+              <pre tabIndex={0}>
+                {/* The mark at the head is for the program that reads the file. */}
+                <code>{file.text.replace(/^\uFEFF/u, '')}</code>
+              </pre>
+            </details>
+          )}
+        </Fragment>
       ))}
     </>
   );

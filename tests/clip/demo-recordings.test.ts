@@ -4,6 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { filmPosition } from '../../src/core/file/film-position.ts';
 import { measuredKeepList } from '../../src/core/file/measured-keep-list.ts';
 import { makeEqualShutter } from '../../src/core/gate/shutter.ts';
+import demoFilm from '../../src/ui/recording/demo-film.json';
+import demoGate from '../../src/ui/recording/demo-gate.json';
+import { readDemoFilm, readDemoGate } from '../tools/demo-recordings/demo-readings.ts';
 import { chainTitle, runsWholeChain } from '../tools/ffmpeg.ts';
 import { bandsByHand, decodeLuma, frameSecondsOf, gramByHand } from '../tools/measured-by-hand.ts';
 import { projectFolder } from '../walls/source-files.ts';
@@ -24,6 +27,9 @@ const [gate, film] = JSON.parse(
 ) as [Truth, Truth];
 const pathOf = ({ fileName }: Truth): string =>
   join(projectFolder, 'src/public/recordings', fileName);
+
+const rounded = (_: string, value: unknown): unknown =>
+  typeof value === 'number' ? Number(value.toPrecision(6)) : value;
 
 describe('the demo recordings', () => {
   it('weigh less than 400 kB together', () => {
@@ -71,6 +77,25 @@ describe.skipIf(!runsWholeChain)(chainTitle('the coded demo recordings'), () => 
     const strongest = rates.reduce((best, rate) => (strength(rate) > strength(best) ? rate : best));
     expect(Math.abs(strongest / gate.filmFps - 1)).toBeLessThan(0.001);
     expect(strength(strongest)).toBeGreaterThan(0.03);
+  });
+
+  it('give what the sheet of the empty gate prints before a file is there', () => {
+    const reading = readDemoGate();
+    if (reading.kind !== 'reading') throw new Error(reading.reason);
+    // As the book prints it, and as another machine may round it.
+    expect(JSON.parse(JSON.stringify(reading, rounded))).toEqual(
+      JSON.parse(JSON.stringify(demoGate, rounded)),
+    );
+    const { filmFps, errorFps } = reading.filmRate!;
+    expect(Math.abs(filmFps - gate.filmFps)).toBeLessThan(errorFps);
+    const late = Math.abs(reading.readoutSeconds! - gate.readoutSeconds);
+    expect(late).toBeLessThan(reading.readoutErrorSeconds!);
+  });
+
+  it('give what the sheet of the film prints before a file is there', () => {
+    expect(JSON.parse(JSON.stringify(readDemoFilm(), rounded))).toEqual(
+      JSON.parse(JSON.stringify(demoFilm, rounded)),
+    );
   });
 
   it('still change from film frame to film frame, and not within one', () => {

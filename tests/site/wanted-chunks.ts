@@ -16,10 +16,11 @@ const worksheetFolders = readFiles('src/worksheets', ['.ts']).flatMap(({ path })
 const choices = new Set([...worksheetFolders, ...namesIn('src/pictures', '.tsx')]);
 
 /**
- * Weighed apart: the scene's viewer and the reading of a video clip, which the reader asks for, and the watch for newer
- * editions, which comes from the reader's own copy once the whole book is kept.
+ * Weighed apart: the scene's viewer and the reading of a recording, which the reader asks for, and the watch
+ * for newer editions, which comes from the reader's own copy once the whole book is kept.
  */
-const APART = /clip|mediabunny|watch-editions|^scene$|hydrate-(?:scene|front)|film-in-gate|loupe/u;
+const APART =
+  /recording|gate-kind|film-kind|save-film|clip|mediabunny|watch-editions|^scene$|hydrate-(?:scene|front)|film-in-gate|loupe/u;
 
 /** Tells for a dynamic import, by chunk and importer, whether the page loads it. */
 export type Wanted = (name: string, importer: string) => boolean;

@@ -70,6 +70,12 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/scene/': all('src/scene/', 'src/core/', 'src/quantity/', 'fraction.js'),
   // mediabunny: reads the frames of a video file over WebCodecs. fraction.js: exact rates.
   'src/clip/': all('src/clip/', 'src/core/', 'src/quantity/', 'mediabunny', 'fraction.js'),
+  // Works out what a recording holds with the core itself: no sheet of numbers stands between.
+  'src/ui/recording/': [
+    ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/core/', 'src/quantity/'),
+    onPress('src/clip/'),
+    ...all('preact', 'fraction.js'),
+  ],
   'src/ui/': [
     ...all('src/ui/', 'src/worksheets/', 'src/pictures/', 'src/quantity/'),
     // Code that reads recordings comes when a file is chosen, and not before.
@@ -89,8 +95,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     ...all('src/worksheets/machine/entry-text.ts'),
     // What a scene shows, and how its light swings, said in its alternative text.
     ...all('src/scene/', 'node:crypto'),
-    // A scene or a drawing brings its style along: most pages have none.
-    ...all('src/styles/scene.css', 'src/styles/drawings.css'),
+    // A scene, a drawing or a recording brings its style along: most pages have none.
+    ...all('src/styles/scene.css', 'src/styles/drawings.css', 'src/styles/recording.css'),
     // The rules on cards for judgement are written at build only.
     ...all('src/worksheets/bench/rule-cards.ts'),
     ...all('preact', 'astro', 'astro:content', 'katex'),

@@ -41,10 +41,17 @@ export const FILE_NAMES = {
   cameraChecksums: 'camera.framemd5',
   /** The same camera file with pictures at even times. */
   evenRecording: 'recording.mkv',
+  /** One checksum for each picture of the recording, turned as the master is. */
+  recordingChecksums: 'recording.framemd5',
   /** One checksum for each picture of the master. */
   pictureChecksums: 'film.framemd5',
   /** One checksum for each file of the folder. */
   fileChecksums: 'checksums.txt',
+  /** The whole chain of one reel as a script, for a POSIX shell and for PowerShell. */
+  posixScript: 'make-reel.sh',
+  powershellScript: 'make-reel.ps1',
+  /** What the script did, line by line. */
+  log: 'reel-log.txt',
 } as const;
 
 /** Name of a file in the chain. */

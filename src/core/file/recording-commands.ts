@@ -125,6 +125,32 @@ export const CAMERA_CHECKSUM_COMMANDS = {
 } as const;
 
 /**
+ * Commands that list one checksum for each picture of the recording, turned as the master is, so that the
+ * two lists can be compared. `current` for version 5.1 and later, `older` for the spelling before it.
+ *
+ * @param recorded  way round and range of the recording
+ * @returns a command line each, for a POSIX shell and for the Windows command prompt
+ * @source ffmpeg-documentation
+ */
+export function recordingChecksumCommands(recorded: RecordedPicture): {
+  readonly current: string;
+  readonly older: string;
+} {
+  const filters = copyFilters(recorded);
+  const through = filters.length === 0 ? '' : ` -vf "${filters.join(',')}"`;
+  const withOption = (option: string): string =>
+    `ffmpeg -i "${FILE_NAMES.recording}" -map 0:v:0${through} ${option} passthrough -f framemd5 ${FILE_NAMES.recordingChecksums}`;
+  return { current: withOption('-fps_mode'), older: withOption('-vsync') };
+}
+
+/**
+ * Command that counts the pictures of a recording without decoding them.
+ *
+ * @source ffmpeg-documentation
+ */
+export const COUNT_PICTURES_COMMAND = `ffprobe -v error -select_streams v:0 -count_packets -show_entries stream=nb_read_packets -of default=noprint_wrappers=1:nokey=1 "${FILE_NAMES.recording}"`;
+
+/**
  * Command that puts the parts of a recording together which a camera cut for its card, in the order of
  * a list, without compressing anything anew.
  *

@@ -109,3 +109,10 @@ export function offsetCommands(file: SoundFile, lateSeconds: number): SoundComma
     sox: `sox ${fromFile(file)} -b 24 ${FILE_NAMES.sound} ${isEarly ? 'pad' : 'trim'} ${seconds}`,
   };
 }
+
+/**
+ * Command that prints the sample rate of a sound file, Hz.
+ *
+ * @source ffmpeg-documentation
+ */
+export const SAMPLE_RATE_COMMAND = `ffprobe -v error -select_streams a:0 -show_entries stream=sample_rate -of default=noprint_wrappers=1:nokey=1 ${fromFile('taken')}`;

@@ -62,3 +62,10 @@ export const PICTURE_CHECKSUMS_COMMAND = `ffmpeg -i ${FILE_NAMES.film} -map 0:v 
  * @source rfc-9043
  */
 export const READ_MASTER_COMMAND = `ffmpeg -v error -i ${FILE_NAMES.film} -f null -`;
+
+/**
+ * Command that prints how long the picture of the copy to watch lasts, s.
+ *
+ * @source ffmpeg-documentation
+ */
+export const VIEWING_SECONDS_COMMAND = `ffprobe -v error -select_streams v:0 -show_entries stream=duration -of default=noprint_wrappers=1:nokey=1 ${FILE_NAMES.viewing}`;

@@ -4,6 +4,7 @@ import { loadWorksheet } from './load-worksheet.ts';
 /** When a part of a page is brought to life, unless a link, a bench or the reader asks sooner. */
 export type When =
   | 'touched' // at the first touch, key or change
+  | 'handed' // the same, or when a file is dragged over it or pasted
   | 'near' // when it is less than a thumb's scroll from the screen
   | 'at-once';
 
@@ -69,6 +70,14 @@ export const ISLANDS: readonly Island[] = [
     async wake(element) {
       const { startMixedPractice } = await import('../practice/start-mixed-practice.tsx');
       return startMixedPractice(element);
+    },
+  },
+  {
+    selector: 'recording-sheet',
+    when: 'handed',
+    async wake(element) {
+      const { hydrateRecording } = await import('../recording/hydrate-recording.tsx');
+      return hydrateRecording(element);
     },
   },
   {

@@ -5,6 +5,7 @@ import { keptSheet, replaceEntry, withSheet } from './history-entry.ts';
 import { ISLANDS, type Island, type Redraw } from './islands.ts';
 import { markOldAnswers, sayFailed, sayLoading, saySettled, unmarkAnswers } from './old-answers.ts';
 import { typedFields, typedTexts } from './typed-fields.ts';
+import { whenHanded } from './when-handed.ts';
 import { whenNearScreen } from './when-near-screen.ts';
 import { whenTouched } from './when-touched.ts';
 
@@ -89,6 +90,7 @@ const quietly = (promise: Promise<void>): void => void promise.catch(() => undef
 for (const { island, element } of found) {
   if (island.when === 'at-once') quietly(wake(island, element));
   if (island.when === 'near') whenNearScreen([element], () => wake(island, element));
+  if (island.when === 'handed') whenHanded(element, () => wake(island, element));
   if (island.when !== 'touched') continue;
   whenTouched(element, () => wake(island, element));
   for (const kind of ['input', 'change'] as const) {

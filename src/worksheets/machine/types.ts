@@ -95,6 +95,8 @@ export interface ResultFile {
   readonly fileName: string;
   readonly mediaType: string;
   readonly text: string;
+  /** True where a reader should see the text before taking it, as with a script. */
+  readonly isShown?: true;
 }
 
 export interface Outcome {

@@ -185,6 +185,12 @@ function quietShare(model: LightModel, samples: GateSamples): number {
 }
 
 /**
+ * A dark border at the top or bottom moves the middle of the light in its band, and the delay down the
+ * picture seems shorter or longer by this share of the readout time.
+ */
+const BORDER_SHARE = 0.02;
+
+/**
  * Reads a recording of the lit, empty gate: how strongly it flickers and why, how fast the film ran,
  * how long the camera takes to read its rows, and what to change. A recording that cannot be read is
  * refused with the reason and the place.
@@ -321,7 +327,9 @@ function describe(
     isEven,
     quietPercent: 100 * Math.max(hiddenShare, quietShare(model, samples)),
     readoutSeconds,
-    readoutErrorSeconds: isReadoutSeen ? 2.5 * refined.readoutDeviation : undefined,
+    readoutErrorSeconds: isReadoutSeen
+      ? 2.5 * refined.readoutDeviation + BORDER_SHARE * refined.motion.readoutSeconds
+      : undefined,
     bandsDownPicture:
       flash === undefined || readoutSeconds === undefined
         ? undefined

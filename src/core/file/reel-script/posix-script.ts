@@ -1,0 +1,230 @@
+import { CHECKSUM_COMMANDS, VERIFY_COMMANDS } from '../file-checks.ts';
+import { FILE_NAMES } from '../file-names.ts';
+import { recordingQuestions, type RecordingQuestions } from './recording-questions.ts';
+import type { ReelScriptEntries } from './script-entries.ts';
+import { resultsOf, scriptSteps, type ScriptStep } from './script-steps.ts';
+import { headLines, SAME_RATE_SHARE, TROUBLE, type ExpectedColour } from './script-words.ts';
+import { commentText, posixQuoted } from './shell-quoting.ts';
+
+const comment = (lines: readonly string[]): readonly string[] =>
+  lines.map((line) => (line === '' ? '#' : `# ${line}`));
+
+/** Words that no shell reads anything into. */
+const PLAIN = /^[\w%+=:,./-]+$/u;
+/** Words that are the same between double quotes, where single ones would have to be escaped. */
+const SAME_IN_DOUBLE_QUOTES = /^[^"$`\\!]*$/u;
+
+/** A word of a command; names that a reader may choose stand in variables. */
+function posixWord(word: string): string {
+  if (word === FILE_NAMES.recording) return '"file:$recording"';
+  if (word === FILE_NAMES.taken) return '"file:$taken"';
+  if (PLAIN.test(word)) return word;
+  return SAME_IN_DOUBLE_QUOTES.test(word) ? `"${word}"` : posixQuoted(word);
+}
+
+const posixCommand = (words: readonly string[]): string => words.map(posixWord).join(' ');
+
+const stop = (sentence: string, more = ''): string => `stop ${posixQuoted(sentence)}${more}`;
+
+function settings({ reelName, recordingName, sound }: ReelScriptEntries): readonly string[] {
+  return [
+    `reel=${posixQuoted(commentText(reelName))}`,
+    `what=\${1:-all}`,
+    `recording=${posixQuoted(recordingName)}`,
+    'if [ "$#" -ge 2 ]; then recording=$2; fi',
+    ...(sound === undefined
+      ? []
+      : [`taken=${posixQuoted(sound.fileName)}`, 'if [ "$#" -ge 3 ]; then taken=$3; fi']),
+  ];
+}
+
+const FUNCTIONS = `
+# Says a line on the screen and, once the work has begun, writes it into the log.
+log=''
+note() { if [ -n "$log" ]; then printf '%s  %s\\n' "$(date -u '+%Y-%m-%d %H:%M:%S UTC')" "$1" >> "$log"; fi; }
+say() { printf '%s\\n' "$1"; note "$1"; }
+stop() {
+  say "STOPPED: $*"
+  say 'What was finished before is left as it is.'
+  exit 1
+}
+step() { trouble=$2; say "$1"; }
+# Runs a command that makes a file. The file gets its name when it is complete.
+make() {
+  result=$1; shift
+  note "Command: $* $result"
+  rm -f "unfinished-$result"
+  if "$@" "unfinished-$result" && [ -s "unfinished-$result" ] && [ ! -e "$result" ] && mv "unfinished-$result" "$result"
+  then say "  made: $result"
+  else rm -f "unfinished-$result"; stop "$trouble"
+  fi
+}
+# Whether two rates, such as 30000/1001 and 29.97, are the same.
+same_rate() {
+  awk -v a="$1" -v b="$2" 'function rate(text, part, n) { n = split(text, part, "/"); return n < 2 ? part[1] + 0 : part[2] + 0 == 0 ? 0 : part[1] / part[2] }
+    BEGIN { x = rate(a); y = rate(b); d = x < y ? y - x : x - y; exit !(y > 0 && d <= y * ${SAME_RATE_SHARE}) }'
+}
+# Whether two numbers of seconds differ by no more than a third.
+near() { awk -v a="$1" -v b="$2" -v by="$3" 'BEGIN { d = a - b; if (d < 0) d = -d; exit !(a ~ /^[0-9]/ && d <= by + 0) }'; }
+fact() { printf '%s\\n' "$facts" | tr -d '\\r' | sed -n "s/^$1=//p" | head -n 1; }`
+  .trimStart()
+  .split('\n');
+
+function firstChecks(results: readonly string[], hasSound: boolean): readonly string[] {
+  return [
+    ...comment(['Is everything here, and nothing in the way?']),
+    `[ -n "$(command -v ffmpeg)" ] && [ -n "$(command -v ffprobe)" ] || ${stop(TROUBLE.noTools)}`,
+    `case "$what" in try | all) ;; *) ${stop(TROUBLE.noSuchWork, ' "$what"')} ;; esac`,
+    `[ -f "$recording" ] || ${stop(TROUBLE.noRecording, ' "$recording"')}`,
+    ...(hasSound ? [`[ -f "$taken" ] || ${stop(TROUBLE.noSound, ' "$taken"')}`] : []),
+    `for result in ${results.join(' ')}; do`,
+    `  [ ! -e "$result" ] || ${stop(TROUBLE.inTheWay, ` "$result." ${posixQuoted(TROUBLE.clearFirst)}`)}`,
+    'done',
+    `log=${FILE_NAMES.log}`,
+    'note "---- $reel"',
+    'version=$(ffmpeg -hide_banner -version | head -n 1)',
+    'note "$version"',
+  ];
+}
+
+function colourChecks({ ranges, matrices }: ExpectedColour): readonly string[] {
+  const otherwise = stop(TROUBLE.otherRange, ' "$(fact color_range), $(fact color_space)"');
+  const either = (values: readonly string[]): string => values.join(' | ');
+  return [
+    `case "$(fact color_range)" in ${either(ranges)}) ;; *) ${otherwise} ;; esac`,
+    'allowed' in matrices
+      ? `case "$(fact color_space)" in ${either(matrices.allowed)}) ;; *) ${otherwise} ;; esac`
+      : `case "$(fact color_space)" in ${either(matrices.refused)}) ${otherwise} ;; esac`,
+  ];
+}
+
+function questions(asked: RecordingQuestions, sampleRateHz: number | undefined): readonly string[] {
+  return [
+    `say 'Ask the recording what it is'`,
+    ...comment(['What it says of itself: rate, range and colours as the numbers of the reel say.']),
+    `facts=$(${posixCommand(asked.describe)}) || ${stop(TROUBLE.unreadable)}`,
+    "note \"$(printf '%s' \"$facts\" | tr -d '\\r' | tr '\\n' ' ')\"",
+    `case "$(fact field_order)" in progressive | unknown) ;; *) ${stop(TROUBLE.fields)} ;; esac`,
+    'for rate in "$(fact r_frame_rate)" "$(fact avg_frame_rate)"; do',
+    `  same_rate "$rate" ${asked.cameraRate} || ${stop(TROUBLE.otherRate, ' "$rate"')}`,
+    'done',
+    ...colourChecks(asked.colour),
+    ...comment(['Is it long enough?']),
+    `pictures=$(${posixCommand(asked.count)} | tr -dc '0-9') || ${stop(TROUBLE.unreadable)}`,
+    'note "Pictures in the recording: $pictures"',
+    `[ "\${pictures:-0}" -ge ${asked.fewestPictures} ] || ${stop(TROUBLE.tooShort, ' "$pictures"')}`,
+    ...comment([
+      'What its pictures show: fields, or pictures of uneven length, in its first minute.',
+      'A Matroska file rounds its times, so there only the mean rate above can tell.',
+    ]),
+    `seen=$(${posixCommand(asked.detect)} 2>&1) || ${stop(TROUBLE.unreadable)}`,
+    `fields=$(printf '%s\\n' "$seen" | sed -n 's/.*Multi frame detection: TFF: *\\([0-9]*\\) BFF: *\\([0-9]*\\) Progressive: *\\([0-9]*\\).*/\\1 \\2 \\3/p' | tail -n 1)`,
+    `uneven=$(printf '%s\\n' "$seen" | sed -n 's/.*VFR:\\([0-9.]*\\).*/\\1/p' | tail -n 1)`,
+    `[ -n "$fields" ] && [ -n "$uneven" ] || ${stop(TROUBLE.notLooked)}`,
+    'note "Fields, upper first, lower first, none: $fields. Uneven share: $uneven"',
+    `printf '%s\\n' "$fields" | awk '{ exit !($1 + $2 <= $3) }' || ${stop(TROUBLE.fields)}`,
+    `case "$recording" in *.mkv) ;; *) near "$uneven" 0 0 || ${stop(TROUBLE.uneven)} ;; esac`,
+    ...(sampleRateHz === undefined
+      ? []
+      : [
+          ...comment(['Has the sound the sample rate that the numbers of the reel say?']),
+          `hertz=$(${posixCommand(asked.sampleRate)} | tr -dc '0-9') || ${stop(TROUBLE.badSound)}`,
+          `[ "$hertz" = ${sampleRateHz} ] || ${stop(TROUBLE.otherSampleRate, ' "$hertz"')}`,
+        ]),
+    '',
+    ...comment(['One picture as it will be. Look at it before an hour of work.']),
+    `${posixCommand(asked.look)} ${FILE_NAMES.look} || ${stop(TROUBLE.noLook)}`,
+    `say '  drawn anew, to look at: ${FILE_NAMES.look}'`,
+    'if [ "$what" = try ]; then say \'Tried, and nothing else was made.\'; exit 0; fi',
+  ];
+}
+
+function workLines({ work }: ScriptStep, asked: RecordingQuestions): readonly string[] {
+  switch (work.kind) {
+    case 'make': {
+      const make = (words: readonly string[]) => `make ${work.result} ${posixCommand(words)}`;
+      if (work.olderWords === undefined) return [make(work.words)];
+      return [
+        ...comment(['The name of one switch changed with version 7 of the program.']),
+        `major=$(printf '%s\\n' "$version" | sed -n 's/.*version n\\{0,1\\}\\([0-9][0-9]*\\)\\..*/\\1/p')`,
+        `if [ "\${major:-7}" -ge 7 ]`,
+        `then ${make(work.words)}`,
+        `else ${make(work.olderWords)}`,
+        'fi',
+      ];
+    }
+    case 'write':
+      return [
+        `cat > ${work.result} <<'END_OF_LIST' || stop "$trouble"`,
+        work.text.trimEnd(),
+        'END_OF_LIST',
+      ];
+    case 'count-pictures':
+      return [
+        `there=$(grep -c '^0,' ${FILE_NAMES.pictureChecksums})`,
+        `[ "$there" -eq ${work.filmFrames} ] || ${stop(TROUBLE.wrongCount, ` "${work.filmFrames}, $there"`)}`,
+        `say "  all there: $there"`,
+      ];
+    case 'read-master':
+      return [
+        `said=$(${posixCommand(asked.readMaster)} 2>&1) || stop "$trouble"`,
+        `[ -z "$said" ] || ${stop(TROUBLE.damaged, ' "$said"')}`,
+      ];
+    case 'measure-viewing':
+      return [
+        `lasts=$(${posixCommand(asked.viewingSeconds)} | tr -d '\\r') || stop "$trouble"`,
+        `near "$lasts" ${work.seconds.toFixed(6)} ${work.bySeconds.toFixed(6)} || ${stop(TROUBLE.wrongLength, ` "${work.seconds.toFixed(3)}, $lasts"`)}`,
+        `say "  lasts: $lasts s"`,
+      ];
+    case 'remove':
+      return [`rm -f ${work.files.join(' ')} || stop "$trouble"`];
+  }
+}
+
+const CHECKSUMS = [
+  ...comment([
+    'A checksum of every file in this folder and below, then each file is read back. The log',
+    'ends here, because it is among the files.',
+  ]),
+  `say 'List a checksum for every file of the folder, and read each file back'`,
+  `say 'Everything was made. Whether every file reads back is said on the screen.'`,
+  `log=''`,
+  'if [ -n "$(command -v sha256sum)" ]; then',
+  `  ${CHECKSUM_COMMANDS.linux} || ${stop(TROUBLE.noChecksums)}`,
+  `  ${VERIFY_COMMANDS.linux} || ${stop(TROUBLE.badChecksums)}`,
+  'else',
+  `  ${CHECKSUM_COMMANDS.macos} || ${stop(TROUBLE.noChecksums)}`,
+  `  ${VERIFY_COMMANDS.macos} || ${stop(TROUBLE.badChecksums)}`,
+  'fi',
+  `say 'Done. Now look at first and last frame, a cut and a fast movement, and listen.'`,
+];
+
+/** The chain of one reel for a POSIX shell. */
+export function posixScript(entries: ReelScriptEntries): string {
+  const steps = scriptSteps(entries);
+  const asked = recordingQuestions(entries);
+  const { sound, reelName } = entries;
+  const lines = [
+    '#!/bin/sh',
+    ...comment([commentText(reelName), ...headLines(`sh ${FILE_NAMES.posixScript}`, [])]),
+    '',
+    'set -u',
+    'LC_ALL=C; export LC_ALL',
+    ...settings(entries),
+    '',
+    ...FUNCTIONS,
+    '',
+    ...firstChecks(resultsOf(steps), sound !== undefined),
+    '',
+    ...questions(asked, sound?.sampleRateHz),
+    ...steps.flatMap((each) => [
+      '',
+      ...comment(each.why),
+      `step ${posixQuoted(each.title)} ${posixQuoted(each.trouble)}`,
+      ...workLines(each, asked),
+    ]),
+    '',
+    ...CHECKSUMS,
+  ];
+  return `${lines.join('\n')}\n`;
+}

@@ -1,0 +1,276 @@
+import { CHECKSUM_COMMANDS, VERIFY_COMMANDS } from '../file-checks.ts';
+import { FILE_NAMES } from '../file-names.ts';
+import { recordingQuestions, type RecordingQuestions } from './recording-questions.ts';
+import type { ReelScriptEntries } from './script-entries.ts';
+import { resultsOf, scriptSteps, type ScriptStep } from './script-steps.ts';
+import { headLines, SAME_RATE_SHARE, TROUBLE, type ExpectedColour } from './script-words.ts';
+import { commentText, powershellQuoted } from './shell-quoting.ts';
+
+/** By this mark PowerShell 5.1 knows that a script is UTF-8, and reads its umlauts right. */
+const BYTE_ORDER_MARK = '\uFEFF';
+
+const comment = (lines: readonly string[]): readonly string[] =>
+  lines.map((line) => (line === '' ? '#' : `# ${line}`));
+
+/** A word of a command; names that a reader may choose stand in variables. */
+function powershellWord(word: string): string {
+  if (word === FILE_NAMES.recording) return '"file:$recording"';
+  if (word === FILE_NAMES.taken) return '"file:$taken"';
+  return powershellQuoted(word);
+}
+
+/** Words as a list, so that nothing in them is taken for a parameter or a number. */
+const wordList = (words: readonly string[]): string => `@(${words.map(powershellWord).join(', ')})`;
+
+const stop = (sentence: string, more = ''): string =>
+  `Stop-Reel ${powershellQuoted(sentence)}${more === '' ? '' : ` ${more}`}`;
+
+function settings({ reelName, recordingName, sound }: ReelScriptEntries): readonly string[] {
+  return [
+    'param(',
+    `  [string]$what = 'all',`,
+    `  [string]$recording = ${powershellQuoted(recordingName)}${sound === undefined ? '' : ','}`,
+    ...(sound === undefined ? [] : [`  [string]$taken = ${powershellQuoted(sound.fileName)}`]),
+    ')',
+    `$reel = ${powershellQuoted(commentText(reelName))}`,
+  ];
+}
+
+const FUNCTIONS = `
+$ErrorActionPreference = 'Stop'
+$PSNativeCommandUseErrorActionPreference = $false
+$invariant = [Globalization.CultureInfo]::InvariantCulture
+# Says a line on the screen and, once the work has begun, writes it into the log.
+$script:log = ''
+function Add-Note($line) {
+  if ($script:log -ne '') {
+    $time = [DateTime]::UtcNow.ToString('yyyy-MM-dd HH:mm:ss', $invariant)
+    [IO.File]::AppendAllText((Get-Place $script:log), $time + ' UTC  ' + $line + [char]10)
+  }
+}
+function Get-Place($name) { Join-Path (Get-Location).ProviderPath $name }
+function Show-Line($line) { Write-Host $line; Add-Note $line }
+function Stop-Reel($sentence, $more) {
+  Show-Line (('STOPPED: ' + $sentence + ' ' + $more).TrimEnd())
+  Show-Line 'What was finished before is left as it is.'
+  exit 1
+}
+function Start-Step($title, $sentence) { $script:trouble = $sentence; Show-Line $title }
+# Runs a command that makes a file. The file gets its name when it is complete.
+function Invoke-Make($result, $words) {
+  $ErrorActionPreference = 'Continue'
+  Add-Note ('Command: ' + ($words -join ' ') + ' ' + $result)
+  $unfinished = 'unfinished-' + $result
+  if (Test-Path -LiteralPath $unfinished) { Remove-Item -LiteralPath $unfinished }
+  $program = $words[0]
+  $rest = @($words[1..($words.Count - 1)]) + $unfinished
+  & $program $rest
+  $works = $LASTEXITCODE -eq 0 -and (Test-Path -LiteralPath $unfinished) -and (Get-Item -LiteralPath $unfinished).Length -gt 0
+  if ($works -and -not (Test-Path -LiteralPath $result)) { Rename-Item -LiteralPath $unfinished -NewName $result }
+  else {
+    if (Test-Path -LiteralPath $unfinished) { Remove-Item -LiteralPath $unfinished }
+    Stop-Reel $script:trouble
+  }
+  Show-Line ('  made: ' + $result)
+}
+# Asks a program, takes all that it says, and stops with a sentence when it fails.
+function Get-Said($words, $sentence) {
+  $ErrorActionPreference = 'Continue'
+  $program = $words[0]
+  $rest = @($words[1..($words.Count - 1)])
+  $said = @(& $program $rest 2>&1 | ForEach-Object { [string]$_ })
+  if ($LASTEXITCODE -ne 0) { Stop-Reel $sentence }
+  $said
+}
+function Get-Rate($text) {
+  $parts = ([string]$text).Split('/')
+  $number = 0.0
+  $below = 1.0
+  [void][double]::TryParse($parts[0], [Globalization.NumberStyles]::Float, $invariant, [ref]$number)
+  if ($parts.Count -gt 1) { [void][double]::TryParse($parts[1], [Globalization.NumberStyles]::Float, $invariant, [ref]$below) }
+  if ($below -eq 0) { 0.0 } else { $number / $below }
+}
+# Whether two rates, such as 30000/1001 and 29.97, are the same.
+function Test-SameRate($one, $other) {
+  $wanted = Get-Rate $other
+  [Math]::Abs((Get-Rate $one) - $wanted) -le $wanted * ${SAME_RATE_SHARE}
+}
+function Get-Fact($name) {
+  foreach ($line in $facts) { if ($line.StartsWith($name + '=')) { return $line.Substring($name.Length + 1).Trim() } }
+  ''
+}`
+  .trimStart()
+  .split('\n');
+
+function firstChecks(results: readonly string[], hasSound: boolean): readonly string[] {
+  return [
+    ...comment(['Is everything here, and nothing in the way?']),
+    `foreach ($tool in 'ffmpeg', 'ffprobe') { if (-not (Get-Command $tool -CommandType Application -ErrorAction SilentlyContinue)) { ${stop(TROUBLE.noTools)} } }`,
+    `if (@('try', 'all') -notcontains $what) { ${stop(TROUBLE.noSuchWork, '$what')} }`,
+    `if (-not (Test-Path -LiteralPath $recording -PathType Leaf)) { ${stop(TROUBLE.noRecording, '$recording')} }`,
+    ...(hasSound
+      ? [
+          `if (-not (Test-Path -LiteralPath $taken -PathType Leaf)) { ${stop(TROUBLE.noSound, '$taken')} }`,
+        ]
+      : []),
+    `foreach ($result in ${results.map(powershellQuoted).join(', ')}) {`,
+    `  if (Test-Path -LiteralPath $result) { ${stop(TROUBLE.inTheWay, `($result + '. ' + ${powershellQuoted(TROUBLE.clearFirst)})`)} }`,
+    '}',
+    `$script:log = ${powershellQuoted(FILE_NAMES.log)}`,
+    `Add-Note ('---- ' + $reel)`,
+    `$version = @(Get-Said @('ffmpeg', '-hide_banner', '-version') ${powershellQuoted(TROUBLE.noTools)})[0]`,
+    'Add-Note $version',
+  ];
+}
+
+function colourChecks({ ranges, matrices }: ExpectedColour): readonly string[] {
+  const otherwise = stop(
+    TROUBLE.otherRange,
+    `((Get-Fact 'color_range') + ', ' + (Get-Fact 'color_space'))`,
+  );
+  const list = (values: readonly string[]): string =>
+    `@(${values.map(powershellQuoted).join(', ')})`;
+  return [
+    `if (${list(ranges)} -notcontains (Get-Fact 'color_range')) { ${otherwise} }`,
+    'allowed' in matrices
+      ? `if (${list(matrices.allowed)} -notcontains (Get-Fact 'color_space')) { ${otherwise} }`
+      : `if (${list(matrices.refused)} -contains (Get-Fact 'color_space')) { ${otherwise} }`,
+  ];
+}
+
+function questions(asked: RecordingQuestions, sampleRateHz: number | undefined): readonly string[] {
+  const unreadable = powershellQuoted(TROUBLE.unreadable);
+  return [
+    `Show-Line 'Ask the recording what it is'`,
+    ...comment(['What it says of itself: rate, range and colours as the numbers of the reel say.']),
+    `$facts = @(Get-Said ${wordList(asked.describe)} ${unreadable})`,
+    `Add-Note ($facts -join ' ')`,
+    `if (@('progressive', 'unknown') -notcontains (Get-Fact 'field_order')) { ${stop(TROUBLE.fields)} }`,
+    `foreach ($rate in (Get-Fact 'r_frame_rate'), (Get-Fact 'avg_frame_rate')) {`,
+    `  if (-not (Test-SameRate $rate ${powershellQuoted(asked.cameraRate)})) { ${stop(TROUBLE.otherRate, '$rate')} }`,
+    '}',
+    ...colourChecks(asked.colour),
+    ...comment(['Is it long enough?']),
+    `$pictures = [long](((Get-Said ${wordList(asked.count)} ${unreadable}) -join ' ') -replace '[^0-9]', '')`,
+    `Add-Note ('Pictures in the recording: ' + $pictures)`,
+    `if ($pictures -lt ${asked.fewestPictures}) { ${stop(TROUBLE.tooShort, '$pictures')} }`,
+    ...comment([
+      'What its pictures show: fields, or pictures of uneven length, in its first minute.',
+      'A Matroska file rounds its times, so there only the mean rate above can tell.',
+    ]),
+    `$seen = (Get-Said ${wordList(asked.detect)} ${unreadable}) -join [char]10`,
+    `$fields = @([regex]::Matches($seen, 'Multi frame detection: TFF: *([0-9]+) BFF: *([0-9]+) Progressive: *([0-9]+)'))`,
+    `$uneven = @([regex]::Matches($seen, 'VFR:([0-9.]+)'))`,
+    `if ($fields.Count -eq 0 -or $uneven.Count -eq 0) { ${stop(TROUBLE.notLooked)} }`,
+    '$found = $fields[$fields.Count - 1].Groups',
+    '$share = Get-Rate ($uneven[$uneven.Count - 1].Groups[1].Value)',
+    `Add-Note ('Fields, upper first, lower first, none: ' + $found[1].Value + ' ' + $found[2].Value + ' ' + $found[3].Value + '. Uneven share: ' + $share.ToString($invariant))`,
+    `if ([long]$found[1].Value + [long]$found[2].Value -gt [long]$found[3].Value) { ${stop(TROUBLE.fields)} }`,
+    `if (-not $recording.EndsWith('.mkv') -and $share -ne 0) { ${stop(TROUBLE.uneven)} }`,
+    ...(sampleRateHz === undefined
+      ? []
+      : [
+          ...comment(['Has the sound the sample rate that the numbers of the reel say?']),
+          `$hertz = ((Get-Said ${wordList(asked.sampleRate)} ${powershellQuoted(TROUBLE.badSound)}) -join ' ') -replace '[^0-9]', ''`,
+          `if ($hertz -ne '${sampleRateHz}') { ${stop(TROUBLE.otherSampleRate, '$hertz')} }`,
+        ]),
+    '',
+    ...comment(['One picture as it will be. Look at it before an hour of work.']),
+    `[void](Get-Said ${wordList([...asked.look, FILE_NAMES.look])} ${powershellQuoted(TROUBLE.noLook)})`,
+    `Show-Line '  drawn anew, to look at: ${FILE_NAMES.look}'`,
+    `if ($what -eq 'try') { Show-Line 'Tried, and nothing else was made.'; exit 0 }`,
+  ];
+}
+
+function workLines({ work }: ScriptStep, asked: RecordingQuestions): readonly string[] {
+  switch (work.kind) {
+    case 'make': {
+      const make = (words: readonly string[]) =>
+        `Invoke-Make ${powershellQuoted(work.result)} ${wordList(words)}`;
+      if (work.olderWords === undefined) return [make(work.words)];
+      return [
+        ...comment(['The name of one switch changed with version 7 of the program.']),
+        `$major = 7`,
+        `if ($version -match 'version n?([0-9]+)[.]') { $major = [int]$Matches[1] }`,
+        `if ($major -ge 7) { ${make(work.words)} }`,
+        `else { ${make(work.olderWords)} }`,
+      ];
+    }
+    case 'write':
+      return [
+        `$list = @'`,
+        work.text.trimEnd(),
+        `'@`,
+        `[IO.File]::WriteAllText((Get-Place ${powershellQuoted(work.result)}), $list + [char]10)`,
+      ];
+    case 'count-pictures':
+      return [
+        `$there = @(Get-Content -LiteralPath ${powershellQuoted(FILE_NAMES.pictureChecksums)} | Where-Object { $_.StartsWith('0,') }).Count`,
+        `if ($there -ne ${work.filmFrames}) { ${stop(TROUBLE.wrongCount, `('${work.filmFrames}, ' + $there)`)} }`,
+        `Show-Line ('  all there: ' + $there)`,
+      ];
+    case 'read-master':
+      return [
+        `$said = ((Get-Said ${wordList(asked.readMaster)} $script:trouble) -join ' ').Trim()`,
+        `if ($said -ne '') { ${stop(TROUBLE.damaged, '$said')} }`,
+      ];
+    case 'measure-viewing':
+      return [
+        `$lasts = Get-Rate (((Get-Said ${wordList(asked.viewingSeconds)} $script:trouble) -join ' ').Trim())`,
+        `if ([Math]::Abs($lasts - ${work.seconds.toFixed(6)}) -gt ${work.bySeconds.toFixed(6)}) { ${stop(TROUBLE.wrongLength, `('${work.seconds.toFixed(3)}, ' + $lasts.ToString($invariant))`)} }`,
+        `Show-Line ('  lasts: ' + $lasts.ToString($invariant) + ' s')`,
+      ];
+    case 'remove':
+      return [`Remove-Item -LiteralPath ${work.files.map(powershellQuoted).join(', ')}`];
+  }
+}
+
+const CHECKSUMS = [
+  ...comment([
+    'A checksum of every file in this folder and below, then each file is read back. The log',
+    'ends here, because it is among the files.',
+  ]),
+  `Show-Line 'List a checksum for every file of the folder, and read each file back'`,
+  `Show-Line 'Everything was made. Whether every file reads back is said on the screen.'`,
+  `$script:log = ''`,
+  CHECKSUM_COMMANDS.windows,
+  `if (-not (Test-Path -LiteralPath '${FILE_NAMES.fileChecksums}')) { ${stop(TROUBLE.noChecksums)} }`,
+  `$checked = @(${VERIFY_COMMANDS.windows})`,
+  `$checked | ForEach-Object { Write-Host $_ }`,
+  `if (@($checked | Where-Object { $_.EndsWith(': FAILED') }).Count -gt 0) { ${stop(TROUBLE.badChecksums)} }`,
+  `Show-Line 'Done. Now look at first and last frame, a cut and a fast movement, and listen.'`,
+];
+
+/** How a script is let run: Windows refuses every script until it is told otherwise. */
+const PREPARATION = [
+  'The call lets this one script run; the settings of Windows stay as they are.',
+  'The makers of this script have not run it on Windows: try it with a short recording.',
+];
+
+/** The chain of one reel for PowerShell 5.1 and later. */
+export function powershellScript(entries: ReelScriptEntries): string {
+  const steps = scriptSteps(entries);
+  const asked = recordingQuestions(entries);
+  const { sound, reelName } = entries;
+  const call = `powershell -ExecutionPolicy Bypass -File .\\${FILE_NAMES.powershellScript}`;
+  const lines = [
+    ...comment([commentText(reelName), ...headLines(call, PREPARATION)]),
+    '',
+    ...settings(entries),
+    '',
+    ...FUNCTIONS,
+    '',
+    ...firstChecks(resultsOf(steps), sound !== undefined),
+    '',
+    ...questions(asked, sound?.sampleRateHz),
+    ...steps.flatMap((each) => [
+      '',
+      ...comment(each.why),
+      `Start-Step ${powershellQuoted(each.title)} ${powershellQuoted(each.trouble)}`,
+      ...workLines(each, asked),
+    ]),
+    '',
+    ...CHECKSUMS,
+  ];
+  return `${BYTE_ORDER_MARK}${lines.join('\n')}\n`;
+}

@@ -1,0 +1,74 @@
+import Fraction from 'fraction.js';
+import { FILE_NAMES } from '../../../core/file/file-names.ts';
+import {
+  requireScriptEntries,
+  type ReelScriptEntries,
+  type ScriptSound,
+} from '../../../core/file/reel-script/script-entries.ts';
+import { scriptSteps } from '../../../core/file/reel-script/script-steps.ts';
+import { cropRectangle } from '../../../core/gate/picture-crop.ts';
+import { nearestSimpleRatio } from '../../../quantity/simple-ratio.ts';
+import { findKeepList, type KeepFindings } from '../keep-list/findings.ts';
+import { keepVerdict } from '../keep-list/words.ts';
+import { PICTURE_TURNS } from '../recording-inputs.ts';
+import type { ScriptEntries, ScriptRates } from './inputs.ts';
+
+/** Longest denominator of a film rate that was measured, not set. */
+const LONGEST_MEASURED_RATE = 10_000;
+
+/** Film rate while the sound was taken: as typed, or that of the picture. */
+function takenFpsOf({ takenFps }: ScriptEntries, rates: ScriptRates, { ends }: KeepFindings) {
+  const measured = takenFps ?? ends?.filmFps;
+  return measured === undefined
+    ? rates.filmFps
+    : nearestSimpleRatio(new Fraction(measured), LONGEST_MEASURED_RATE);
+}
+
+function soundOf(
+  entries: ScriptEntries,
+  rates: ScriptRates,
+  keep: KeepFindings,
+): ScriptSound | undefined {
+  if (entries.sound === 'none') return undefined;
+  const { soundOffSeconds, soundWay, sampleRate } = entries;
+  return {
+    fileName: FILE_NAMES.taken,
+    takenFps: takenFpsOf(entries, rates, keep),
+    sampleRateHz: Number(sampleRate),
+    // Nothing to move is plain zero, whichever way was chosen.
+    lateSeconds: soundWay === 'early' && soundOffSeconds > 0 ? -soundOffSeconds : soundOffSeconds,
+  };
+}
+
+/** The numbers of the reel as the script takes them, with what its keep list is worth. */
+export function findScript(entries: ScriptEntries, rates: ScriptRates) {
+  const keep = findKeepList(entries, rates);
+  const script: ReelScriptEntries = {
+    reelName: `${entries.filmFrames} film frames at ${rates.nativeFps.toFraction(true)} a second`,
+    recordingName: FILE_NAMES.recording,
+    cameraFps: rates.cameraFps,
+    nativeFps: rates.nativeFps,
+    deliveryFps: rates.deliveryFps,
+    keep: { by: 'ties', reel: keep.reel },
+    recorded: { turn: PICTURE_TURNS[entries.turn], codeRange: entries.codeRange },
+    crop:
+      entries.copyShows === 'cropped'
+        ? cropRectangle(entries, entries.trimPercent / 100)
+        : undefined,
+    sound: soundOf(entries, rates, keep),
+  };
+  requireScriptEntries(script);
+  const list = keepVerdict(keep, entries);
+  const isPossible = list.level !== 'stop';
+  return {
+    script,
+    list,
+    /** Without a keep list that can be made there is no script. */
+    steps: isPossible ? scriptSteps(script) : undefined,
+    /** New speed of the sound against the old. */
+    soundRatio:
+      script.sound === undefined ? undefined : rates.nativeFps.div(script.sound.takenFps).valueOf(),
+  };
+}
+
+export type ScriptFindings = ReturnType<typeof findScript>;

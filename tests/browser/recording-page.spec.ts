@@ -1,0 +1,317 @@
+// The sheets that read a recording, on the built pages: the demo recordings from press to result, and
+// what is said of a file that cannot be read.
+import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Locator, type Page } from '@playwright/test';
+import { PICTURE_CHECKSUMS_COMMAND } from '../../src/core/file/viewing-commands.ts';
+import { pictureChecksums, streamFacts } from '../tools/coded-clips.ts';
+import { runAsPasted, runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
+import { demoPath, demoTruths } from '../tools/demo-recordings/demo-readings.ts';
+
+// Reading takes its time where several pages read at once.
+test.describe.configure({ timeout: 120_000 });
+const expectSoon = expect.configure({ timeout: 60_000 });
+
+const [gateTruth, filmTruth] = demoTruths();
+const GATE = '/gate/measuring-speed/';
+const FILM = '/file/whole-frames/';
+
+/** The number before “±” and the one after it. */
+function valueAndError(text: string): readonly [number, number] {
+  const [, value = '', error = ''] = /([\d.]+) ± ([\d.]+)/u.exec(text) ?? [];
+  return [Number(value), Number(error)];
+}
+
+const answer = (sheet: Locator, label: string): Locator =>
+  sheet.locator('.answer', { has: sheet.page().locator(`dt:text-is("${label}")`) }).locator('dd');
+
+async function readDemo(page: Page, address: string): Promise<Locator> {
+  await page.goto(address);
+  const sheet = page.locator('recording-sheet');
+  await sheet.getByRole('button', { name: 'Read the demo recording' }).click();
+  await expectSoon(sheet.locator('.recording-name')).toContainText('Read:');
+  return sheet;
+}
+
+/** Text of the file that a press gives. */
+async function downloaded(page: Page, button: Locator): Promise<string> {
+  const [download] = await Promise.all([page.waitForEvent('download'), button.click()]);
+  return readFileSync(await download.path(), 'utf8');
+}
+
+async function expectNoSidewaysScroll(page: Page): Promise<void> {
+  const sideways = await page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  );
+  expect(sideways).toBe(0);
+}
+
+test.describe('a recording of the empty gate', () => {
+  test('is read from the demo, and goes into the bench @phone', async ({ page }) => {
+    const loaded: string[] = [];
+    page.on('request', (request) => loaded.push(request.url()));
+    await page.goto(GATE);
+    await page.waitForLoadState('load');
+    const before = loaded.filter((url) => /recording|worker|mediabunny/u.test(url));
+    expect(before).toEqual([]);
+
+    const sheet = await readDemo(page, GATE);
+    const [filmFps, errorFps] = valueAndError(await answer(sheet, 'Film rate').innerText());
+    expect(Math.abs(filmFps - gateTruth.filmFps)).toBeLessThanOrEqual(errorFps);
+    expect(errorFps).toBeLessThan(0.0003 * filmFps);
+    const [readout, readoutError] = valueAndError(await answer(sheet, 'Readout time').innerText());
+    expect(Math.abs(readout - 1000 * gateTruth.readoutSeconds)).toBeLessThanOrEqual(readoutError);
+    // Sixteen milliseconds of readout, three flashes a film frame.
+    await expectSoon(answer(sheet, 'Flash rate')).toHaveText('53.64 Hz');
+    await expectSoon(answer(sheet, 'Beat')).toContainText('3.64 Hz, the flash rate above');
+    await expect(sheet.getByRole('table')).toContainText('exposure and shutter do not match');
+    await expectSoon(sheet.locator('.verdict')).toContainText('The light ripples by');
+    await expect(sheet.locator('svg')).toHaveAccessibleName(/Film rate over the clip/u);
+
+    const { violations } = await new AxeBuilder({ page }).include('recording-sheet').analyze();
+    expect(violations).toEqual([]);
+    await expectNoSidewaysScroll(page);
+
+    await sheet.getByRole('button', { name: 'Take film rate and readout time' }).click();
+    await expect(sheet.getByText('are in your bench')).toBeVisible();
+    const stored = await page.evaluate(() => localStorage.getItem('bench') ?? '');
+    expect(stored).toContain('"projector.filmFps":"17.879');
+    expect(stored).toMatch(/"camera\.readoutSeconds":"15\.\d+ ms"/u);
+  });
+
+  test('shows, before any script, what the press gives', async ({ page }) => {
+    await page.goto(GATE);
+    const sheet = page.locator('recording-sheet');
+    const printed = await sheet.locator('.recording-answers').innerText();
+    const read = await readDemo(page, GATE);
+    expect(await read.locator('.recording-answers').innerText()).toBe(printed);
+  });
+
+  test('is refused with the reason and what to do, and the page goes on', async ({ page }) => {
+    await page.goto(GATE);
+    const sheet = page.locator('recording-sheet');
+    const file = { name: 'notes.mp4', mimeType: 'video/mp4', buffer: Buffer.from('no recording') };
+    await sheet.locator('input[type=file]').setInputFiles(file);
+    await expectSoon(sheet.locator('.verdict')).toHaveClass(/verdict-stop/u);
+    await expect(sheet.getByText('What to do:')).toBeVisible();
+    await sheet.locator('input[type=file]').setInputFiles(demoPath(gateTruth));
+    await expectSoon(sheet.locator('.recording-name')).toHaveText('Read: empty-gate.mp4');
+  });
+
+  test('of three seconds is too short, and is said to be', async ({ page }) => {
+    await page.goto(GATE);
+    const sheet = page.locator('recording-sheet');
+    await sheet.getByLabel('Read from').fill('7');
+    await sheet.locator('input[type=file]').setInputFiles(demoPath(gateTruth));
+    await expectSoon(sheet.locator('.verdict')).toContainText('too short');
+    await expect(sheet.getByText('Record at least ten seconds')).toBeVisible();
+    // Other numbers than those it was read with: nothing old stands unmarked.
+    await sheet.getByLabel('Read from').fill('0');
+    await expect(sheet.getByText('worked out with other numbers')).toBeVisible();
+    await sheet.getByRole('button', { name: 'Work it out with these' }).click();
+    await expectSoon(answer(sheet, 'Film rate')).toContainText('17.87');
+  });
+
+  test('can be dropped, and reading it can be stopped', async ({ page }) => {
+    await page.goto(GATE);
+    const sheet = page.locator('recording-sheet');
+    const bytes = readFileSync(demoPath(gateTruth)).toString('base64');
+    const carried = await page.evaluateHandle((text) => {
+      const data = new DataTransfer();
+      const raw = Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
+      data.items.add(new File([raw], 'dropped.mp4', { type: 'video/mp4' }));
+      return data;
+    }, bytes);
+    // Dropped before the script of the sheet has come.
+    await sheet.dispatchEvent('drop', { dataTransfer: carried });
+    await sheet.dispatchEvent('dragenter', { dataTransfer: carried });
+    await sheet.getByRole('button', { name: 'Cancel' }).click();
+    await expectSoon(sheet.locator('.verdict')).toContainText('Stopped');
+    await sheet.dispatchEvent('drop', { dataTransfer: carried });
+    await expectSoon(sheet.locator('.recording-name')).toHaveText('Read: dropped.mp4');
+  });
+});
+
+test.describe('a recording of film', () => {
+  test('is read from the demo to a keep list that is true @phone', async ({ page }) => {
+    const sheet = await readDemo(page, FILM);
+    const [filmFps, errorFps] = valueAndError(await answer(sheet, 'Film rate, mean').innerText());
+    expect(Math.abs(filmFps - filmTruth.filmFps)).toBeLessThanOrEqual(errorFps);
+
+    const csv = await downloaded(page, sheet.getByRole('button', { name: 'keep-list.csv' }));
+    const [heading, ...lines] = csv.trim().split('\n');
+    expect(heading).toBe('film_frame,camera_frame,time,margin,status,same_picture_twice');
+    const rows = lines.map((line) => line.split(','));
+    const cameraFrames = rows.map(([, cameraFrame]) => Number(cameraFrame));
+    // Every film frame once, whole, as the drawing of the demo knows it.
+    const shown = cameraFrames.map((frame) => filmTruth.wholeFilmFrames![frame]);
+    expect(shown).toEqual(rows.map((_, place) => shown[0]! + place));
+    expect(rows.length).toBeGreaterThan(138);
+    for (const [, frame, time] of rows) {
+      expect(Number(time)).toBeCloseTo(Number(frame) / filmTruth.cameraFps, 5);
+    }
+    await expectSoon(sheet.locator('.verdict')).toContainText(`${rows.length} film frames`);
+
+    const filter = await downloaded(page, sheet.getByRole('button', { name: 'keep-filter.txt' }));
+    const picked = [...filter.matchAll(/eq\(n,(\d+)\)/gu)].map(([, frame]) => Number(frame));
+    expect(picked).toEqual(cameraFrames);
+    expect(filter).toContain('settb=1/18');
+    await expect(sheet.locator('pre').first()).toContainText('-/filter:v keep-filter.txt -r 18');
+    await expect(sheet.locator('pre').nth(1)).toContainText('-filter_script:v keep-filter.txt');
+
+    const { violations } = await new AxeBuilder({ page }).include('recording-sheet').analyze();
+    expect(violations).toEqual([]);
+    await expectNoSidewaysScroll(page);
+  });
+
+  test('shows, before any script, what the press gives', async ({ page }) => {
+    await page.goto(FILM);
+    const sheet = page.locator('recording-sheet');
+    const answers = await sheet.locator('.recording-answers').innerText();
+    const cells = await sheet.locator('tbody td').allInnerTexts();
+    const read = await readDemo(page, FILM);
+    expect(await read.locator('.recording-answers').innerText()).toBe(answers);
+    expect(await read.locator('tbody td').allInnerTexts()).toEqual(cells);
+  });
+
+  test('shows a kept frame between its neighbours, and plays on a press', async ({ page }) => {
+    const sheet = await readDemo(page, FILM);
+    await sheet.getByRole('button', { name: 'Look at film frame 3' }).click();
+    await sheet.getByRole('button', { name: 'Show its pictures' }).click();
+    const strip = sheet.locator('.recording-strip canvas');
+    await expect(strip).toHaveCount(3);
+    await expect(strip.nth(1)).toHaveAccessibleName('Camera frame 10, kept');
+    for (const at of [0, 1, 2]) await expect(strip.nth(at)).toHaveAttribute('width', '320');
+    // The middle picture is no grey field: it holds what the demo shows.
+    const spread = await strip.nth(1).evaluate((canvas: HTMLCanvasElement) => {
+      const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+      return (
+        Math.max(...data.filter((_, at) => at % 4 === 1)) -
+        Math.min(...data.filter((_, at) => at % 4 === 1))
+      );
+    });
+    expect(spread).toBeGreaterThan(80);
+    await expect(sheet.locator('.recording-film')).toBeHidden();
+    await sheet.getByRole('button', { name: 'Play from here' }).click();
+    await expect(sheet.locator('.recording-film')).toHaveAttribute('width', '320');
+    await sheet.getByRole('button', { name: 'Stop', exact: true }).click();
+    await expect(sheet.locator('.recording-film')).toBeHidden();
+  });
+
+  test('calls no frame surely whole while the readout time is not measured', async ({ page }) => {
+    await page.goto(FILM);
+    const sheet = page.locator('recording-sheet');
+    // The reader's own file: the demo's readout time is not taken for it.
+    await sheet.locator('input[type=file]').setInputFiles(demoPath(filmTruth));
+    await expectSoon(sheet.locator('.recording-name')).toHaveText('Read: film.mp4', {
+      timeout: 60_000,
+    });
+    await expect(sheet.getByLabel('Readout time')).toHaveValue('');
+    await expectSoon(answer(sheet, 'Surely whole')).toContainText('0.0 %');
+    await expectSoon(answer(sheet, 'Film frames')).toContainText('143');
+    await sheet.getByLabel('Readout time').fill('12');
+    await sheet.getByRole('button', { name: 'Work it out with these' }).click();
+    await expectSoon(answer(sheet, 'Surely whole')).toContainText('100 %');
+  });
+
+  test.describe('on real files', () => {
+    test.skip(!runsWholeChain, 'SKIPPED: needs ffmpeg 5 or later, with ffprobe');
+    let folder: string;
+    test.beforeEach(() => {
+      folder = mkdtempSync(join(tmpdir(), 'recording-page-'));
+    });
+    test.afterEach(() => {
+      rmSync(folder, { recursive: true, force: true });
+    });
+
+    test('the master made by the page’s commands is checked, and a fault in it is found', async ({
+      page,
+    }) => {
+      const sheet = await readDemo(page, FILM);
+      copyFileSync(demoPath(filmTruth), join(folder, 'recording.mov'));
+      const filter = await downloaded(page, sheet.getByRole('button', { name: 'keep-filter.txt' }));
+      writeFileSync(join(folder, 'keep-filter.txt'), filter);
+      const commands = await sheet.locator('pre').allInnerTexts();
+      const isNew = Number(/\d+/u.exec(runFfmpeg(['-version']).toString())?.[0]) >= 7;
+      const spelt = isNew ? '-/filter:v' : '-filter_script:v';
+      for (const command of [
+        commands.find((each) => each.includes(spelt))!,
+        commands.find((each) => each.includes('-fps_mode passthrough'))!,
+        PICTURE_CHECKSUMS_COMMAND,
+      ]) {
+        expect(commands).toContain(command);
+        runAsPasted(folder, command);
+      }
+      const lists = ['recording.framemd5', 'film.framemd5'].map((name) => join(folder, name));
+      await sheet.getByLabel('Both lists').setInputFiles(lists);
+      await expectSoon(sheet.getByText('holds exactly the 143 listed frames')).toBeVisible();
+
+      const good = readFileSync(lists[1]!, 'utf8').split('\n');
+      const first = good.findIndex((line) => !line.startsWith('#'));
+      writeFileSync(lists[1]!, good.filter((_, at) => at !== first + 40).join('\n'));
+      await sheet.getByLabel('Both lists').setInputFiles([]);
+      await sheet.getByLabel('Both lists').setInputFiles(lists);
+      await expectSoon(sheet.getByText('Missing film frames: 40.')).toBeVisible();
+    });
+
+    test('a recording of pictures that stand alone is saved unchanged, any other refused', async ({
+      page,
+    }) => {
+      const sheet = await readDemo(page, FILM);
+      await sheet.getByRole('button', { name: 'Copy the kept frames unchanged' }).click();
+      await expectSoon(sheet.getByText('pictures of this recording stand alone')).toBeVisible();
+
+      const alone = join(folder, 'alone.mp4');
+      runFfmpeg([
+        '-i',
+        demoPath(filmTruth),
+        '-c:v',
+        'libx264',
+        '-qp',
+        '18',
+        '-g',
+        '1',
+        '-an',
+        alone,
+      ]);
+      await sheet.locator('input[type=file]').first().setInputFiles(alone);
+      await expectSoon(sheet.locator('.recording-name')).toHaveText('Read: alone.mp4');
+      const csv = await downloaded(page, sheet.getByRole('button', { name: 'keep-list.csv' }));
+      const kept = csv
+        .trim()
+        .split('\n')
+        .slice(1)
+        .map((line) => Number(line.split(',')[1]));
+      await sheet.getByRole('button', { name: 'Copy the kept frames unchanged' }).click();
+      await expectSoon(
+        sheet.getByText(`Ready, and read again: ${kept.length} film frames`),
+      ).toBeVisible();
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        sheet.getByRole('link', { name: 'Download film-copied.mp4' }).click(),
+      ]);
+      const saved = join(folder, 'saved.mp4');
+      await download.saveAs(saved);
+      const all = pictureChecksums(alone);
+      expect(pictureChecksums(saved)).toEqual(kept.map((frame) => all[frame]));
+      expect(streamFacts(saved)['avg_frame_rate']).toBe('18/1');
+    });
+
+    test('a copy to watch is made, read again, and can be stopped', async ({ page }) => {
+      const sheet = await readDemo(page, FILM);
+      await sheet.getByRole('button', { name: 'Make a copy to watch' }).click();
+      await sheet.getByRole('button', { name: 'Cancel saving' }).click();
+      await expectSoon(sheet.getByText('was stopped; what was written is removed')).toBeVisible();
+      await sheet.getByRole('button', { name: 'Make a copy to watch' }).click();
+      await expectSoon(sheet.getByText('to watch, not for the archive')).toBeVisible();
+      const link = sheet.getByRole('link', { name: 'Download viewing.' });
+      const [download] = await Promise.all([page.waitForEvent('download'), link.click()]);
+      const saved = join(folder, download.suggestedFilename());
+      await download.saveAs(saved);
+      expect(pictureChecksums(saved)).toHaveLength(143);
+      expect(streamFacts(saved)['avg_frame_rate']).toBe('18/1');
+    });
+  });
+});
