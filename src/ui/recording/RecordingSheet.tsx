@@ -8,7 +8,7 @@ import { sitePath } from '../islands/site-path.ts';
 import { OriginBar } from '../OriginBar.tsx';
 import { SpokenWhenResting } from '../SpokenWhenResting.tsx';
 import { UnbrokenUnits } from '../UnbrokenUnits.tsx';
-import { LEVEL_SIGNS } from '../VerdictLine.tsx';
+import { LEVEL_SIGNS } from '../verdict-signs.ts';
 import { DropField } from './DropField.tsx';
 import { RefusalView } from './RefusalView.tsx';
 import type {
