@@ -18,6 +18,7 @@ const CORNERS = [
   },
   // Labels and help of the whole bench: for the pages of bench and box alone.
   { name: 'own-bench', test: /\/src\/worksheets\/(?:machine\/bench-table|bench\/)/u },
+  { name: 'keep', test: /\/src\/(?:core|worksheets)\/file\/keep-/u },
 ];
 
 /**

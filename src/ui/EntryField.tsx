@@ -80,9 +80,11 @@ export function EntryField(props: Props): ComponentChildren {
           </span>
         )}
       </div>
-      <p class="entry-message" id={`${id}-message`}>
-        {message}
-      </p>
+      {isWrong && (
+        <p class="entry-message" id={`${id}-message`}>
+          {message}
+        </p>
+      )}
       <p class="entry-help" id={`${id}-help`}>
         {spec.help}
       </p>

@@ -2,6 +2,7 @@ import { Fragment, type ComponentChildren } from 'preact';
 import type { Outcome, ResultTable, VerdictLevel } from '../worksheets/machine/types.ts';
 import { CopyButton } from './CopyButton.tsx';
 import { offerDownload } from './offer-download.ts';
+import { ShownFile } from './ShownFile.tsx';
 import { UnbrokenUnits } from './UnbrokenUnits.tsx';
 import { LEVEL_SIGNS } from './verdict-signs.ts';
 
@@ -37,15 +38,7 @@ export function ResultExtras({ outcome }: { readonly outcome: Outcome }): Compon
               Download {file.fileName}
             </button>
           </p>
-          {file.isShown === true && (
-            <details class="sheet-script">
-              <summary>Read {file.fileName}</summary>
-              <pre tabIndex={0}>
-                {/* The mark at the head is for the program that reads the file. */}
-                <code>{file.text.replace(/^\uFEFF/u, '')}</code>
-              </pre>
-            </details>
-          )}
+          {file.isShown === true && <ShownFile file={file} />}
         </Fragment>
       ))}
     </>
