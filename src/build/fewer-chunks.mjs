@@ -3,7 +3,7 @@ const SHARED_BY = 2;
 
 /** What every form is made with; practice, cards and search have folders of their own. */
 const FORM =
-  /\/node_modules\/fraction\.js\/|\/src\/(?:quantity|worksheets\/machine)\/|\/src\/ui\/(?:bench\/|[^/]+$)/u;
+  /\/node_modules\/fraction\.js\/|\/src\/(?:quantity|worksheets\/machine(?!\/bench-table))\/|\/src\/ui\/(?:bench\/|[^/]+$)/u;
 
 const inRoom = (room) => new RegExp(`/src/(?:core|worksheets)/${room}/`, 'u');
 
@@ -11,6 +11,13 @@ const inRoom = (room) => new RegExp(`/src/(?:core|worksheets)/${room}/`, 'u');
 const CORNERS = [
   { name: 'winding', test: /\/src\/core\/reel\/reel-length\.ts/u },
   { name: 'copy', test: /\/src\/(?:core|worksheets)\/file\/(?:colour|viewing)-/u },
+  // The box judges its reels as the triage does.
+  {
+    name: 'triage',
+    test: /\/src\/(?:core\/reel\/(?:condition-triage|triage-|reel-findings|nitrate-)|worksheets\/reel\/condition-triage\/)/u,
+  },
+  // Labels and help of the whole bench: for the pages of bench and box alone.
+  { name: 'own-bench', test: /\/src\/worksheets\/(?:machine\/bench-table|bench\/)/u },
   { name: 'keep', test: /\/src\/(?:core|worksheets)\/file\/keep-/u },
 ];
 

@@ -10,7 +10,7 @@ const UNIT =
  * brings to life, which must find the page as it would draw it.
  */
 const LEFT_ALONE =
-  'head, script, style, svg, math, pre, code, option, textarea, .unbroken, .value:not(.value-words), worksheet-form, practice-sheet, mixed-practice, bench-form, [data-plan], [data-cards-tools], [data-search]';
+  'head, script, style, svg, math, pre, code, option, textarea, .unbroken, .value:not(.value-words), worksheet-form, practice-sheet, mixed-practice, bench-form, box-form, [data-plan], [data-cards-tools], [data-search]';
 
 /**
  * Puts each unit with a slash into an element that no line breaks.

@@ -12,20 +12,34 @@ interface Props {
   readonly isChapters: boolean;
   /** Name of the bench in use; undefined when it says nothing about this sheet. */
   readonly benchName: string | undefined;
+  /** Name of the reel of the box on the table, where it speaks for this sheet. */
+  readonly reelName?: string | undefined;
+  /** Why that reel must not go on the projector. */
+  readonly refusal?: string | undefined;
   /** Labels of the inputs whose entry from the bench this sheet cannot use. */
   readonly leftOut: readonly string[];
   readonly onChoose: (origin: 'book' | 'bench') => void;
 }
 
-function statusWords({ origin, isChanged, isChapters, benchName }: Props): string {
+/** Whose numbers a bench shows: its own, those of the reel on the table, or both. */
+function ownWords({ reelName, isChanged, isChapters, benchName = '' }: Props): string {
+  if (reelName !== undefined) {
+    const bench = benchName === '' ? '' : ` and your bench: ${benchName}`;
+    return `Showing the reel on the table, ${reelName}${bench}${isChanged ? ', changed' : ''}`;
+  }
+  if (isChanged) return 'Showing your bench, changed';
+  if (isChapters) return 'Showing your bench, not the chapter’s numbers';
+  return `Showing your bench${benchName === '' ? '' : `: ${benchName}`}`;
+}
+
+function statusWords(props: Props): string {
+  const { origin, isChanged, isChapters } = props;
   const changed = isChanged ? ', changed' : '';
   if (origin === 'link') return `Showing the numbers of the link${changed}`;
   if (origin === 'book') {
     return `Showing ${isChapters ? 'this chapter’s numbers' : 'the book’s numbers'}${changed}`;
   }
-  if (isChanged) return 'Showing your bench, changed';
-  if (isChapters) return 'Showing your bench, not the chapter’s numbers';
-  return `Showing your bench${benchName === '' ? '' : `: ${benchName ?? ''}`}`;
+  return ownWords(props);
 }
 
 /**
@@ -33,7 +47,7 @@ function statusWords({ origin, isChanged, isChapters, benchName }: Props): strin
  * height does not depend on what it says: the page must not move when the bench comes in.
  */
 export function OriginBar(props: Props): ComponentChildren {
-  const { origin, isChanged, benchName, leftOut, onChoose } = props;
+  const { origin, isChanged, benchName, reelName, refusal, leftOut, onChoose } = props;
   return (
     <div class="origin">
       <p class="origin-status">{statusWords(props)}</p>
@@ -58,10 +72,13 @@ export function OriginBar(props: Props): ComponentChildren {
               onChoose('bench');
             }}
           >
-            Your bench
+            {reelName === undefined ? 'Your bench' : 'Your reel'}
           </button>
         )}
       </div>
+      {origin === 'bench' && refusal !== undefined && (
+        <p class="origin-left-out answer-stop">✕ {refusal}</p>
+      )}
       {origin === 'bench' && leftOut.length > 0 && (
         <p class="origin-left-out">
           Not taken from your bench, because it does not fit this sheet: {leftOut.join(', ')}.

@@ -2,7 +2,7 @@ import type { ComponentChildren, ComponentType } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { evaluate, fillEntries, type Entries } from '../worksheets/machine/evaluate.ts';
 import type { PictureData } from '../worksheets/machine/picture-data.ts';
-import type { Worksheet } from '../worksheets/machine/types.ts';
+import type { Outcome, Worksheet } from '../worksheets/machine/types.ts';
 import { AnswerList } from './AnswerList.tsx';
 import type { BenchOverlay } from './bench/bench-entries.ts';
 import type { Units } from './bench/bench-state.ts';
@@ -18,6 +18,13 @@ import { WorkingList } from './WorkingList.tsx';
 export type PictureComponent = ComponentType<{
   readonly picture: never;
   readonly instance: string;
+}>;
+
+/** Offers to take what a sheet found into the reel on the table. */
+export type TakeBackComponent = ComponentType<{
+  readonly worksheet: Worksheet;
+  readonly entries: Entries;
+  readonly outcome: Outcome;
 }>;
 
 interface Props {
@@ -37,6 +44,8 @@ interface Props {
   readonly pictures: ReadonlyMap<string, PictureComponent>;
   /** Path of the page, for links to these numbers. */
   readonly path: string;
+  /** Takes answers back into the reel of the box on the table; loaded only where one lies there. */
+  readonly takeBack?: TakeBackComponent | undefined;
   /** Told what the reader did, each time they do something. */
   readonly onChange?: (sheet: SheetState) => void;
   /** Asked for a picture that these entries need and that was not loaded. */
@@ -52,6 +61,7 @@ const NOTHING_DONE: SheetState = { changed: {} };
  */
 export function WorksheetView(props: Props): ComponentChildren {
   const { worksheet, instance, pictures, path, linked, bench, units = 'metric' } = props;
+  const { takeBack: TakeBack } = props;
   const inputs = worksheet.inputs;
   const [done, setDone] = useState<SheetState>(props.before ?? NOTHING_DONE);
   const [isLive, setIsLive] = useState(false);
@@ -103,6 +113,8 @@ export function WorksheetView(props: Props): ComponentChildren {
         isChanged={isChanged}
         isChapters={Object.keys(props.entries).length > 0}
         benchName={isLive ? bench?.name : undefined}
+        reelName={isLive ? bench?.reel : undefined}
+        refusal={isLive ? bench?.refusal : undefined}
         leftOut={bench?.leftOut ?? []}
         onChoose={(choice) => {
           act(() => ({ chosen: choice, changed: {} }));
@@ -142,6 +154,9 @@ export function WorksheetView(props: Props): ComponentChildren {
           />
           <ResultExtras outcome={outcome} />
         </>
+      )}
+      {TakeBack !== undefined && isLive && outcome !== undefined && (
+        <TakeBack worksheet={worksheet} entries={entries} outcome={outcome} />
       )}
       <WorkingList worksheet={worksheet} working={evaluation.working} isLive={isLive} />
       <Cautions standing={worksheet.cautions} now={outcome?.cautions} />

@@ -2,13 +2,13 @@ import { hydrate, render, type ComponentChildren } from 'preact';
 import type { Entries } from '../worksheets/machine/evaluate.ts';
 import type { Worksheet } from '../worksheets/machine/types.ts';
 import { benchOverlay } from './bench/bench-entries.ts';
-import { pageBench } from './bench/page-bench.ts';
+import { onOpening, pageBench, pageTable } from './bench/page-bench.ts';
 import { keptSheet, replaceEntry, withSheet, type SheetState } from './islands/history-entry.ts';
 import { typedTexts } from './islands/typed-fields.ts';
 import { loadPicture } from './islands/load-picture.ts';
 import { addressFault, entriesFromQuery } from './permalink.ts';
 import { showAddressFault } from './islands/show-address-fault.ts';
-import { WorksheetView, type PictureComponent } from './WorksheetView.tsx';
+import { WorksheetView, type PictureComponent, type TakeBackComponent } from './WorksheetView.tsx';
 
 /**
  * Turns the static form inside a `<worksheet-form data-id data-instance data-entries data-pictures>`
@@ -39,6 +39,7 @@ export async function hydrateWorksheet(
     replaceEntry(withSheet(history.state, instance, sheet));
   };
   if (Object.keys(before.changed).length > 0) keep(before);
+  let takeBack: TakeBackComponent | undefined;
   const view = (): ComponentChildren => (
     <WorksheetView
       worksheet={worksheet}
@@ -46,10 +47,11 @@ export async function hydrateWorksheet(
       entries={entries}
       linked={linked}
       before={before}
-      bench={benchOverlay(worksheet, entries, pageBench.read().state)}
+      bench={benchOverlay(worksheet, entries, pageBench.read().state, pageTable())}
       units={pageBench.read().state.units}
       pictures={pictures}
       path={location.pathname}
+      takeBack={pageTable() === undefined ? undefined : takeBack}
       onChange={keep}
       onMissingPicture={(name) => {
         void addPicture(name).then(draw);
@@ -59,8 +61,19 @@ export async function hydrateWorksheet(
   const draw = (): void => {
     render(view(), element);
   };
+  /** Fetched only where a reel of the box lies on the table. */
+  const addTakeBack = async (): Promise<void> => {
+    if (pageTable() === undefined || takeBack !== undefined) return;
+    const module = await import('./box/TakeBack.tsx').catch(() => undefined);
+    takeBack = module?.TakeBack;
+    draw();
+  };
   hydrate(view(), element);
-  pageBench.subscribe(draw);
+  onOpening(() => {
+    void addTakeBack();
+    draw();
+  });
+  void addTakeBack();
   if (linked !== undefined) {
     showAddressFault(addressFault(location.search, new Map([[instance, inputs]])), element);
   }

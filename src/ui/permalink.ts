@@ -57,9 +57,13 @@ export function addressFault(
   }
   const inputs = sheets.get(instance);
   if (inputs === undefined) return undefined;
-  const unknown = [...new Set(parameters.keys())].filter(
-    (key) => key !== 'w' && !Object.hasOwn(inputs, key),
+  return unknownKeysSentence(
+    [...new Set(parameters.keys())].filter((key) => key !== 'w' && !Object.hasOwn(inputs, key)),
   );
+}
+
+/** What a sheet says about keys of its address that it does not know; undefined where there are none. */
+export function unknownKeysSentence(unknown: readonly string[]): string | undefined {
   if (unknown.length === 0) return undefined;
   const named = unknown.slice(0, MOST_NAMED).map((key) => `“${quotable(key)}”`);
   const more = unknown.length > MOST_NAMED ? ` and ${unknown.length - MOST_NAMED} more` : '';

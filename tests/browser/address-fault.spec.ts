@@ -9,3 +9,17 @@ for (const [query, said] of [
     await expect(page.locator('main').getByText(said)).toBeVisible();
   });
 }
+
+for (const [address, said] of [
+  ['/job-sheet/?gauge=super-8&colourOfCan=red', 'colourOfCan'],
+  ['/customer-sheet/?reelCount=3&shown=price,weather', 'weather'],
+] as const) {
+  test(`a sheet to fill in names what it does not know in its address: ${said}`, async ({
+    page,
+  }) => {
+    await page.goto(address);
+    const sentence = page.locator('.address-fault');
+    await expect(sentence).toContainText(`“${said}”`);
+    await expect(sentence).toContainText('left it out');
+  });
+}

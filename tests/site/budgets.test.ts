@@ -23,14 +23,14 @@ const { budgets } = z
       scriptBytesInUse: z.number(),
       /** Scripts of a page with every worksheet in use. */
       scriptBytesAllInUse: z.number(),
-      /** Scripts of a sheet that gathers worksheets about one job: all of them run at once. */
+      /** Scripts of a page about a whole job, a gathered sheet or the box: all of them run at once. */
       scriptBytesGathered: z.number(),
     }),
   })
   .parse(JSON.parse(readFileSync(join(projectFolder, 'package.json'), 'utf8')));
 
 /** Pages of work rather than reading: a form fills them, and its script is their first load. */
-const FORM_PAGES = /^\/(?:bench|cards|job-sheet|customer-sheet|search)\//u;
+const FORM_PAGES = /^\/(?:bench|box|cards|job-sheet|customer-sheet|search)\//u;
 
 /** Lists that are looked up rather than read, and grow with the book. */
 const LIST_PAGES = /^\/trainee\/sources\//u;
@@ -75,7 +75,7 @@ describe('the byte budgets', () => {
     expect(excess(read, allowedOn(page.address))).toEqual([]);
     // Of the worksheets that wake one by one, the heaviest counts.
     const [heaviest] = weights.toSorted((a, b) => b.scripts - a.scripts);
-    const isGathered = page.root.querySelector('[data-plan]') !== null;
+    const isGathered = page.root.querySelector('[data-plan], box-form') !== null;
     const inUse = {
       ...allowedOn(page.address),
       scripts: isGathered ? budgets.scriptBytesGathered : budgets.scriptBytesInUse,

@@ -33,10 +33,13 @@ const PARTS: Readonly<Record<string, string>> = {
   'start-cases': 'case-practice',
   'start-trainer': 'trainer-sheets',
   'hydrate-bench': 'bench-form',
+  'hydrate-box': 'box-form',
   'hydrate-gathered': '[data-plan]',
   'start-cards': '[data-cards-tools]',
   // Cards are filled anew only where a bench is kept, one worksheet after the other.
   'fill-cards': 'nothing-before-a-bench-is-kept',
+  // Answers are taken back only where a reel of the box lies on the table.
+  TakeBack: 'nothing-before-a-reel-lies-on-the-table',
   'hydrate-search': '[data-search]',
 };
 

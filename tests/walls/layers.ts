@@ -33,6 +33,11 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     ...all('src/quantity/', 'fraction.js'),
   ],
   'src/core/customer/': all('src/core/customer/', 'src/quantity/', 'fraction.js'),
+  // A job is a box of reels that become files for a customer: it gathers what the rooms hold.
+  'src/core/job/': [
+    ...all('src/core/job/', 'src/core/reel/', 'src/core/file/', 'src/core/customer/'),
+    ...all('src/quantity/', 'fraction.js'),
+  ],
   // The list of all worksheets.
   'src/worksheets/registry.ts': all('src/worksheets/'),
   // What every worksheet is made with; knows none of them. The bench table names the gauges.
@@ -52,6 +57,8 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
   'src/worksheets/bench/': all('src/worksheets/', 'src/core/', 'src/quantity/'),
   // Cases for practice are drawn by chance from a seed and judged by the worksheets they are handed.
   'src/practice/': all('src/practice/', 'src/worksheets/machine/', 'src/quantity/'),
+  // The box of reels leans on the triage and on the bench's own price list.
+  'src/worksheets/box/': all('src/worksheets/', 'src/core/', 'src/quantity/', 'fraction.js'),
   // A picture draws numbers it is given; it must not call the core.
   'src/pictures/': [
     ...all('src/pictures/', 'preact'),

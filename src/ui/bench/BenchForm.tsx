@@ -9,11 +9,14 @@ import { BenchFields, moreWords } from './BenchFields.tsx';
 import { BenchKeeping } from './BenchKeeping.tsx';
 import { parseBenchLink } from './bench-link.ts';
 import { current, EMPTY_BENCH, type BenchState } from './bench-state.ts';
-import type { AsideText, BenchSnapshot, BenchStore } from './bench-store.ts';
+import type { BenchSnapshot, BenchStore } from './bench-store.ts';
+import type { AsideText } from './kept-store.ts';
 import { BenchStatus, type Said } from './BenchStatus.tsx';
 import { LARGEST_FILE_BYTES, parseFileText } from './bench-file.ts';
 import { OfferDialog, type Offered } from './OfferDialog.tsx';
 import { ShelfPicker } from './ShelfPicker.tsx';
+import { readTableReel, type TableReel } from './table-reel.ts';
+import { sitePath } from '../islands/site-path.ts';
 
 /** A ready-made bench of the book. */
 export interface BenchExample {
@@ -40,12 +43,13 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
   const [snapshot, setSnapshot] = useState<BenchSnapshot>({ state: EMPTY_BENCH });
   const [aside, setAside] = useState<readonly AsideText[]>([]);
   const [site, setSite] = useState('');
+  const [table, setTable] = useState<TableReel>();
   const [said, setSaid] = useState<Said>();
   const [offered, setOffered] = useState<Offered>();
   const form = useRef<HTMLFormElement>(null);
   const { state } = snapshot;
   const warning = gaugeWarning(
-    current(state, 'reels')?.entries['reel.gauge'] ?? '',
+    (table?.entries ?? current(state, 'reels')?.entries)?.['reel.gauge'] ?? '',
     current(state, 'benches')?.entries['projector.gauge'] ?? '',
   );
 
@@ -54,6 +58,7 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
     const refresh = (): void => {
       setSnapshot(store.read());
       setAside(store.aside());
+      setTable(readTableReel(() => localStorage));
     };
     const openLink = (): void => {
       const reading = parseBenchLink(location.hash);
@@ -139,6 +144,12 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
           />
         </div>
         <ShelfPicker shelf="reels" state={state} onEdit={edit} />
+        {table !== undefined && (
+          <p class="bench-note">
+            {table.name} of <a href={sitePath('/box/')}>the box</a> lies on the table: the sheets
+            open with it, not with the reel described here.
+          </p>
+        )}
         <div role="alert">
           {warning !== undefined && <p class="bench-warning answer-stop">✕ {warning}</p>}
         </div>

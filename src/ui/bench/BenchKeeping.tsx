@@ -4,7 +4,7 @@ import { offerDownload } from '../offer-download.ts';
 import { benchLink } from './bench-link.ts';
 import { benchJson } from './bench-schema.ts';
 import type { BenchState } from './bench-state.ts';
-import type { AsideText } from './bench-store.ts';
+import type { AsideText } from './kept-store.ts';
 
 interface Props {
   readonly state: BenchState;

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { BenchState } from './bench-state.ts';
-import type { BenchSnapshot, BenchTrouble } from './bench-store.ts';
+import type { BenchSnapshot } from './bench-store.ts';
+import type { KeptTrouble } from './kept-store.ts';
 
 /** The last thing that happened, and the state to go back to. */
 export interface Said {
@@ -9,7 +10,7 @@ export interface Said {
   readonly undo?: BenchState;
 }
 
-const TROUBLES: Readonly<Record<BenchTrouble, string>> = {
+const TROUBLES: Readonly<Record<KeptTrouble, string>> = {
   blocked:
     'This browser lets the page keep nothing: your bench lasts until you leave the page. Save it as a file or copy its link.',
   full: 'The browser has no room left: the last changes are not kept and last until you leave the page. Save them as a file.',

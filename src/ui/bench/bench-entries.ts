@@ -1,3 +1,4 @@
+import { ownProperty } from '../../quantity/own-property.ts';
 import { listParts, parseQuantityList } from '../../quantity/parse-list.ts';
 import { isBareNumber, numberEntry } from '../../quantity/parse-number.ts';
 import {
@@ -18,11 +19,19 @@ import {
 } from '../../worksheets/machine/evaluate.ts';
 import type { ChoiceInput, InputSpec, Worksheet } from '../../worksheets/machine/types.ts';
 import { current, currentTexts, type BenchState } from './bench-state.ts';
+import type { TableReel } from './table-reel.ts';
+
+const CHANGED_BENCH =
+  'The bench in use is not the one for which this reel was put on the table. Open the box again, which judges it anew.';
 
 /** What the reader's bench says to one worksheet. */
 export interface BenchOverlay {
   /** Name of the bench, or of the reel where only that one speaks. */
   readonly name: string;
+  /** Name of the reel of the box that lies on the table, where it says something to this sheet. */
+  readonly reel?: string;
+  /** Why that reel must not go on the projector of the bench. */
+  readonly refusal?: string;
   /** Entries of the bench that the worksheet accepts. */
   readonly entries: Entries;
   /** Labels of the inputs whose entry from the bench was refused. */
@@ -162,13 +171,24 @@ export function benchOverlay(
   worksheet: Worksheet,
   bookEntries: Entries,
   state: BenchState,
+  table?: TableReel,
 ): BenchOverlay | undefined {
   const inputs = worksheet.inputs;
-  const texts = currentTexts(state);
+  const texts = currentTexts(state, table?.entries);
+  const own = table?.sheets[worksheet.id] ?? {};
+  const ofReel: string[] = [];
   const offered: Record<string, string> = {};
   const unfit: string[] = [];
   for (const [key, spec] of Object.entries(inputs)) {
+    const given = ownProperty(own, key);
+    if (given !== undefined && readInput(spec, given).ok) {
+      offered[key] = given;
+      ofReel.push(key);
+      continue;
+    }
     if (spec.bench === undefined) continue;
+    if (table !== undefined && ownProperty(table.entries, spec.bench) !== undefined)
+      ofReel.push(key);
     const text = texts[spec.bench]?.trim() ?? '';
     const standIn =
       spec.onlyOwnBenchField === true ? undefined : standInText(spec.bench, texts, spec);
@@ -181,5 +201,15 @@ export function benchOverlay(
   const leftOut = [...unfit, ...refused].map((key) => inputs[key]?.label ?? key);
   if (Object.keys(entries).length + leftOut.length === 0) return undefined;
   const named = current(state, 'benches') ?? current(state, 'reels');
-  return { name: named?.name ?? '', entries, leftOut };
+  const isOfReel = table !== undefined && ofReel.some((key) => Object.hasOwn(entries, key));
+  // A word about another projector says nothing about this one.
+  const isStale = isOfReel && table.judgedFor !== (texts['projector.gauge'] ?? '');
+  const refusal = isStale ? CHANGED_BENCH : isOfReel ? table.refusal : '';
+  return {
+    name: (table === undefined ? named : current(state, 'benches'))?.name ?? '',
+    ...(isOfReel ? { reel: table.name } : {}),
+    ...(refusal === '' ? {} : { refusal }),
+    entries,
+    leftOut,
+  };
 }

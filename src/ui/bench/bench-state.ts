@@ -51,11 +51,17 @@ export function current(state: BenchState, shelf: Shelf): NamedTexts | undefined
   return state[shelf][state[CURRENT[shelf]]];
 }
 
-/** Texts of the bench, reel and region in use, by field. */
-export function currentTexts(state: BenchState): Partial<Readonly<Record<BenchField, string>>> {
+/**
+ * Texts of the bench, reel and region in use, by field. A reel of the box that lies on the table takes
+ * the place of the reel of the bench: no number of the one may be mixed with one of the other.
+ */
+export function currentTexts(
+  state: BenchState,
+  tableEntries?: BenchTexts,
+): Partial<Readonly<Record<BenchField, string>>> {
   return {
     ...current(state, 'benches')?.entries,
-    ...current(state, 'reels')?.entries,
+    ...(tableEntries ?? current(state, 'reels')?.entries),
     ...(state.region === '' ? {} : regionTexts(state.region)),
   };
 }

@@ -1,7 +1,8 @@
-import { readBenchState, type BenchReadOut } from './bench-schema.ts';
-import { EMPTY_BENCH } from './bench-state.ts';
+import { readBenchState } from './bench-schema.ts';
+import { EMPTY_BENCH, type BenchState } from './bench-state.ts';
 import { BENCH_VERSION, broughtUp } from './bench-versions.ts';
 import { isRecord } from './is-record.ts';
+import type { StoredReading } from './kept-store.ts';
 
 /** The value of a JSON text; undefined, which JSON cannot hold, when it is none. */
 export function parseJson(text: string): unknown {
@@ -12,12 +13,8 @@ export function parseJson(text: string): unknown {
   }
 }
 
-/** What was found in the store: a state as far as it could be read, or one of a later edition. */
-export type StoredReading =
-  ({ readonly kind: 'read' } & BenchReadOut) | { readonly kind: 'later-version' };
-
 /** Reads the text kept in the store, field by field. */
-export function parseStoredText(text: string): StoredReading {
+export function parseStoredText(text: string): StoredReading<BenchState> {
   const value = parseJson(text);
   if (!isRecord(value)) {
     return { kind: 'read', state: EMPTY_BENCH, faults: ['Nothing in it is a bench description'] };

@@ -1,6 +1,6 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
 import { BenchForm, type BenchExample } from './BenchForm.tsx';
-import { pageBench } from './page-bench.ts';
+import { pageBench, pageTable } from './page-bench.ts';
 
 /**
  * Turns the static form inside `<bench-form data-examples>` into a live one.
@@ -10,6 +10,15 @@ import { pageBench } from './page-bench.ts';
 export async function hydrateBench(element: HTMLElement): Promise<() => void> {
   const examples = JSON.parse(element.dataset['examples'] ?? '[]') as readonly BenchExample[];
   const view = (): ComponentChildren => <BenchForm examples={examples} store={pageBench} />;
+  pageBench.subscribe(() => {
+    // A reel of the box on the table is judged again for the bench that is now in use.
+    if (pageTable() === undefined) return;
+    void import('../box/page-box.ts')
+      .then(({ layCurrent }) => {
+        layCurrent(pageBench.read().state);
+      })
+      .catch(() => undefined);
+  });
   hydrate(view(), element);
   // The render with what is kept is queued; this comes after it.
   await Promise.resolve();

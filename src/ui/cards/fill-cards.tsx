@@ -1,7 +1,7 @@
 import { render } from 'preact';
 import { benchOverlay } from '../bench/bench-entries.ts';
 import { currentTexts } from '../bench/bench-state.ts';
-import { pageBench } from '../bench/page-bench.ts';
+import { pageBench, pageTable } from '../bench/page-bench.ts';
 import { loadWorksheet } from '../islands/load-worksheet.ts';
 import { sitePath } from '../islands/site-path.ts';
 import { BenchCard } from './BenchCard.tsx';
@@ -9,7 +9,7 @@ import { BenchCard } from './BenchCard.tsx';
 async function fill(card: HTMLElement): Promise<void> {
   const worksheet = await loadWorksheet(card.dataset['card'] ?? '');
   const { state } = pageBench.read();
-  const overlay = benchOverlay(worksheet, {}, state);
+  const overlay = benchOverlay(worksheet, {}, state, pageTable());
   const face = card.querySelector('.card-face');
   if (face === null) return;
   const name = overlay === undefined || overlay.name === '' ? '' : `: ${overlay.name}`;
@@ -32,7 +32,8 @@ let hasFilled = false;
 
 /** Puts the numbers of the reader's bench on the cards, and again after each change of it. */
 export async function fillCards(cards: readonly HTMLElement[]): Promise<void> {
-  const isDescribed = Object.keys(currentTexts(pageBench.read().state)).length > 0;
+  const isDescribed =
+    Object.keys(currentTexts(pageBench.read().state, pageTable()?.entries)).length > 0;
   if (!isDescribed && !hasFilled) return;
   hasFilled = true;
   // One after the other: the page stays quick while the worksheets arrive.

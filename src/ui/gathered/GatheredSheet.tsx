@@ -21,6 +21,8 @@ interface Props {
   readonly shown?: ReadonlySet<string> | undefined;
   /** What speaks against a reel of this gauge on the projector of the bench, if anything. */
   readonly warningFor?: (gauge: string) => string | undefined;
+  /** Name of the reel of the box on the table, whose numbers stand with those of the bench. */
+  readonly reelName?: string | undefined;
   readonly units?: Units;
   /** Called with all texts and the chosen steps after each change, so that the address can follow. */
   readonly onChange?: (fields: Entries, chosen: ReadonlySet<string>) => void;
@@ -84,7 +86,7 @@ export function GatheredSheet(props: Props): ComponentChildren {
       >
         <div class="gathered-tools">
           <p class="gathered-origin" role="status">
-            {originWords(isLive && !isBook, bench, linked, changed)}
+            {originWords(isLive && !isBook, bench, linked, changed, props.reelName)}
           </p>
           <p class="gathered-buttons">
             <button
@@ -193,12 +195,13 @@ function originWords(
   bench: Entries | undefined,
   linked: Entries | undefined,
   changed: Entries,
+  reelName: string | undefined,
 ): string {
   const words =
     isOwn && linked !== undefined
       ? 'Showing the numbers of the link'
       : isOwn && bench !== undefined && Object.keys(bench).length > 0
-        ? 'Showing your bench'
+        ? `Showing ${reelName === undefined ? 'your bench' : `the reel on the table, ${reelName}, and your bench`}`
         : 'Showing the book’s numbers';
   return Object.keys(changed).length > 0 ? `${words}, changed` : words;
 }

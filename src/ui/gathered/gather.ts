@@ -3,6 +3,7 @@ import { evaluate, type Entries, type Evaluation } from '../../worksheets/machin
 import type { Answer, Worksheet, InputSpec } from '../../worksheets/machine/types.ts';
 import { benchOverlay } from '../bench/bench-entries.ts';
 import type { BenchState } from '../bench/bench-state.ts';
+import type { TableReel } from '../bench/table-reel.ts';
 import type { From, Plan, PlanField, PlanStep } from './plan.ts';
 
 /** The worksheets of a plan by id. */
@@ -46,10 +47,15 @@ export function bookFields(plan: Plan, worksheets: WorksheetsById): Entries {
 }
 
 /** What the reader's bench says to the fields of the sheet. */
-export function benchFields(plan: Plan, worksheets: WorksheetsById, state: BenchState): Entries {
+export function benchFields(
+  plan: Plan,
+  worksheets: WorksheetsById,
+  state: BenchState,
+  table?: TableReel,
+): Entries {
   return Object.fromEntries(
     Object.entries(plan.fields).flatMap(([id, { worksheet, input }]) => {
-      const text = benchOverlay(find(worksheets, worksheet), {}, state)?.entries[input];
+      const text = benchOverlay(find(worksheets, worksheet), {}, state, table)?.entries[input];
       return text === undefined ? [] : [[id, text]];
     }),
   );

@@ -1,13 +1,19 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
 import { currentTexts } from '../bench/bench-state.ts';
-import { pageBench } from '../bench/page-bench.ts';
+import { onOpening, pageBench, pageTable } from '../bench/page-bench.ts';
 import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import { keptSheet, replaceEntry, withSheet } from '../islands/history-entry.ts';
+import { showAddressFault } from '../islands/show-address-fault.ts';
 import { loadWorksheet } from '../islands/load-worksheet.ts';
 import { benchFields, worksheetIds } from './gather.ts';
 import { GatheredSheet } from './GatheredSheet.tsx';
 import { PLANS } from './plans.ts';
-import { chosenFromQuery, fieldsFromQuery, sheetAddress } from './sheet-address.ts';
+import {
+  chosenFromQuery,
+  fieldsFromQuery,
+  gatheredAddressFault,
+  sheetAddress,
+} from './sheet-address.ts';
 
 /** What was written on the blank lines before the script came. */
 function typedBlanks(element: HTMLElement): Entries {
@@ -41,12 +47,13 @@ export async function hydrateGathered(element: HTMLElement): Promise<() => void>
     <GatheredSheet
       plan={plan}
       worksheets={worksheets}
-      bench={benchFields(plan, worksheets, pageBench.read().state)}
+      bench={benchFields(plan, worksheets, pageBench.read().state, pageTable())}
       linked={linked}
       shown={shown}
       warningFor={(gauge) =>
         warnings?.gaugeWarning(gauge, currentTexts(pageBench.read().state)['projector.gauge'] ?? '')
       }
+      reelName={pageTable()?.name}
       units={pageBench.read().state.units}
       onChange={(fields, chosen) => {
         // A reload keeps what was typed.
@@ -62,7 +69,8 @@ export async function hydrateGathered(element: HTMLElement): Promise<() => void>
     render(view(), element);
   };
   hydrate(view(), element);
-  pageBench.subscribe(draw);
+  showAddressFault(gatheredAddressFault(plan, location.search), element);
+  onOpening(draw);
   await Promise.resolve();
   element.dataset['ready'] = 'true';
   return draw;

@@ -1,5 +1,6 @@
 import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import { sitePath } from '../islands/site-path.ts';
+import { unknownKeysSentence } from '../permalink.ts';
 import type { Plan } from './plan.ts';
 
 /** Longest text taken from a link into a field; anything longer is no quantity. */
@@ -21,7 +22,7 @@ function privateFields(plan: Plan, chosen: ReadonlySet<string>): ReadonlySet<str
  * Contract of the address, version 1: `/<plan>/?<field>=<text as typed>&…&shown=<steps>`, every field
  * of the plan written, except the workshop's own fields of a step that is not shown: prices and
  * times leave the device only on a sheet that shows them. `shown` names the steps that were chosen,
- * with a comma between them. A reader ignores keys it does not know; a missing field opens with the
+ * with a comma between them. A reader names keys and steps that it does not know, and leaves them out; a missing field opens with the
  * reader's bench or the book's text. What is written on the lines for names is never in it.
  */
 export function sheetAddress(plan: Plan, fields: Entries, chosen: ReadonlySet<string>): string {
@@ -43,6 +44,22 @@ export function fieldsFromQuery(plan: Plan, query: string): Entries | undefined 
     }),
   );
   return Object.keys(entries).length === 0 ? undefined : entries;
+}
+
+/**
+ * What the sheet says about an address that it cannot use whole: keys that it does not know, and steps
+ * that it does not have.
+ *
+ * @returns the sentence, or undefined where there is nothing to say
+ */
+export function gatheredAddressFault(plan: Plan, query: string): string | undefined {
+  const parameters = new URLSearchParams(query);
+  const keys = [...new Set(parameters.keys())].filter(
+    (key) => key !== SHOWN && !Object.hasOwn(plan.fields, key),
+  );
+  const steps = (parameters.get(SHOWN) ?? '').split(',').filter((id) => id !== '');
+  const choosable = plan.steps.filter(({ chosen }) => chosen !== undefined).map(({ id }) => id);
+  return unknownKeysSentence([...keys, ...steps.filter((id) => !choosable.includes(id))]);
 }
 
 /** Steps that a link shows. */

@@ -105,6 +105,14 @@ export const ISLANDS: readonly Island[] = [
     },
   },
   {
+    selector: 'box-form',
+    when: 'near',
+    async wake(element) {
+      const { hydrateBox } = await import('../box/hydrate-box.tsx');
+      return hydrateBox(element);
+    },
+  },
+  {
     selector: '[data-plan]',
     when: 'at-once',
     async wake(element) {

@@ -61,7 +61,7 @@ function wakeOnce(island: Island, element: HTMLElement): Promise<void> {
 
 function hasBench(): boolean {
   try {
-    return localStorage.getItem('bench') !== null;
+    return ['bench', 'table-reel'].some((key) => localStorage.getItem(key) !== null);
   } catch {
     return false;
   }
@@ -169,7 +169,7 @@ if (hasBench()) {
 } else {
   // Another tab may describe a bench while this page is open.
   addEventListener('storage', ({ key }) => {
-    if (key === 'bench') showBench();
+    if (key === 'bench' || key === 'table-reel') showBench();
   });
 }
 

@@ -12,6 +12,7 @@ import type { Plan } from '../../../src/ui/gathered/plan.ts';
 import { PLANS } from '../../../src/ui/gathered/plans.ts';
 import {
   chosenFromQuery,
+  gatheredAddressFault,
   fieldsFromQuery,
   sheetAddress,
 } from '../../../src/ui/gathered/sheet-address.ts';
@@ -263,6 +264,10 @@ describe('what the customer is shown', () => {
     expect(open.searchParams.has('handlingSeconds')).toBe(false);
     expect([...chosenFromQuery(customerSheet, open.search)]).toEqual(['price']);
     expect([...chosenFromQuery(customerSheet, '?shown=__proto__,found,nonsense')]).toEqual([]);
+    expect(gatheredAddressFault(customerSheet, open.search)).toBeUndefined();
+    expect(gatheredAddressFault(customerSheet, '?shown=price,found&reels=3')).toMatch(
+      /“reels”, “found” from the link and left them out/u,
+    );
   });
 });
 

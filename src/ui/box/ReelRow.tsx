@@ -1,0 +1,124 @@
+import { Component, type ComponentChildren } from 'preact';
+import type { Reel } from '../../worksheets/box/job.ts';
+import {
+  COUNTER_FIELDS,
+  REEL_FIELDS,
+  tidyReelText,
+  type CounterField,
+} from '../../worksheets/box/reel-fields.ts';
+import { fieldMessage, judgedReel } from '../../worksheets/box/reel-reading.ts';
+import { STATE_WORDS } from '../../worksheets/box/reel-way.ts';
+
+/** What a row tells the table; the same functions for every row, so that a row is drawn only when it changes. */
+export interface RowCalls {
+  readonly onText: (reel: string, field: CounterField, text: string) => void;
+  readonly onOpen: (reel: string) => void;
+  readonly onTable: (reel: string) => void;
+}
+
+interface Props {
+  readonly reel: Reel;
+  readonly row: number;
+  readonly isOpen: boolean;
+  readonly isOnTable: boolean;
+  /** Why it does not go on the projector of the bench. */
+  readonly refusal: string | undefined;
+  readonly calls: RowCalls;
+}
+
+const SHORT_VERDICT = {
+  run: 'may run',
+  'run-slowly': 'slowly',
+  'not-yet': 'not yet',
+  'not-here': 'not here',
+  'do-not-open': 'do not open',
+} as const;
+
+/** One reel as a line of fields. Five hundred of them stay quick: only the line that changes is drawn. */
+export class ReelRow extends Component<Props> {
+  override shouldComponentUpdate(next: Props): boolean {
+    const now = this.props;
+    return (
+      next.reel !== now.reel ||
+      next.row !== now.row ||
+      next.isOpen !== now.isOpen ||
+      next.isOnTable !== now.isOnTable ||
+      next.refusal !== now.refusal
+    );
+  }
+
+  override render({ reel, row, isOpen, isOnTable, refusal, calls }: Props): ComponentChildren {
+    const { verdict } = judgedReel(reel).triage;
+    const name = reel.texts.number ?? '';
+    const messages = COUNTER_FIELDS.flatMap((field) => {
+      const message = fieldMessage(REEL_FIELDS[field], reel.texts[field] ?? '');
+      return message === undefined ? [] : [[field, message] as const];
+    });
+    const wrong = new Set<string>(messages.map(([field]) => field));
+    const said = [...messages.map(([, message]) => message), ...((refusal ?? '') ? [refusal] : [])];
+    return (
+      <>
+        <tr class={isOnTable ? 'reel-on-table' : undefined} data-reel={reel.id}>
+          {COUNTER_FIELDS.map((field, column) => (
+            <td key={field} class={`reel-${field}`}>
+              <input
+                type="text"
+                autocomplete="off"
+                spellcheck={false}
+                aria-label={`${REEL_FIELDS[field].label}, row ${row + 1}`}
+                aria-invalid={wrong.has(field)}
+                data-row={row}
+                data-column={column}
+                value={reel.texts[field] ?? ''}
+                onInput={(event) => {
+                  calls.onText(reel.id, field, event.currentTarget.value);
+                }}
+                onChange={(event) => {
+                  calls.onText(reel.id, field, tidyReelText(field, event.currentTarget.value));
+                }}
+              />
+            </td>
+          ))}
+          <td
+            class={`reel-verdict ${verdict === 'run' ? '' : verdict === 'run-slowly' ? 'answer-care' : 'answer-stop'}`}
+          >
+            {SHORT_VERDICT[verdict]}
+          </td>
+          <td class="reel-state">{STATE_WORDS[reel.state]}</td>
+          <td class="reel-buttons">
+            <button
+              type="button"
+              aria-pressed={isOpen}
+              onClick={() => {
+                calls.onOpen(reel.id);
+              }}
+            >
+              Open<span class="visually-hidden"> reel {name}</span>
+            </button>
+            <button
+              type="button"
+              aria-pressed={isOnTable}
+              onClick={() => {
+                calls.onTable(reel.id);
+              }}
+            >
+              {isOnTable ? 'On the table' : 'Put on the table'}
+              <span class="visually-hidden"> (reel {name})</span>
+            </button>
+          </td>
+        </tr>
+        {said.length > 0 && (
+          <tr class="reel-said">
+            <td colSpan={COUNTER_FIELDS.length + 3}>
+              {said.map((words) => (
+                <p key={words} class="answer-stop">
+                  ✕ {words}
+                </p>
+              ))}
+            </td>
+          </tr>
+        )}
+      </>
+    );
+  }
+}
