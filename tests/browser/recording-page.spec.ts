@@ -54,7 +54,7 @@ test.describe('a recording of the empty gate', () => {
     page.on('request', (request) => loaded.push(request.url()));
     await page.goto(GATE);
     await page.waitForLoadState('load');
-    const before = loaded.filter((url) => /recording|worker|mediabunny/u.test(url));
+    const before = loaded.filter((url) => /recording\S*\.(?:js|mp4)|worker|mediabunny/u.test(url));
     expect(before).toEqual([]);
 
     const sheet = await readDemo(page, GATE);

@@ -29,7 +29,7 @@ const pathOf = ({ fileName }: Truth): string =>
   join(projectFolder, 'src/public/recordings', fileName);
 
 const rounded = (_: string, value: unknown): unknown =>
-  typeof value === 'number' ? Number(value.toPrecision(6)) : value;
+  typeof value === 'number' ? Number(Number(value.toPrecision(8)).toPrecision(6)) : value;
 
 describe('the demo recordings', () => {
   it('weigh less than 400 kB together', () => {
