@@ -33,6 +33,12 @@ const SCRIPTS = [
   { name: 'form', test: FORM, minShareCount: SHARED_BY },
   // The dimensions of the films, which sheets of every part of the job ask for.
   { name: 'gauges', test: /\/src\/core\/reel\/gauges/u, minShareCount: SHARED_BY },
+  // The camera's lens, which sheets of gate and file ask for.
+  {
+    name: 'lens',
+    test: /\/src\/(?:worksheets\/gate\/lens-inputs|core\/gate\/lens)\.ts/u,
+    minShareCount: SHARED_BY,
+  },
   ...['reel', 'file', 'gate', 'customer'].map((room) => ({
     name: room,
     test: (id) => inRoom(room).test(id) && !CORNERS.some(({ test }) => test.test(id)),

@@ -60,7 +60,7 @@ export const worksheet = defineWorksheet({
   id: 'reel-script',
   title: 'One script for the reel',
   question: 'How do I run the whole chain of one reel, from recording to copy to watch, in one go?',
-  chapter: 'file/files',
+  chapter: 'file/one-script',
   inputs,
   model:
     'The script is put together from the same commands that the other sheets print, with the numbers of this reel. Before it works it asks the recording for its rate, its range, its length, fields and uneven pictures, and stops where the answers are not those of the reel. It counts the pictures of the master, but it cannot see whether the right ones were picked: that rests on the keep list, and on your eyes. A fault after the first minute of a recording is only found if it changes the number of pictures or the mean rate.',
