@@ -14,12 +14,20 @@ const UNIT_SIZES: Readonly<Record<string, number>> = {
   cm: 1e-2,
   µm: 1e-6,
   'mm²': 1e-6,
+  'W/mm²': 1e6,
+  'J/mm³': 1e9,
+  K: 1,
+  N: 1,
+  'N·mm': 1e-3,
+  lx: 1,
+  dB: 1,
   ft: 0.3048,
   in: 0.0254,
   'mm/s': 1e-3,
   '%': 0.01,
   ppm: 1e-6,
   '°': 1,
+  '′': 1 / 60,
   D: 1,
   stop: 1,
   stops: 1,
@@ -190,7 +198,10 @@ function readSide(
       continue;
     }
     const rest = text.slice(place);
-    const sign = /^(?:[-+()^]|×|÷|²|√\(|π|log2\(|±|⌈|⌉|½|¼|\|| |[A-Z](?![\p{L}]))/u.exec(rest)?.[0];
+    const sign =
+      /^(?:[-+()^]|×|÷|²|√\(|π|log2\(|log10\(|a?tan\(|±|⌈|⌉|½|¼|\|| |[A-Z](?![\p{L}]))/u.exec(
+        rest,
+      )?.[0];
     if (sign !== undefined) {
       formula += signText(sign, formula);
       place += sign.length;
@@ -217,7 +228,7 @@ function openingOf(formula: string): number {
     if (formula[place] === ')') depth += 1;
     if (formula[place] === '(') depth -= 1;
     if (depth === 0 && formula[place] === '(') {
-      return place - /[a-z0-9]*$/u.exec(formula.slice(0, place))![0].length;
+      return place - /[A-Za-z0-9]*$/u.exec(formula.slice(0, place))![0].length;
     }
   }
   return 0;
@@ -228,6 +239,8 @@ const SIGNS: Readonly<Record<string, string>> = {
   '÷': '/',
   '²': '^2',
   '√(': 'sqrt(',
+  'tan(': 'tanDegrees(',
+  'atan(': 'atanDegrees(',
   π: 'pi',
   '±': '',
   '⌈': 'ceil(',
@@ -242,6 +255,12 @@ function signText(sign: string, formula: string): string {
   return SIGNS[sign] ?? sign;
 }
 
+/** Functions of angles as they are printed, in degrees. */
+const IN_DEGREES = {
+  tanDegrees: (angle: number): number => Math.tan((angle * Math.PI) / 180),
+  atanDegrees: (ratio: number): number => (Math.atan(ratio) * 180) / Math.PI,
+};
+
 /** The least and the most that a formula can give with its numbers anywhere in their ranges. */
 function rangeOf(
   formula: string,
@@ -254,9 +273,10 @@ function rangeOf(
   const code = compile(formula);
   const results: number[] = [];
   for (let corner = 0; corner < 2 ** open.length; corner += 1) {
-    const scope: Record<string, number> = Object.fromEntries(
-      all.map(([key, { low }]) => [key, low]),
-    );
+    const scope: Record<string, unknown> = {
+      ...IN_DEGREES,
+      ...Object.fromEntries(all.map(([key, { low }]) => [key, low])),
+    };
     open.forEach(([key, { high }], bit) => {
       if ((corner >> bit) & 1) scope[key] = high;
     });
@@ -279,7 +299,7 @@ const mapRange = ({ low, high }: Range, map: (value: number) => number): Range =
 
 /** A limit behind a sum, with its number as printed. */
 const LIMITS =
-  /, at least (?<least>[\d.]+)(?: and at most (?<most>[\d.]+))?$|, at most (?<top>[\d.]+)$/u;
+  /, at least (?<least>-?[\d.]+)(?: and at most (?<most>[\d.]+))?$|, at most (?<top>[\d.]+)$/u;
 
 function limitRange(text: string): ((range: Range) => Range) | undefined {
   const found = LIMITS.exec(text)?.groups;

@@ -6,13 +6,14 @@ import { readExamples } from '../content/read-content.ts';
 import { SumReader, type IsExact } from '../tools/printed-sums.ts';
 import { knownEntries, seededChance, seedOf } from './random-entries.ts';
 
-const ROUNDS = 60;
+const ROUNDS = 120;
 
 /** Lines of a working that are no sums, by worksheet, each with the reason; nothing else may be left unread. */
 const NO_SUMS: Readonly<Record<string, readonly (readonly [RegExp, string])[]>> = {
   'acid-level': [[/^(?:level|between) .* → level /u, 'a colour read as a level of the table']],
   'condition-triage': [[/→ /u, 'findings and the verdict they lead to']],
   'customer-options': [[/ → .* to /u, 'a range by experience, which its words give in per cent']],
+  'film-light': [[/^standing in /u, 'from the curve of warming, in words']],
   'film-length': [[/^[\d.]+ mm$/u, 'the frame step, looked up']],
   'flash-match': [
     [/^T = .*, dark for /u, 'two times side by side'],
@@ -21,6 +22,9 @@ const NO_SUMS: Readonly<Record<string, readonly (readonly [RegExp, string])[]>> 
     [/^no match to hold$/u, 'the exposure leaves a ripple, so there is nothing to wander from'],
   ],
   'gauge-finder': [[/, allowed .* to /u, 'a measurement beside its range']],
+  'head-losses': [
+    [/^20 log10\(sin x ÷ x\)/u, 'it swings too fast with x for a printed x to tell it'],
+  ],
   'keep-list': [
     [/^kept: |^\d+ ties?$/u, 'counts'],
     [/^room /u, 'from the window, which the sheet of whole frames works out'],
@@ -28,6 +32,7 @@ const NO_SUMS: Readonly<Record<string, readonly (readonly [RegExp, string])[]>> 
     [/ of [\d ]+ film frames$/u, 'counted frame by frame'],
   ],
   'lamp-flicker': [[/^(?:shutter .*, lamp )?[\d.]+ %$/u, 'found by simulation of the light']],
+  'lens-place': [[/^[\d.]+ mm$/u, 'a width, looked up or typed']],
   'lens-setup': [[/^[\d.]+ mm$/u, 'a width, looked up or typed']],
   'light-stops': [[/^on the lens /u, 'the nearest step of the lens']],
   'match-finder': [
@@ -37,6 +42,7 @@ const NO_SUMS: Readonly<Record<string, readonly (readonly [RegExp, string])[]>> 
   'media-count': [[/→ less than one$/u, 'in words']],
   'picture-crop': [[/ mm × .* mm$|, from .* px and .* px$/u, 'a width and a height']],
   'picture-way': [[/^[a-z ,→]+$/u, 'ways round, in words']],
+  'printed-hum': [[/^no multiple /u, 'in words']],
   'reel-length': [[/^[\d.]+ mm$| to /u, 'a thickness, looked up or typed; a range']],
   'repeat-pattern': [[/^(?:always \d+|\d+ or \d+)$/u, 'the two whole numbers about a ratio']],
   sampling: [[/^[\d.]+ mm$/u, 'a width, looked up or typed']],

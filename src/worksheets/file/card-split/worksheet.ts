@@ -1,5 +1,5 @@
 import { SPLIT_BYTES, splitRecording } from '../../../core/file/card-split.ts';
-import { formatBytes, formatDuration, formatNumber } from '../../../quantity/format.ts';
+import { formatDuration, formatNumber } from '../../../quantity/format.ts';
 import { bytes, duration, quantity } from '../../machine/answers.ts';
 import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import type { InputSpecs, Outcome } from '../../machine/types.ts';
@@ -86,7 +86,7 @@ export const worksheet = defineWorksheet({
       },
     };
   },
-  working({ bytes: size, files }, told, values) {
+  working({ files }, told, values) {
     return [
       {
         words: 'Bytes of one file by the rate in bytes.',
@@ -94,9 +94,12 @@ export const worksheet = defineWorksheet({
       },
       {
         words: 'Length of the run by that, begun files counted whole.',
-        sum: `${formatDuration(values.runSeconds)} ÷ ${told('fileSeconds')}: ${formatNumber(files, 6)}`,
+        sum: `${formatDuration(values.runSeconds)} ÷ ${told('fileSeconds')}, rounded up = ${formatNumber(files, 6)}`,
       },
-      { words: 'Rate times time.', sum: formatBytes(size) },
+      {
+        words: 'Rate times time, in bytes of eight bits.',
+        sum: `${formatNumber(values.bitsPerSecond)} Mbit/s × ${formatDuration(values.runSeconds)} ÷ 8 = ${told('bytes')}`,
+      },
     ];
   },
   cautions: [

@@ -1,4 +1,4 @@
-import { dyeRestoring, type Channels } from '../../../core/file/colour-balance.ts';
+import { codeDensity, dyeRestoring, type Channels } from '../../../core/file/colour-balance.ts';
 import { colourFilter } from '../../../core/file/colour-commands.ts';
 import { FILE_NAMES } from '../../../core/file/file-names.ts';
 import { lookCommand } from '../../../core/file/recording-commands.ts';
@@ -50,6 +50,8 @@ function findRestoring(values: ValuesOf<typeof inputs>) {
   const restoring = dyeRestoring(white, black, values.gamma);
   const spreads = NAMES.map((name) => 255 * (white[name] - black[name]));
   return {
+    white,
+    black,
     restoring,
     smallestSpread: Math.min(...spreads),
     largestContrast: Math.max(...NAMES.map((name) => restoring[name].contrast)),
@@ -138,20 +140,32 @@ export const worksheet = defineWorksheet({
         : {}),
     };
   },
-  working(_, told, values) {
-    const number = (value: number): string => formatNumber(value);
+  working({ white, black, restoring }, told, values) {
+    const gamma = formatNumber(values.gamma);
+    const density = (codes: Channels, name: keyof Channels): string =>
+      formatNumber(codeDensity(codes[name], values.gamma), 4);
+    const densitySum = (codes: Channels, name: keyof Channels): string =>
+      `−${gamma} × log10(${formatNumber(255 * codes[name])} ÷ 255) = ${density(codes, name)}`;
+    const range = (name: keyof Channels): string =>
+      `(${density(black, name)} − ${density(white, name)})`;
+    const best = NAMES.find((name) => restoring[name].contrast === 1) ?? 'red';
     return [
       {
-        words: 'Density of a code, clear and black; here red.',
-        sum: `−${number(values.gamma)} × log10(${number(values.whiteRed)} ÷ 255); −${number(values.gamma)} × log10(${number(values.blackRed)} ÷ 255)`,
+        words: 'Density of a code, clear and black: red, then green, then blue.',
+        sum: NAMES.flatMap((name) => [densitySum(white, name), densitySum(black, name)]).join('; '),
       },
       {
         words: 'Longest range of the three by the range of each is its factor.',
-        sum: `${told('redContrast')}; ${told('greenContrast')}; ${told('blueContrast')}`,
+        sum: NAMES.map(
+          (name) => `${range(best)} ÷ ${range(name)} = ${told(`${name}Contrast`)}`,
+        ).join('; '),
       },
       {
         words: 'What then brings the clear part to that of the best channel is the offset.',
-        sum: `${told('redOffset')}; ${told('greenOffset')}; ${told('blueOffset')}`,
+        sum: NAMES.map(
+          (name) =>
+            `${density(white, best)} − ${formatNumber(restoring[name].contrast, 4)} × ${density(white, name)} = ${told(`${name}Offset`)}`,
+        ).join('; '),
       },
     ];
   },

@@ -89,7 +89,7 @@ export const worksheet = defineWorksheet({
     totalDecibels: 'Both together',
     azimuthDecibels: 'From the slant of the head',
     spacingDecibels: 'From dirt',
-    nullHz: 'First tone that is not heard at all',
+    silentHz: 'First tone that is not heard at all',
     wavelengthMillimetres: 'One wave on the film',
   },
   find({ track, filmFps, frequencyHz, angleMinutes, spacingMillimetres }) {
@@ -97,6 +97,7 @@ export const worksheet = defineWorksheet({
     const wave = wavelengthMillimetres(gauge, filmFps, frequencyHz);
     return {
       widthMillimetres,
+      isMagnetic,
       wave,
       azimuth: azimuthDecibels(widthMillimetres, wave, angleMinutes),
       spacing: isMagnetic ? spacingDecibels(spacingMillimetres, wave) : 0,
@@ -117,25 +118,31 @@ export const worksheet = defineWorksheet({
         spacingDecibels: quantity(spacing, 'dB', 2),
         ...(silentHz === undefined
           ? {}
-          : { nullHz: quantity(silentHz / 1000, 'kHz', 3, { note: 'By the slant alone.' }) }),
+          : { silentHz: quantity(silentHz / 1000, 'kHz', 3, { note: 'By the slant alone.' }) }),
         wavelengthMillimetres: quantity(wave, 'mm'),
       },
     };
   },
-  working({ widthMillimetres, wave }, told, values) {
+  working({ widthMillimetres, isMagnetic, wave }, told, values) {
+    const slant =
+      (Math.PI * widthMillimetres * Math.tan((values.angleMinutes * Math.PI) / 10_800)) / wave;
     return [
       {
         words: 'Speed of the film by the tone is the wave on the film.',
         sum: `${formatQuantity(wave * values.frequencyHz, 'mmPerSecond')} ÷ ${formatNumber(values.frequencyHz)} = ${told('wavelengthMillimetres')}`,
       },
       {
-        words: 'Slant, as a share of the wave over the width of the track.',
-        sum: `π × ${formatQuantity(widthMillimetres, 'mm')} × tan(${formatNumber(values.angleMinutes)}′) ÷ ${told('wavelengthMillimetres')} gives ${told('azimuthDecibels')}`,
+        words: 'Slant, as a share of the wave over the width of the track, and its level.',
+        sum: `x = π × ${formatQuantity(widthMillimetres, 'mm')} × tan(${formatNumber(values.angleMinutes)}′) ÷ ${told('wavelengthMillimetres')} = ${formatNumber(slant)}; 20 log10(sin x ÷ x), at least −60 dB: ${told('azimuthDecibels')}`,
       },
-      {
-        words: 'Distance by wavelength, times 54.6.',
-        sum: `54.6 × ${formatQuantity(values.spacingMillimetres * 1000, 'um')} ÷ ${formatQuantity(wave * 1000, 'um')} gives ${told('spacingDecibels')}`,
-      },
+      ...(isMagnetic
+        ? [
+            {
+              words: 'Distance by wavelength, times 54.6, is what dirt takes.',
+              sum: `−54.6 × ${formatQuantity(values.spacingMillimetres * 1000, 'um')} ÷ ${formatQuantity(wave * 1000, 'um')}, at least −60 = ${told('spacingDecibels')}`,
+            },
+          ]
+        : []),
     ];
   },
   cautions: [

@@ -122,6 +122,8 @@ export const worksheet = defineWorksheet({
     };
   },
   working({ mains, readings }, told, { heardHz, filmFps }) {
+    const other = (laid: number): string =>
+      `${formatNumber(mains)} × ${formatNumber(filmFps)} ÷ ${laid}`;
     return [
       {
         words:
@@ -138,7 +140,7 @@ export const worksheet = defineWorksheet({
       },
       {
         words: 'The other way round, for 18 and 24.',
-        sum: `${told('atEighteenHz')}; ${told('atTwentyFourHz')}`,
+        sum: `${other(18)} = ${told('atEighteenHz')}; ${other(24)} = ${told('atTwentyFourHz')}`,
       },
     ];
   },

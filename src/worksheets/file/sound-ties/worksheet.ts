@@ -73,7 +73,15 @@ export const worksheet = defineWorksheet({
     const seen = ties.map(({ pictureSeconds }) => pictureSeconds);
     const soundLength = Math.max(...heard) - Math.min(...heard);
     const pictureLength = Math.max(...seen) - Math.min(...seen);
-    return { ...tied, soundLength, pictureLength, readingFps: 1 / soundLength };
+    const [first, between] = ties.toSorted((a, b) => a.pictureSeconds - b.pictureSeconds);
+    return {
+      ...tied,
+      middleHeard: (between?.soundSeconds ?? 0) - (first?.soundSeconds ?? 0),
+      middleSeen: (between?.pictureSeconds ?? 0) - (first?.pictureSeconds ?? 0),
+      soundLength,
+      pictureLength,
+      readingFps: 1 / soundLength,
+    };
   },
   outcome({ takenFps, middleOffFrames, startSeconds, readingFps }) {
     return {
@@ -93,15 +101,16 @@ export const worksheet = defineWorksheet({
       },
     };
   },
-  working({ soundLength, pictureLength }, told, values) {
+  working({ soundLength, pictureLength, middleHeard, middleSeen, middleOffFrames }, told, values) {
     return [
       {
         words: 'Native rate times the time seen, by the time heard, between the outer two.',
         sum: `${formatNumber(values.nativeFps, 5)} × ${formatNumber(pictureLength, 6)} ÷ ${formatNumber(soundLength, 6)} = ${told('takenFps')}`,
       },
       {
-        words: 'The middle, laid by that ratio, against where it is seen.',
-        sum: told('middleOffFrames'),
+        words:
+          'The middle, laid by that ratio, against where it is seen, both from the first; in frames.',
+        sum: `(${formatNumber(middleHeard, 6)} × ${formatNumber(pictureLength, 6)} ÷ ${formatNumber(soundLength, 6)} − ${formatNumber(middleSeen, 6)}) × ${formatNumber(values.nativeFps, 5)} = ${formatNumber(middleOffFrames, 2)}`,
       },
     ];
   },

@@ -37,7 +37,15 @@ export function wholeFramesWorking(
           sum: `c = (${formatNumber(pulldownBladeDegrees ?? (360 - 3.6 * openPercent) / flashesPerFrame, 4)}° − ${formatNumber(wipe, 4)}°) ÷ 360° ÷ ${formatQuantity(filmFps, 'fps', 5)} = ${ms(closed)} ms`,
         },
     windowStep({ filmFps, exposureSeconds, readoutSeconds }, closed, window, found.longestDark),
-    ...smallestRateStep(window, told('smallestCameraFps')),
+    ...(window === undefined || settings.readoutSeconds !== undefined
+      ? smallestRateStep(window, told('smallestCameraFps'))
+      : [
+          {
+            words:
+              'A readout that was not measured counts as one camera frame of whatever rate, so two camera frames must fit into P + c − T.',
+            sum: `2 ÷ (${ms(1 / filmFps)} + ${ms(closed)} − ${ms(exposureSeconds)}) ms: ${told('smallestCameraFps')}`,
+          },
+        ]),
     {
       words:
         'What the film frame and its dark leave after the exposure and one camera frame is the longest readout; it is never longer than a camera frame.',

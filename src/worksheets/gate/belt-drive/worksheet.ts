@@ -121,8 +121,10 @@ export const worksheet = defineWorksheet({
       },
     };
   },
-  working({ pitch, driven }, told, values) {
+  working({ pitch, newPitch, driven }, told, values) {
     const rates = `${formatNumber(values.toFps, 4)} ÷ ${formatNumber(values.fromFps, 4)}`;
+    const [large, small] = [formatNumber(driven, 4), formatNumber(newPitch, 4)];
+    const centre = formatNumber(values.centreMillimetres, 4);
     return [
       {
         words: 'Both pulleys, in the middle of the belt.',
@@ -134,11 +136,11 @@ export const worksheet = defineWorksheet({
       },
       {
         words: 'Less the belt that lies in it.',
-        sum: `${told('newPitchMillimetres')} − ${formatNumber(values.beltMillimetres)} = ${told('newGrooveMillimetres')}`,
+        sum: `${told('newPitchMillimetres')} − ${formatQuantity(values.beltMillimetres, 'mm')} = ${told('newGrooveMillimetres')}`,
       },
       {
         words: 'Belt: twice the distance, half of both circles, and a little for the slope.',
-        sum: told('beltMillimetres'),
+        sum: `2 × ${centre} + π × (${large} + ${small}) ÷ 2 + (${large} − ${small})² ÷ (4 × ${centre}) = ${told('beltMillimetres')}`,
       },
     ];
   },

@@ -151,16 +151,17 @@ export const worksheet = defineWorksheet({
         sum: `78 ÷ (${formatNumber(values.sensitivity)} × ${formatNumber(values.exposureSeconds)} × ${formatNumber(values.openPercent / 100)}) × 4 × ${formatNumber(effective)}² ÷ 0.9 = ${formatNumber(Number(needed.toPrecision(3)))} lx`,
       },
       {
-        words: 'What is too much, in doublings.',
-        sum: `log2(${formatNumber(lamp)} ÷ ${formatNumber(Number(needed.toPrecision(3)))}) = ${told('surplusStops')}`,
+        words: 'What is too much, in doublings; both in thousands of lux.',
+        sum: `log2(${formatNumber(lamp / 1000)} ÷ ${formatNumber(needed / 1000)}) = ${told('surplusStops')}`,
       },
       {
         words: 'Heat in the open gate, and its mean over the turning shutter.',
         sum: `${told('openWatts')} × ${formatNumber(values.openPercent / 100)} = ${told('meanWatts')}`,
       },
       {
-        words: 'Spread evenly, one frame long, through 0.152 mm of film.',
-        sum: `${formatQuantity(meanWatts, 'wattsPerMm2', 2)} for ${formatQuantity(1 / values.filmFps, 's')} = ${told('evenKelvin')}; standing in ${formatQuantity(openWatts, 'wattsPerMm2', 2)}: ${told('standing')}`,
+        words:
+          'Spread evenly, one frame long, through 0.152 mm of film that takes 0.00195 J/mm³ for each kelvin.',
+        sum: `${formatQuantity(meanWatts, 'wattsPerMm2', 2)} × ${formatQuantity(1 / values.filmFps, 's')} ÷ (0.152 mm × 0.00195 J/mm³) = ${told('evenKelvin')}; standing in ${formatQuantity(openWatts, 'wattsPerMm2', 2)}: ${told('standing')}`,
       },
     ];
   },

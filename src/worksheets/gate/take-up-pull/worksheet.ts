@@ -169,8 +169,9 @@ export const worksheet = defineWorksheet({
         sum: `${newtons(limits.leastNewtons)} × ${formatNumber(values.fullDiameterMillimetres / 2)} mm = ${told('torqueNewtonMillimetres')}`,
       },
       {
-        words: 'The same torque on the radius of the hub.',
-        sum: `${told('torqueNewtonMillimetres')} ÷ ${formatNumber(values.hubDiameterMillimetres / 2)} mm = ${told('hubNewtons')}, at most ${told('mostNewtons')}`,
+        words:
+          'The same torque on the radius of the hub is its pull there, to compare with the most.',
+        sum: `${told('torqueNewtonMillimetres')} ÷ ${formatNumber(values.hubDiameterMillimetres / 2)} mm = ${told('hubNewtons')}`,
       },
     ];
   },

@@ -160,11 +160,11 @@ export const worksheet = defineWorksheet({
       },
       {
         words: 'What is left of the rim, at each side.',
-        sum: `(${formatNumber(values.flangeDiameterMillimetres)} − ${told('mostMillimetres')}) ÷ 2 = ${told('roomMillimetres')}`,
+        sum: `(${formatQuantity(values.flangeDiameterMillimetres, 'mm')} − ${told('mostMillimetres')}) ÷ 2 = ${told('roomMillimetres')}`,
       },
       {
         words: 'Turns, with the likely thickness.',
-        sum: `(${told('likelyMillimetres')} − ${hub}) ÷ (2 × ${formatNumber(likely, 4)}) = ${told('turns')}`,
+        sum: `(${told('likelyMillimetres')} − ${hub} mm) ÷ (2 × ${formatQuantity(likely, 'mm', 4)}) = ${told('turns')}`,
       },
     ];
   },
