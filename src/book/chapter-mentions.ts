@@ -10,11 +10,6 @@ const mentioned = (body: string, component: string): readonly string[] => [
   ),
 ];
 
-/** Ids of the worksheets that stand in a chapter's text, in order. */
-export function worksheetsIn(body: string): readonly string[] {
-  return mentioned(body, 'Worksheet');
-}
-
 /** Ids of the sources that a chapter's text cites, in order. */
 export function sourcesIn(body: string): readonly string[] {
   return mentioned(body, 'Source');

@@ -14,7 +14,7 @@ const CORNERS = [
   // The box judges its reels as the triage does.
   {
     name: 'triage',
-    test: /\/src\/(?:core\/reel\/(?:condition-triage|triage-|reel-findings|nitrate-)|worksheets\/reel\/condition-triage\/)/u,
+    test: /\/src\/(?:core\/reel\/(?:condition-triage|triage-|reel-findings|nitrate-)|worksheets\/reel\/condition-triage\/(?!worksheet))/u,
   },
   // Labels and help of the whole bench: for the pages of bench and box alone.
   { name: 'own-bench', test: /\/src\/worksheets\/(?:machine\/bench-table|bench\/)/u },

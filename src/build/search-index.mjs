@@ -9,7 +9,7 @@ const NOT_CHAPTER_TEXT =
 /** Letters of a section's text that are shown under its heading. */
 const SHOWN = 100;
 /** The same in the file for the first answer; the rest follows in a moment. */
-const SHOWN_AT_FIRST = 40;
+const SHOWN_AT_FIRST = 24;
 /** Headings that nearly every chapter has, and which tell none of them apart. */
 const EVERY_CHAPTER = new Set(['Worked examples', 'Common mistakes']);
 /** Kinds of record that the first answer does without. */

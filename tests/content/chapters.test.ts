@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { worksheets } from '../../src/worksheets/registry.ts';
-import { sourcesIn, worksheetsIn } from '../../src/book/chapter-mentions.ts';
+import { sourcesIn } from '../../src/book/chapter-mentions.ts';
 import { componentUses } from './mdx-blocks.ts';
 import {
   chapterId,
@@ -115,6 +115,11 @@ describe.each(chapters)('chapter $id', ({ body }) => {
     });
   });
 });
+
+/** Ids of the worksheets in a text, read by the test itself. */
+const worksheetsIn = (body: string): readonly string[] => [
+  ...new Set([...body.matchAll(/<Worksheet id="([\w-]+)"/gu)].map(([, id = '']) => id)),
+];
 
 describe('what a chapter mentions', () => {
   it('is taken from its text, each id once, and not from code', () => {

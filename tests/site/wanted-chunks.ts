@@ -40,6 +40,7 @@ const PARTS: Readonly<Record<string, string>> = {
   'fill-cards': 'nothing-before-a-bench-is-kept',
   // Answers are taken back only where a reel of the box lies on the table.
   TakeBack: 'nothing-before-a-reel-lies-on-the-table',
+  'page-box': 'nothing-before-a-reel-lies-on-the-table',
   'hydrate-search': '[data-search]',
 };
 

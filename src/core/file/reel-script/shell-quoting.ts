@@ -34,7 +34,13 @@ export function powershellQuoted(text: string): string {
   return `'${text.replaceAll(POWERSHELL_QUOTES, '$&$&')}'`;
 }
 
-/** A text on one line, for a comment: a line break in it would end the comment. */
+/**
+ * A text on one line, for a comment: a line break in it would end the comment.
+ *
+ * @param text  any text
+ * @returns the text with single spaces, and without signs that are not seen
+ * @example commentText('Regatta\n  1962 ') // 'Regatta 1962'
+ */
 export function commentText(text: string): string {
   return text
     .replaceAll(/[\p{Cc}\p{Zl}\p{Zp}\s]+/gu, ' ')
@@ -47,6 +53,7 @@ export function commentText(text: string): string {
  * signs.
  *
  * @throws {OutOfRangeError} names the argument
+ * @example requireFileName('recordingName', 'reel 7.mov') // 'reel 7.mov'
  */
 export function requireFileName(argument: string, name: string): string {
   if (name.trim() === '' || /[\p{Cc}\p{Zl}\p{Zp}]/u.test(name)) {

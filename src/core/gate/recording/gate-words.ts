@@ -96,15 +96,6 @@ export const REFUSAL_WORDS: Readonly<Record<GateRefusalReason, RefusalWords>> = 
   },
 };
 
-/** What the advice is for, by what the search for a setting came to. */
-export const ADVICE_WORDS = {
-  works: 'Set this, and the light is even and every film frame is sure of a whole camera frame.',
-  'needs-readout': 'This needs a camera that reads its rows faster.',
-  'leaves-ripple':
-    'These blades leave a ripple at any exposure time; this setting leaves the least.',
-  none: 'No usual setting gives even light and whole frames with this shutter.',
-} as const;
-
 /** What to say of an exposure of one whole film frame, the only one that unequal blades leave even. */
 export const WHOLE_FILM_FRAME_WORDS =
   'Only an exposure of one whole film frame is even behind these blades, but then camera frames blend two film frames: use it to prove the cause, not to copy film.';
