@@ -152,13 +152,22 @@ function polyesterContradiction(findings: ReelFindings): TriageRule | undefined 
   };
 }
 
+/** Mending is left to whoever will run the film. */
+const MENDING: ReadonlySet<TriageStepId> = new Set(['mend-perforations', 'remake-splices']);
+
 /** Steps of the rules, each once, in the order of the bench; the stripe is looked for on the way. */
-function stepsOf(rules: readonly TriageRule[], { stripe }: ReelFindings): readonly TriageStep[] {
+function stepsOf(
+  rules: readonly TriageRule[],
+  { stripe }: ReelFindings,
+  verdict: TriageVerdict,
+): readonly TriageStep[] {
   const wanted = new Set<TriageStepId>(
     rules.flatMap(({ step }) => (step === undefined ? [] : [step])),
   );
   if (wanted.size > 0 && stripe === 'not-noted') wanted.add('stripe');
-  return TRIAGE_STEPS.filter(({ id }) => wanted.has(id));
+  return TRIAGE_STEPS.filter(
+    ({ id }) => wanted.has(id) && (verdict !== 'not-here' || !MENDING.has(id)),
+  );
 }
 
 /**
@@ -208,7 +217,7 @@ export function triageReel(findings: ReelFindings): Triage {
     verdict,
     isNitrateSuspected: nitrate.length > 0,
     reasons,
-    steps: verdict === 'do-not-open' ? [] : stepsOf(rules, findings),
+    steps: verdict === 'do-not-open' ? [] : stepsOf(rules, findings, verdict),
     notLookedAt: pointsNotLookedAt(findings),
   };
 }

@@ -405,3 +405,17 @@ describe('the rule on one sheet', () => {
     ]);
   });
 });
+
+describe('a reel that another workshop must run', () => {
+  test('is not mended here: that is for whoever runs it', () => {
+    const { verdict, steps } = triageReel({
+      ...SOUND,
+      shrinkagePercent: 0.9,
+      perforations: 'few',
+      splices: 'doubtful',
+    });
+    expect(verdict).toBe('not-here');
+    expect(steps.map(({ id }) => id)).not.toContain('mend-perforations');
+    expect(steps.map(({ id }) => id)).not.toContain('remake-splices');
+  });
+});
