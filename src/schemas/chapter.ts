@@ -11,9 +11,6 @@ export const chapterSchema = z.strictObject({
   question: z.string().endsWith('?'),
   /** The chapter in three lines. */
   inShort: z.array(z.string().min(1)).length(3),
-  /** Not read: what a chapter shows and cites is taken from its text. Older chapters still list it. */
-  worksheets: z.array(z.string()).optional(),
-  sources: z.array(z.string()).optional(),
   /** Words a reader might search for that the text does not use, for instance `double image`. */
   keywords: z.array(z.string()),
   /** One sentence for search results; the question serves where it is left out. */
