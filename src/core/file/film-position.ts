@@ -48,9 +48,9 @@ const PIECE_SECONDS = 0.5;
 /** The rate is looked for this far from the bench's, and then this far from what was found. */
 const RATE_REACHES = { first: 0.06, then: 0.035 };
 /** With hardly more camera frames than film frames, blends and motion look alike. */
-const MOST_PACE = 0.9;
+const MOST_PACE = 0.985;
 /** Exposure, in dark times of the widest blade, below which brightness swings hide the film's move. */
-const LEAST_EXPOSURE = 1.05;
+const LEAST_EXPOSURE = 0.2;
 const MOST_DOUBTED = 0.3;
 const SHORTEST_SECONDS = 2;
 /** A film rate below this share of the camera rate leaves most windows without a change. */
