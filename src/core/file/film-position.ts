@@ -205,7 +205,8 @@ export function filmPosition(
   }
   const doubted = reasons.filter((reason) => reason === 'witnesses-differ').length;
   // Witnesses that differ so often agree elsewhere by chance.
-  if (!reasons.includes(undefined) || doubted > MOST_DOUBTED * reasons.length) return refused('nothing-told');
+  if (!reasons.includes(undefined) || doubted > MOST_DOUBTED * reasons.length)
+    return refused('nothing-told');
   const rate = likelyPace(knotSlots, knotPositions, reasons);
   return {
     kind: 'position',

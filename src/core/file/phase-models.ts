@@ -185,7 +185,10 @@ function packModel(
   const size = Math.round(Math.sqrt(covariance.length));
   const inverse = scaledInverse(covariance, size);
   const turned = Array.from({ length: size }, (_, row) =>
-    (flicker ?? []).reduce((sum, value, column) => sum + (inverse[row * size + column] ?? 0) * value, 0),
+    (flicker ?? []).reduce(
+      (sum, value, column) => sum + (inverse[row * size + column] ?? 0) * value,
+      0,
+    ),
   );
   const strength = (flicker ?? []).reduce((sum, value, at) => sum + value * (turned[at] ?? 0), 0);
   let at = start;
@@ -225,8 +228,7 @@ export function phaseModels(
   const strengths = isCoarse ? COARSE_STRENGTHS : CHANGE_STRENGTHS;
   const differences = shown.length - 1;
   const numbersPerModel = (differences * (differences + 1)) / 2;
-  const modelsPerPhase =
-    NOISE_LIKENESS.length * (1 + CHANGE_KINDS.length * strengths.length);
+  const modelsPerPhase = NOISE_LIKENESS.length * (1 + CHANGE_KINDS.length * strengths.length);
   const numbers = new Float32Array(phases * modelsPerPhase * numbersPerModel);
   const flicker = new Float32Array(numbers.length);
   const flickers = new Uint8Array(phases);
@@ -248,9 +250,17 @@ export function phaseModels(
     );
     for (const noise of noises) add(noise, undefined, 0);
     for (const noise of noises)
-      for (const change of changes)
-        for (const strength of strengths) add(noise, change, strength);
+      for (const change of changes) for (const strength of strengths) add(noise, change, strength);
   }
   const stillModels = NOISE_LIKENESS.length;
-  return { phases, modelsPerPhase, differences, numbersPerModel, numbers, flicker, flickers, stillModels };
+  return {
+    phases,
+    modelsPerPhase,
+    differences,
+    numbersPerModel,
+    numbers,
+    flicker,
+    flickers,
+    stillModels,
+  };
 }
