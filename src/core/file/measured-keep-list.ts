@@ -111,7 +111,7 @@ export function measuredKeepList(
   ties: readonly KeepTie[] = [],
 ): MeasuredKeepList {
   const exposure = bench.exposureSeconds * position.filmFps;
-  const readout = bench.readoutSeconds * position.filmFps;
+  const readout = position.readoutSeconds * position.filmFps;
   const middle = (exposure + readout) / 2;
   const track = filmTrack(position, middle, ties);
   const ranges = wholeStarts(makeGateLight(1, bench.shutter), exposure, readout);

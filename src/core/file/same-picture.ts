@@ -61,7 +61,7 @@ function noisePairs(
 ): readonly NoisePair[] {
   const { filmFps, slots } = position;
   const ranges = wholeStarts(makeGateLight(1, bench.shutter), bench.exposureSeconds * filmFps, 0);
-  const readout = bench.readoutSeconds * filmFps;
+  const readout = position.readoutSeconds * filmFps;
   const wholeIn = (start: number): number | undefined => {
     for (const film of [Math.floor(start), Math.floor(start) + 1])
       if (
