@@ -68,6 +68,8 @@ export interface DrawnFault {
   /** What is seen, in words, where the level tells it. */
   readonly told: string | undefined;
   readonly choices: readonly DrawnChoice[];
+  /** Why the right one is right, after it. */
+  readonly why: string;
 }
 
 const SHOWN = 4;
@@ -119,5 +121,6 @@ export function drawFaultCase(
   const choices = shuffled(chance, [{ text: right, isRight: true, reason: fault.cause }, ...wrong]);
   const { id, title, question } = kind;
   const told = level < 3 ? fault.seen : undefined;
-  return { kind: id, title, level, seed, question, fault, told, choices };
+  const why = kind.asks === 'name' ? fault.cause : `${fault.name}. ${fault.cause}`;
+  return { kind: id, title, level, seed, question, fault, told, choices, why };
 }

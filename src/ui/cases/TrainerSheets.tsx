@@ -5,6 +5,7 @@ import { UNITS } from '../../quantity/units.ts';
 import { bareUnit } from '../practice/practice-problem.ts';
 import { UnbrokenUnits } from '../UnbrokenUnits.tsx';
 import { WorkingSteps } from '../WorkingSteps.tsx';
+import { withFullStop } from './with-full-stop.ts';
 import { CaseTold } from './CaseTold.tsx';
 import { FaultStill } from './FaultStill.tsx';
 import type { DrawnItem } from './practice-stock.ts';
@@ -130,9 +131,9 @@ function Answer({ item }: { readonly item: DrawnItem }): ComponentChildren {
         <h3>{title}</h3>
         <p>
           <strong>
-            {letter(place)}) {right?.text}
+            {letter(place)}) {withFullStop(right?.text ?? '')}
           </strong>{' '}
-          {item.drawn.fault.name}: {item.drawn.fault.cause}
+          {item.drawn.why}
         </p>
         <p>Decided by the dictionary of faults.</p>
       </>
