@@ -206,7 +206,7 @@ describe('the open fraction', () => {
   it('is told before a sheet asks for it', () => {
     let isTold = false;
     let asked = 0;
-    const paths = readFiles('content/chapters', ['.mdx']).sort((a, b) =>
+    const paths = [...readFiles('content/chapters', ['.mdx'])].sort((a, b) =>
       a.path < b.path ? -1 : 1,
     );
     for (const { path, text } of paths) {
