@@ -68,7 +68,7 @@ describe('cleaning', () => {
       );
     }
     const splices = section(chapter('02-condition.mdx'), '## Splices');
-    inOrder(splices, [/isopropyl alcohol/u, /striped or lacquered film leave the alcohol away/u]);
+    inOrder(splices, [/isopropyl alcohol/u, /striped or lacquered film use no alcohol/u]);
   });
 });
 
