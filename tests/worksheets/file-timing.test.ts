@@ -23,6 +23,17 @@ describe('worksheet keep-list', () => {
     expect(outcome?.answers['sureFilmFrames']?.value).toBe(3600);
   });
 
+  test('says beside the command that nobody asked the recording for its range, until it was', () => {
+    const given = (codeRange?: string) =>
+      run(keepList, codeRange === undefined ? {} : { codeRange }).outcome;
+    expect(keepList.inputs.codeRange.default).toBe('not-asked');
+    expect(given()?.cautions?.join(' ')).toContain('Nobody asked the recording for its range');
+    expect(given()?.commands?.[0]?.text).toBe(given('limited')?.commands?.[0]?.text);
+    expect(given('limited')?.cautions).toBeUndefined();
+    expect(given('full-bt709')?.cautions).toBeUndefined();
+    expect(given('full-bt709')?.commands?.[0]?.text).toContain('in_range=full:out_range=full');
+  });
+
   test('leads to evidence when no number of ties is enough, and still gives the command', () => {
     const { outcome } = run(keepList, { cameraFps: '25', firstCameraFrame: '63' });
     expect(outcome?.verdict.sentence).toMatch(/No number of ties is enough.*by evidence/u);
@@ -174,7 +185,9 @@ describe('worksheet keep-list', () => {
   test('says so when the ends and the typed film rate do not agree', () => {
     const { outcome } = run(keepList, { lastCameraFrame: '5000' });
     expect(outcome?.cautions?.join(' ')).toContain('differ by more than 5 %');
-    expect(run(keepList, { lastCameraFrame: '10120' }).outcome?.cautions).toBeUndefined();
+    expect(
+      run(keepList, { lastCameraFrame: '10120', codeRange: 'limited' }).outcome?.cautions,
+    ).toBeUndefined();
   });
 
   test('puts a last frame before the first beside its field', () => {

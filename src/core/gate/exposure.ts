@@ -69,7 +69,7 @@ export function fitsCameraFrame(exposureSeconds: number, cameraFps: number): boo
  * @param cameraFps        camera rate, frames/s; 0.1–1000
  * @returns angle, °; above 360 when the time does not fit into a camera frame
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source shutter-angle-encyclopaedia, shutter-angle-article
+ * @source shutter-angle-encyclopaedia
  * @example shutterAngleDegrees(1 / 50, 25) // ≈ 180
  */
 export function shutterAngleDegrees(exposureSeconds: number, cameraFps: number): number {
@@ -87,7 +87,7 @@ export function shutterAngleDegrees(exposureSeconds: number, cameraFps: number):
  * @param cameraFps     camera rate, frames/s; 0.1–1000
  * @returns exposure time, s; > 0
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source shutter-angle-encyclopaedia, shutter-angle-article
+ * @source shutter-angle-encyclopaedia
  * @example exposureOfAngleSeconds(172.8, 24) // ≈ 0.02
  */
 export function exposureOfAngleSeconds(angleDegrees: number, cameraFps: number): number {

@@ -170,7 +170,7 @@ export const worksheet = defineWorksheet({
   ],
   sources: [
     'cie-tn-006-2016',
-    'mains-flicker-forum',
+    'richardson-handbook-1927',
     'mains-frequency',
     'wcag-2-3-1',
     'arithmetic',
