@@ -111,7 +111,9 @@ export function fewerChunks() {
     },
     renderChunk(code, chunk, _options, { chunks }) {
       if (this.environment.name !== 'client' || !chunk.isDynamicEntry) return undefined;
-      const heads = unnamedImports(chunk, chunks).map((path) => `import"./${posix.basename(path)}";`);
+      const heads = unnamedImports(chunk, chunks).map(
+        (path) => `import"./${posix.basename(path)}";`,
+      );
       return heads.length === 0 ? undefined : { code: heads.join('') + code, map: null };
     },
     generateBundle(_options, bundle) {
