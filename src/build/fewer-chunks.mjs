@@ -5,7 +5,7 @@ const SHARED_BY = 2;
 
 /** What every form is made with; practice, cards and search have folders of their own. */
 const FORM =
-  /\/node_modules\/fraction\.js\/|\/src\/(?:quantity|worksheets\/machine(?!\/bench-table))\/|\/src\/ui\/(?:bench\/|[^/]+$)/u;
+  /\/node_modules\/fraction\.js\/|\/src\/(?:quantity|worksheets\/machine(?!\/bench-))\/|\/src\/ui\/[^/]+$/u;
 
 const inRoom = (room) => new RegExp(`/src/(?:core|worksheets)/${room}/`, 'u');
 
@@ -18,7 +18,7 @@ const CORNERS = [
     test: /\/src\/(?:core\/reel\/(?:condition-triage|triage-|reel-findings|nitrate-)|worksheets\/reel\/condition-triage\/)/u,
   },
   // Labels and help of the whole bench: for the pages of bench and box alone.
-  { name: 'own-bench', test: /\/src\/worksheets\/(?:machine\/bench-table|bench\/)/u },
+  { name: 'own-bench', test: /\/src\/worksheets\/(?:machine\/bench-table|bench\/bench-inputs)/u },
   { name: 'stops', test: /\/src\/core\/gate\/(?:density|light-stops)\.ts/u },
   { name: 'lamp', test: /\/src\/(?:core|worksheets)\/gate\/lamp-[^/]+\.ts/u },
   {
@@ -52,6 +52,12 @@ const SCRIPTS = [
   { name: 'page', test: /\/src\/ui\/islands\//u },
   { name: 'preact', test: /node_modules[\\/]preact[\\/]/u },
   { name: 'form', test: FORM, minShareCount: SHARED_BY },
+  // What the reader said of their bench: for those who keep one, and for its own pages.
+  {
+    name: 'bench',
+    test: /\/src\/(?:ui\/bench|worksheets\/machine\/bench-(?!table|input))/u,
+    minShareCount: SHARED_BY,
+  },
   // The dimensions of the films, which sheets of every part of the job ask for.
   { name: 'gauges', test: /\/src\/core\/reel\/gauges/u, minShareCount: SHARED_BY },
   // The camera's lens and the picture before it, which sheets of gate and file ask for.
@@ -77,7 +83,10 @@ const PLAIN_LOAD = 'export const __vitePreload = (load) => load();';
 
 /** Name of a script: a worksheet is called after its folder, because all their files have one name. */
 function scriptName({ name, facadeModuleId }) {
-  const own = /\/([a-z-]+)\/worksheet\.ts$/u.exec(facadeModuleId ?? '')?.[1] ?? name;
+  const path = facadeModuleId ?? '';
+  const sheet = /\/([a-z-]+)\/worksheet\.ts$/u.exec(path)?.[1];
+  // Some pictures are called like the sheet that shows them.
+  const own = sheet ?? (path.includes('/src/pictures/') ? `${name}-picture` : name);
   return `assets/${own.replace(/[^\w-]/gu, '-')}.[hash].js`;
 }
 

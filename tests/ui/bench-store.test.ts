@@ -4,12 +4,8 @@ import { setText } from '../../src/ui/bench/bench-edits.ts';
 import { benchJson } from '../../src/ui/bench/bench-schema.ts';
 import { isRecord } from '../../src/ui/bench/is-record.ts';
 import { EMPTY_BENCH, type BenchState } from '../../src/ui/bench/bench-state.ts';
-import {
-  ASIDE_KEY,
-  BENCH_KEY,
-  makeBenchStore,
-  type BenchStore,
-} from '../../src/ui/bench/bench-store.ts';
+import { makeBenchStore, type BenchStore } from '../../src/ui/bench/bench-store.ts';
+import { ASIDE_KEY, BENCH_KEY } from '../../src/ui/islands/kept-opening.ts';
 import { FakeStorage } from './fake-storage.ts';
 
 const type =

@@ -1,5 +1,5 @@
 import { FILE_NAMES } from '../../../core/file/file-names.ts';
-import type { ReelScripts } from '../../../core/file/reel-script/reel-script.ts';
+import type { ReelScripts } from '../../../core/file/reel-script/reel-scripts.ts';
 import type { ReelScriptEntries } from '../../../core/file/reel-script/script-entries.ts';
 import type { ResultFile } from '../../machine/types.ts';
 
@@ -14,7 +14,7 @@ function scriptFile(
     mediaType: 'text/plain',
     isShown: true,
     async text() {
-      const { reelScripts } = await import('../../../core/file/reel-script/reel-script.ts');
+      const { reelScripts } = await import('../../../core/file/reel-script/reel-scripts.ts');
       return reelScripts(entries)[shell];
     },
   };
