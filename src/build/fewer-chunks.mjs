@@ -17,8 +17,11 @@ const CORNERS = [
     name: 'condition-triage',
     test: /\/src\/(?:core\/reel\/(?:condition-triage|triage-|reel-findings|nitrate-)|worksheets\/reel\/condition-triage\/)/u,
   },
-  // Labels and help of the whole bench: for the pages of bench and box alone.
-  { name: 'own-bench', test: /\/src\/worksheets\/(?:machine\/bench-table|bench\/bench-inputs)/u },
+  // Labels and help of the whole bench, and what is said of keeping: for the pages of bench and box alone.
+  {
+    name: 'own-bench',
+    test: /\/src\/(?:worksheets\/(?:machine\/bench-table|bench\/bench-inputs)|ui\/kept\/)/u,
+  },
   { name: 'stops', test: /\/src\/core\/gate\/(?:density|light-stops)\.ts/u },
   { name: 'lamp', test: /\/src\/(?:core|worksheets)\/gate\/lamp-[^/]+\.ts/u },
   {
