@@ -107,7 +107,7 @@ describe('the bench store', () => {
 
   it('leaves a state of a later edition alone', () => {
     const storage = new FakeStorage();
-    const later = '{"version":3,"benches":{"a":1}}';
+    const later = '{"version":4,"benches":{"a":1}}';
     storage.setItem(BENCH_KEY, later);
     const store = openTab(storage);
     expect(store.read()).toEqual({ state: EMPTY_BENCH, trouble: 'later-version' });
