@@ -7,6 +7,8 @@ import { LEVEL_SIGNS } from './verdict-signs.ts';
 
 /** Cells with more letters hold a sentence and get room for it. */
 const MOST_LETTERS = 40;
+/** From so many columns on a table with sentences is stacked on a phone. */
+const STACKED_COLUMNS = 4;
 
 /** Result tables, commands to copy and files to take away. */
 export function ResultExtras({ outcome }: { readonly outcome: Outcome }): ComponentChildren {
@@ -39,8 +41,17 @@ function levelClass(level: VerdictLevel | undefined): string {
 
 export function ResultTableView({ table }: { readonly table: ResultTable }): ComponentChildren {
   const hasLevels = table.rows.some((row) => row.level !== undefined);
+  // Beside a sentence the columns do not fit on a phone: there the cells stand under each other.
+  const isStacked =
+    table.columns.length >= STACKED_COLUMNS &&
+    table.rows.some(({ cells }) => cells.some((cell) => cell.length > MOST_LETTERS));
   return (
-    <div class="table-frame" tabIndex={0} role="region" aria-label={table.caption}>
+    <div
+      class={isStacked ? 'table-frame table-stacked' : 'table-frame'}
+      tabIndex={0}
+      role="region"
+      aria-label={table.caption}
+    >
       <table>
         <caption>{table.caption}</caption>
         <thead>
@@ -74,6 +85,7 @@ export function ResultTableView({ table }: { readonly table: ResultTable }): Com
               {row.cells.map((cell, column) => (
                 <td
                   key={table.columns[column]}
+                  data-column={isStacked ? table.columns[column] : undefined}
                   class={cell.length > MOST_LETTERS ? 'cell-words' : undefined}
                 >
                   <UnbrokenUnits text={cell} />
