@@ -1,8 +1,7 @@
-import { Fragment, type ComponentChildren } from 'preact';
+import type { ComponentChildren } from 'preact';
 import type { Outcome, ResultTable, VerdictLevel } from '../worksheets/machine/types.ts';
 import { CopyButton } from './CopyButton.tsx';
-import { offerDownload } from './offer-download.ts';
-import { ShownFile } from './ShownFile.tsx';
+import { TakenFile } from './TakenFile.tsx';
 import { UnbrokenUnits } from './UnbrokenUnits.tsx';
 import { LEVEL_SIGNS } from './verdict-signs.ts';
 
@@ -29,19 +28,7 @@ export function ResultExtras({ outcome }: { readonly outcome: Outcome }): Compon
         </div>
       ))}
       {outcome.files?.map((file) => (
-        <Fragment key={file.fileName}>
-          <p class="sheet-file">
-            <button
-              type="button"
-              onClick={() => {
-                offerDownload(file);
-              }}
-            >
-              Download {file.fileName}
-            </button>
-          </p>
-          {file.isShown === true && <ShownFile file={file} />}
-        </Fragment>
+        <TakenFile key={file.fileName} file={file} />
       ))}
     </>
   );

@@ -4,6 +4,7 @@ import { worksheet as keepList } from '../../src/worksheets/file/keep-list/works
 import { worksheet as repeatPattern } from '../../src/worksheets/file/repeat-pattern/worksheet.ts';
 import { worksheet as speedChange } from '../../src/worksheets/file/speed-change/worksheet.ts';
 import type { Worksheet } from '../../src/worksheets/machine/types.ts';
+import { writtenText } from './written-text.ts';
 
 const run = (worksheet: Worksheet, entries: Record<string, string> = {}): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, { readoutSeconds: '0', ...entries }));
@@ -75,7 +76,7 @@ describe('worksheet keep-list', () => {
       tieCameraFrames: '3458; 6790',
       wanderPercent: '0.2',
     });
-    const lines = outcome?.files?.[0]?.text.trim().split('\n').slice(1) ?? [];
+    const lines = writtenText(outcome?.files?.[0]).trim().split('\n').slice(1);
     expect(lines).toHaveLength(3600);
     const sure = lines.filter((line) => line.endsWith(',sure')).length;
     expect(sure).toBe(outcome?.answers['sureFilmFrames']?.value);
@@ -159,7 +160,7 @@ describe('worksheet keep-list', () => {
     expect(outcome?.verdict.level).toBe('stop');
     expect(outcome?.verdict.sentence).toContain('some rows can stay dark: no promise');
     expect(outcome?.answers['sureFilmFrames']?.value).toBe(0);
-    expect(outcome?.files?.[0]?.text).not.toMatch(/,sure$/mu);
+    expect(writtenText(outcome?.files?.[0])).not.toMatch(/,sure$/mu);
   });
 
   test('refuses a promise where even a perfect list fails, and a command where frames are short', () => {
@@ -168,7 +169,7 @@ describe('worksheet keep-list', () => {
     const slow = run(keepList, { cameraFps: '15' }).outcome;
     expect(slow?.verdict.level).toBe('stop');
     expect(slow?.commands).toBeUndefined();
-    expect(slow?.files?.[0]?.text.split('\n')).toHaveLength(3602);
+    expect(writtenText(slow?.files?.[0]).split('\n')).toHaveLength(3602);
   });
 
   test('the file lists every film frame with its camera frame and time', () => {
@@ -177,7 +178,7 @@ describe('worksheet keep-list', () => {
       firstCameraFrame: '10',
       wanderPercent: '0',
     });
-    expect(outcome?.files?.[0]?.text).toBe(
+    expect(writtenText(outcome?.files?.[0])).toBe(
       'film_frame,camera_frame,time,whole\n0,10,0.200000,sure\n1,13,0.260000,sure\n2,16,0.320000,sure\n3,18,0.360000,sure\n',
     );
   });
