@@ -30,7 +30,7 @@ export function familyLines(family: LineFamily, flashesPerFrame: number): readon
     case 'shutter':
       return SHUTTER_HARMONICS.map((harmonic) => filmLine(harmonic * flashesPerFrame));
     case 'unequal':
-      return Array.from({ length: 2 * flashesPerFrame - 1 }, (_, index) => index + 1)
+      return Array.from({ length: 4 * flashesPerFrame }, (_, index) => index + 1)
         .filter((film) => film % flashesPerFrame !== 0)
         .slice(0, UNEQUAL_LINES)
         .map(filmLine);
@@ -57,6 +57,14 @@ export function fineLines(family: LineFamily, flashesPerFrame: number): readonly
     case 'lamp':
       return [];
   }
+}
+
+/** Products of lamp and shutter too weak to tell a lamp by, which its ripple still holds. */
+const WEAK_LAMP_PRODUCTS = [2, -5, 3, -6];
+
+/** The weak lines of a lamp, which count where its ripple is measured. */
+export function weakLampLines(flashesPerFrame: number): readonly LightLine[] {
+  return WEAK_LAMP_PRODUCTS.map((product) => ({ film: product * flashesPerFrame, lamp: 1 }));
 }
 
 /** The few lines of a cause that move with the film and carry most of it. */

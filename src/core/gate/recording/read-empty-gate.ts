@@ -2,6 +2,7 @@ import { BAND_COUNT, type BandLight } from '../band-light.ts';
 import { bandDriftPerSecond, bandsDownPicture } from '../bands.ts';
 import { beatHz } from '../beat.ts';
 import { flashRateHz } from '../flash-rate.ts';
+import { shutterOpenFraction } from '../shutter.ts';
 import { requireInterval } from '../../../quantity/errors.ts';
 import { explainLight, type Explanation } from './explain-light.ts';
 import { readFrameClock } from './frame-times.ts';
@@ -227,6 +228,8 @@ export function readEmptyGate(light: BandLight, bench: GateBench): GateReading |
   const { flashesPerFrame, nominalFilmFps, mainsHz } = bench;
   const explanation = explainLight(samples, {
     flashesPerFrame,
+    openFraction: shutterOpenFraction(bench.shutter),
+    exposureSeconds: bench.exposureSeconds,
     slowestFps: nominalFilmFps * (1 - reach),
     fastestFps: nominalFilmFps * (1 + reach),
     lampRatesHz: mainsHz === undefined ? [100, 120] : [2 * mainsHz],

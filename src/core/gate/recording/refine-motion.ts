@@ -1,5 +1,5 @@
 import { BAND_COUNT } from '../band-light.ts';
-import { filmRateAt, shiftedPhase, splinePlace, splineWeights } from './film-phase.ts';
+import { filmRateAt, meanFilmRate, shiftedPhase, splinePlace, splineWeights } from './film-phase.ts';
 import type { GateSamples } from './gate-samples.ts';
 import { fitColumns, solveSymmetric, type LinearFit } from './least-squares.ts';
 import { lineHz, type LightLine } from './light-lines.ts';
@@ -16,6 +16,8 @@ import { SAMPLES_PER_WITNESS } from './speed-track.ts';
 /** A motion fitted to the light by its lines. */
 export interface RefinedMotion {
   readonly motion: Motion;
+  /** Mean film rate over the clip, frames/s. */
+  readonly meanFilmFps: number;
   readonly fit: LinearFit;
   readonly columns: readonly Float64Array[];
   /** Weight of what all bands share, as the noise turned out. */
@@ -224,6 +226,7 @@ export function refineMotion(
   readout[readoutAt] = 1;
   return {
     motion,
+    meanFilmFps: meanFilmRate(motion.phase, samples.durationSeconds),
     fit,
     columns,
     commonWeight: filter.commonWeight,
