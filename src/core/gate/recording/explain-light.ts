@@ -42,6 +42,7 @@ const HOPELESS_SHARE = 0.25;
 
 /** A cause that explains nearly as much as the best one may do better with others beside it. */
 const PROMISING_SHARE = 0.12;
+const PROMISING_SCORE = 60;
 
 /** Pieces of the other length are tried as well when they tell nearly as much. */
 const NEARLY = 0.85;
@@ -329,7 +330,8 @@ export function explainLight(samples: GateSamples, search: LineSearch): Explanat
     .filter((model) => isLampPossible(model, search) && model.score > steady.score + LEAST_GAIN);
   const best = bestOf([steady, ...single]);
   const gain = best.score - still.score;
-  const promising = single.filter(({ score }) => score >= best.score - PROMISING_SHARE * gain);
+  const reach = Math.max(PROMISING_SCORE, PROMISING_SHARE * gain);
+  const promising = single.filter(({ score }) => score >= best.score - reach);
   const models = promising.map((start) => extended(workshop, families, start));
   const first = bestOf([steady, ...models]);
   const mirrored = workshop.mirrored(first);

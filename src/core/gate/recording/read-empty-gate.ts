@@ -1,28 +1,31 @@
 import { BAND_COUNT, type BandLight } from '../band-light.ts';
 import { bandDriftPerSecond, bandsDownPicture } from '../bands.ts';
-import { beatHz } from '../beat.ts';
+import { beatHz, nearestMultiple } from '../beat.ts';
+import { shutterRipplePercent } from '../complete-setting.ts';
 import { flashRateHz } from '../flash-rate.ts';
 import { shutterOpenFraction } from '../shutter.ts';
 import { requireInterval } from '../../../quantity/errors.ts';
 import { explainLight, type Explanation } from './explain-light.ts';
 import { readFrameClock } from './frame-times.ts';
 import { gateAdvice } from './gate-advice.ts';
-import { isPlausible, type JudgedAnswer } from './plausible-answers.ts';
+import { isPlausible, markedExposureRange, type JudgedAnswer } from './plausible-answers.ts';
 import type {
   FoundCause,
   GateBench,
   GateCause,
   GateReading,
   GateRefusal,
+  MeasuredFilmRate,
   PossibleAnswer,
 } from './gate-reading.ts';
 import { gateRefusal, movingThing, unusableLight } from './gate-refusals.ts';
 import { gateRipples, type GateRipples } from './gate-ripple.ts';
 import { gateSamples, type GateSamples } from './gate-samples.ts';
 import type { LightModel } from './light-model.ts';
+import { measuredReadout } from './measured-readout.ts';
 import { beatTurns, measuredFilmRate, speedChart } from './measured-rate.ts';
 import { LAMP_DEVIATION_HZ } from './refine-motion.ts';
-import { slowCurves } from './slow-change.ts';
+import { FASTEST_HUNTING_HZ, filtered, residualSquares, slowCurves } from './slow-change.ts';
 
 /** A film rate may be so far from what the reader expects, when nothing is said, share. */
 const FILM_RATE_SHARE = 0.06;
@@ -63,6 +66,12 @@ const MOST_SLOW_CHANGE = 0.4;
 
 /** A lamp this near to a multiple of the camera rate looks like a slow change, Hz. */
 const STANDING_LAMP_HZ = 0.5;
+
+/** The beat of a shutter must reach this part of a slow change to be taken for it. */
+const STANDING_PART = 0.7;
+
+/** A flicker counts as constant when its mismatch is so many times the swing of the motor. */
+const CONSTANT_FLICKER = 1.5;
 
 /** Rows read within this time all see the same light, s. */
 const GLOBAL_SECONDS = 0.0005;
@@ -132,26 +141,79 @@ function isSameAnswer(a: Answer, b: Answer): boolean {
   return Math.abs(a.filmFps / b.filmFps - 1) < SAME_RATE;
 }
 
-/** What else a slow change, or what looks like one, may be; undefined when it is nothing else. */
-function slowLookalike(answer: Answer, cameraFps: number): PossibleAnswer | undefined {
-  const { model, ripples, causes, filmFps } = answer;
-  const main = causes[0]?.cause;
-  if (main === 'automatic-exposure' || main === 'drift') {
-    // So large a change is the beat of a shutter that runs almost in step with the camera.
-    return ripples.slow > MOST_SLOW_CHANGE ? { cause: 'shutter', filmFps: undefined } : undefined;
-  }
-  if (main !== 'lamp' || model.refined === undefined) return undefined;
-  const { lampHz, readoutSeconds } = model.refined.motion;
-  const isStanding = Math.abs(beatHz(lampHz, cameraFps)) < STANDING_LAMP_HZ;
-  return isStanding && readoutSeconds < GLOBAL_SECONDS ? { cause: 'lamp', filmFps } : undefined;
+/**
+ * Film rate at which the flashes would run in step with the camera, where the bench lets the shutter beat
+ * as strongly as a slow change; undefined where no such rate is near.
+ */
+function standingFilmFps(slow: number, cameraFps: number, bench: GateBench): number | undefined {
+  const { nominalFilmFps, flashesPerFrame, shutter, exposureSeconds } = bench;
+  const multiple = nearestMultiple(nominalFilmFps * flashesPerFrame, cameraFps);
+  const filmFps = (multiple * cameraFps) / flashesPerFrame;
+  const reach = bench.filmRateShare ?? FILM_RATE_SHARE;
+  if (Math.abs(filmFps / nominalFilmFps - 1) > reach) return undefined;
+  const expected = markedExposureRange(exposureSeconds).map((seconds) =>
+    shutterRipplePercent(shutter, filmFps, seconds),
+  );
+  return Math.max(...expected) >= 100 * STANDING_PART * slow ? filmFps : undefined;
 }
 
-/** Change from frame to frame that all bands share and the explanation leaves, beyond noise. */
-function unexplainedShare({ squares }: LightModel, samples: GateSamples): number {
-  const { common, single } = squares;
-  const noise = single / (BAND_COUNT - 1);
-  if (common < UNEXPLAINED_FACTOR * noise) return 0;
-  return Math.sqrt((common - noise) / samples.changes.length);
+/** What else a slow change, or what looks like one, may be; undefined when it is nothing else. */
+function slowLookalike(
+  answer: Answer,
+  cameraFps: number,
+  bench: GateBench,
+): PossibleAnswer | undefined {
+  const { model, ripples, causes, filmFps } = answer;
+  const main = causes[0]?.cause;
+  const readout = model.refined?.motion.readoutSeconds;
+  if (main === 'automatic-exposure' || main === 'drift') {
+    // So large a change is the beat of a shutter that runs almost in step with the camera.
+    if (ripples.slow > MOST_SLOW_CHANGE) return { cause: 'shutter', filmFps: undefined };
+    // Rows that are read one after the other would show such a beat as bands.
+    if ((bench.readoutSeconds ?? readout ?? 0) >= GLOBAL_SECONDS) return undefined;
+    const standing = standingFilmFps(ripples.slow, cameraFps, bench);
+    return standing === undefined ? undefined : { cause: 'shutter', filmFps: standing };
+  }
+  if (main !== 'lamp' || model.refined === undefined) return undefined;
+  const isStanding = Math.abs(beatHz(model.refined.motion.lampHz, cameraFps)) < STANDING_LAMP_HZ;
+  return isStanding && (readout ?? 0) < GLOBAL_SECONDS ? { cause: 'lamp', filmFps } : undefined;
+}
+
+/**
+ * Whether the shutter alone flickers, and so little that the motor's wander must take it through the
+ * matching rate: the flicker then dies and returns the other way round, and its phase tells no rate.
+ */
+function passesMatch(answer: Answer, rate: MeasuredFilmRate, bench: GateBench): boolean {
+  const { families } = answer.model;
+  if (families.includes('unequal') || families.includes('lamp')) return false;
+  const swing = (rate.fastestFps - rate.slowestFps) / 2 / rate.filmFps;
+  // Near a match the ripple is the mismatch divided by the open fraction.
+  const mismatch = answer.ripples.shutter * shutterOpenFraction(bench.shutter);
+  return mismatch < CONSTANT_FLICKER * swing;
+}
+
+/** Change of light that the explanation leaves beyond noise, share of the mean, one deviation. */
+function unexplainedShare(model: LightModel, samples: GateSamples): number {
+  const curves = slowCurves(model.slow, samples);
+  const residual =
+    model.refined?.fit.residual ?? filtered(samples.changes, { curves, commonWeight: 1 });
+  const weight = model.refined?.commonWeight ?? 1;
+  // Light changes smoothly down the picture, noise does not.
+  let rough = 0;
+  for (let at = 0; at < residual.length; at += BAND_COUNT) {
+    for (let band = at + 1; band < at + BAND_COUNT - 1; band += 1) {
+      const bend =
+        (residual[band - 1] ?? 0) - 2 * (residual[band] ?? 0) + (residual[band + 1] ?? 0);
+      rough += (bend * bend) / 6;
+    }
+  }
+  const frames = residual.length / BAND_COUNT;
+  const noise = rough / frames / (BAND_COUNT - 2);
+  const { common, single } = residualSquares(residual, weight);
+  const left = (common + single) / residual.length;
+  const isCommon = common / frames > UNEXPLAINED_FACTOR * noise;
+  const isBanded = single / frames / (BAND_COUNT - 1) > UNEXPLAINED_FACTOR * noise;
+  return isCommon || isBanded ? Math.sqrt(Math.max(0, left - noise)) : 0;
 }
 
 /** Without a delay from row to row the products of lamp and shutter cannot be told from each other. */
@@ -184,12 +246,6 @@ function quietShare(model: LightModel, samples: GateSamples): number {
   // A line is believed when it gains its price and the least gain.
   return Math.sqrt((2 * noise * (20 + 4.5 * Math.log(witnesses))) / witnesses);
 }
-
-/**
- * A dark border at the top or bottom moves the middle of the light in its band, and the delay down the
- * picture seems shorter or longer by this share of the readout time.
- */
-const BORDER_SHARE = 0.02;
 
 /**
  * Reads a recording of the lit, empty gate: how strongly it flickers and why, how fast the film ran,
@@ -278,7 +334,7 @@ function describe(
   }
 
   const { refined } = model;
-  const slowRival = slowLookalike(answer, cameraFps);
+  const slowRival = slowLookalike(answer, cameraFps, bench);
   if (slowRival !== undefined) {
     const possible = [{ cause: slowCause(steady), filmFps: undefined }, slowRival];
     return gateRefusal('two-answers', { answers: possible });
@@ -294,23 +350,31 @@ function describe(
   }
   // Lines too weak to be seen may be lines of something else: they tell no film rate.
   const isEven = causes.every(({ ripplePercent }) => ripplePercent < EVEN_PERCENT);
-  const isFilmSeen =
+  const isLineSeen =
     refined !== undefined &&
     rival === undefined &&
     !isHiddenBySlow(ripples) &&
     !isEven &&
     !isLampUnderGlobalShutter(model) &&
     model.score - steady.score > FILM_RATE_GAIN;
-  const filmRate =
-    refined === undefined || !isFilmSeen
+  const measured =
+    refined === undefined
       ? undefined
       : measuredFilmRate(refined, durationSeconds, lampSlackFps(model, flashesPerFrame));
+  const isFilmSeen = isLineSeen && measured !== undefined && !passesMatch(answer, measured, bench);
+  const filmRate = isFilmSeen ? measured : undefined;
+  const flash = filmRate === undefined ? undefined : flashRateHz(filmRate.filmFps, flashesPerFrame);
+  const beat = flash === undefined ? undefined : beatHz(flash, cameraFps);
   // The lines of a lamp by themselves tell the delay of the rows too loosely.
   const isFilmLocked = model.families.some((family) => family !== 'lamp');
-  const isReadoutSeen =
-    isFilmSeen && isFilmLocked && refined.readoutDeviation * 2.5 < READOUT_KNOWN_SECONDS;
-  const readoutSeconds = isReadoutSeen ? refined.motion.readoutSeconds : undefined;
-  const flash = filmRate === undefined ? undefined : flashRateHz(filmRate.filmFps, flashesPerFrame);
+  // Beside a slow flicker an exposure that hunts hides what all rows share of it.
+  const isShared = model.slow === 'hunting' && Math.abs(beat ?? 0) < FASTEST_HUNTING_HZ;
+  const readout =
+    isFilmSeen && isFilmLocked && !isShared
+      ? measuredReadout(samples, model.lines, refined)
+      : undefined;
+  const isReadoutSeen = readout !== undefined && readout.errorSeconds < READOUT_KNOWN_SECONDS;
+  const readoutSeconds = isReadoutSeen ? readout.readoutSeconds : undefined;
   const isHidden = isHiddenBySlow(ripples);
   const [least, most] = isHidden ? [1, 1] : [1 + ripples.least, 1 + ripples.most];
   const hiddenShare = isHidden ? (HIDDEN_PART * ripples.slow) / 2 : 0;
@@ -321,7 +385,7 @@ function describe(
     durationSeconds,
     filmRate,
     flashRateHz: flash,
-    beatHz: flash === undefined ? undefined : beatHz(flash, cameraFps),
+    beatHz: beat,
     ripple: {
       percent: 100 * (most - least),
       stops: least > 0 ? Math.log2(most / least) : undefined,
@@ -330,9 +394,7 @@ function describe(
     isEven,
     quietPercent: 100 * Math.max(hiddenShare, quietShare(model, samples)),
     readoutSeconds,
-    readoutErrorSeconds: isReadoutSeen
-      ? 2.5 * refined.readoutDeviation + BORDER_SHARE * refined.motion.readoutSeconds
-      : undefined,
+    readoutErrorSeconds: isReadoutSeen ? readout.errorSeconds : undefined,
     bandsDownPicture:
       flash === undefined || readoutSeconds === undefined
         ? undefined
