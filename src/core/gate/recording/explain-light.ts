@@ -327,6 +327,8 @@ export function explainLight(samples: GateSamples, search: LineSearch): Explanat
       if (steady.slow === 'none' || workshop.leavesLittle(plain)) return plain;
       return bestOf([plain, workshop.explainBy(each, steady.slow)]);
     })
+    // Causes are compared with all their lines: few lines of one may look like the many of another.
+    .map((model) => workshop.withFineLines(model))
     .filter((model) => isLampPossible(model, search) && model.score > steady.score + LEAST_GAIN);
   const best = bestOf([steady, ...single]);
   const gain = best.score - still.score;

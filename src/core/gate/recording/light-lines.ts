@@ -30,7 +30,7 @@ export function familyLines(family: LineFamily, flashesPerFrame: number): readon
     case 'shutter':
       return SHUTTER_HARMONICS.map((harmonic) => filmLine(harmonic * flashesPerFrame));
     case 'unequal':
-      return Array.from({ length: 4 * flashesPerFrame }, (_, index) => index + 1)
+      return Array.from({ length: 2 * flashesPerFrame - 1 }, (_, index) => index + 1)
         .filter((film) => film % flashesPerFrame !== 0)
         .slice(0, UNEQUAL_LINES)
         .map(filmLine);

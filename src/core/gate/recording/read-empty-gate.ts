@@ -76,6 +76,9 @@ const CONSTANT_FLICKER = 1.5;
 /** Rows read within this time all see the same light, s. */
 const GLOBAL_SECONDS = 0.0005;
 
+/** Under a global shutter answers count as close when they lose less than this share of the gain. */
+const GLOBAL_SHARE = 0.25;
+
 /** A second line of a lamp must be this strong beside the first to tell film and lamp apart. */
 const SECOND_LINE_PART = 0.3;
 
@@ -157,20 +160,46 @@ function standingFilmFps(slow: number, cameraFps: number, bench: GateBench): num
   return Math.max(...expected) >= 100 * STANDING_PART * slow ? filmFps : undefined;
 }
 
+/**
+ * What a lamp under a global shutter may be as well when its rate is a multiple of the camera rate: its
+ * products with the flashes then look like the flashes by themselves, and it like a slow change.
+ */
+function lampLookalikes(
+  { model, ripples, causes, filmFps }: Answer,
+  cameraFps: number,
+  bench: GateBench,
+): readonly PossibleAnswer[] {
+  const { refined } = model;
+  if (causes[0]?.cause !== 'lamp' || refined === undefined || filmFps === undefined) return [];
+  const { lampHz, readoutSeconds } = refined.motion;
+  const isStanding = Math.abs(beatHz(lampHz, cameraFps)) < STANDING_LAMP_HZ;
+  if (!isStanding || readoutSeconds >= GLOBAL_SECONDS) return [];
+  const expected = markedExposureRange(bench.exposureSeconds).map((seconds) =>
+    shutterRipplePercent(bench.shutter, filmFps, seconds),
+  );
+  const isOfShutter = Math.max(...expected) >= 100 * STANDING_PART * ripples.lamp;
+  const other: PossibleAnswer = isOfShutter
+    ? { cause: 'shutter', filmFps }
+    : { cause: slowCause(model), filmFps: undefined };
+  return [other, { cause: 'lamp', filmFps }];
+}
+
 /** What else a slow change, or what looks like one, may be; undefined when it is nothing else. */
 function slowLookalike(
   answer: Answer,
   cameraFps: number,
   bench: GateBench,
 ): PossibleAnswer | undefined {
-  const { model, ripples, causes, filmFps } = answer;
+  const { model, ripples, causes } = answer;
   const main = causes[0]?.cause;
   const readout = model.refined?.motion.readoutSeconds;
   if (main === 'automatic-exposure' || main === 'drift') {
     // So large a change is the beat of a shutter that runs almost in step with the camera.
     if (ripples.slow > MOST_SLOW_CHANGE) return { cause: 'shutter', filmFps: undefined };
-    // Rows that are read one after the other would show such a beat as bands.
-    if ((bench.readoutSeconds ?? readout ?? 0) >= GLOBAL_SECONDS) return undefined;
+    // A beat so slow that it passes for a drift would need a motor that keeps step with the camera. Rows
+    // that are read one after the other would show it as bands.
+    if (main === 'drift' || (bench.readoutSeconds ?? readout ?? 0) >= GLOBAL_SECONDS)
+      return undefined;
     const standing = standingFilmFps(ripples.slow, cameraFps, bench);
     return standing === undefined ? undefined : { cause: 'shutter', filmFps: standing };
   }
@@ -307,7 +336,15 @@ function describe(
   const answers = models.map((model) => answerOf(samples, model, flashesPerFrame));
   const within = (reach: number): readonly Answer[] =>
     answers.filter(({ model }) => model.score > best.score - reach);
-  const close = within(near);
+  // Rows that are all read at once tell no sign of the beat, whatever little the noise says for one.
+  const wide = within(GLOBAL_SHARE * (best.score - still.score));
+  const isGlobal = (one: Answer): boolean =>
+    (one.model.refined?.motion.readoutSeconds ?? 0) < GLOBAL_SECONDS;
+  const [first] = answers;
+  const close =
+    first !== undefined && isGlobal(first)
+      ? answers.filter((one) => within(near).includes(one) || (wide.includes(one) && isGlobal(one)))
+      : within(near);
   const allowed = close.filter((one) => isPlausible(one, bench));
   // When the bench allows none of those that fit best, one that fits a little worse may be the truth.
   const wider = within(Math.max(near, PLAUSIBLE_SHARE * (best.score - still.score)));
@@ -319,6 +356,8 @@ function describe(
   const moving = movingThing(samples, residual, ripples.most - ripples.least);
   if (moving !== undefined) return moving;
   const main = causes[0]?.cause;
+  const lookalikes = lampLookalikes(answer, cameraFps, bench);
+  if (lookalikes.length > 0) return gateRefusal('two-answers', { answers: lookalikes });
   const rivals = others.filter((rival) => !isSameAnswer(answer, rival));
   const rival = rivals[0];
   const isSlowMain = main === 'drift' || main === 'automatic-exposure';
