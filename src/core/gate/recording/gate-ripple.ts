@@ -1,4 +1,3 @@
-import { BAND_COUNT } from '../band-light.ts';
 import type { GateSamples } from './gate-samples.ts';
 import { weakLampLines, type LightLine } from './light-lines.ts';
 import { bandAttenuation, lineColumns, type Motion } from './line-columns.ts';

@@ -1,5 +1,4 @@
 import { BAND_COUNT } from '../band-light.ts';
-import type { GateSamples } from './gate-samples.ts';
 import { bandDelay } from './line-columns.ts';
 import { lineHz, type LightLine } from './light-lines.ts';
 import type { RefinedMotion } from './refine-motion.ts';
@@ -24,13 +23,11 @@ const STATED_DEVIATIONS = 2.6;
  * band was read; a straight line through those delays corrects the readout time. Its error is the larger
  * of what the noise of the samples and what the scatter of the bands about the line make of it.
  *
- * @param samples  the recording
  * @param lines    the lines that were fitted
  * @param refined  the fit
  * @returns the readout time and its error; an error without bounds where nothing moves down the picture
  */
 export function measuredReadout(
-  samples: GateSamples,
   lines: readonly LightLine[],
   refined: RefinedMotion,
 ): MeasuredReadout {

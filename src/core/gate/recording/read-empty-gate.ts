@@ -1,14 +1,21 @@
 import { BAND_COUNT, type BandLight } from '../band-light.ts';
 import { bandDriftPerSecond, bandsDownPicture } from '../bands.ts';
-import { beatHz, nearestMultiple } from '../beat.ts';
-import { shutterRipplePercent } from '../complete-setting.ts';
+import { beatHz } from '../beat.ts';
 import { flashRateHz } from '../flash-rate.ts';
 import { shutterOpenFraction } from '../shutter.ts';
 import { requireInterval } from '../../../quantity/errors.ts';
 import { explainLight, type Explanation } from './explain-light.ts';
 import { readFrameClock } from './frame-times.ts';
 import { gateAdvice } from './gate-advice.ts';
-import { isPlausible, markedExposureRange, type JudgedAnswer } from './plausible-answers.ts';
+import {
+  FILM_RATE_SHARE,
+  GLOBAL_SECONDS,
+  lampLookalikes,
+  slowCause,
+  slowLookalike,
+  type Answer,
+} from './lookalikes.ts';
+import { isPlausible } from './plausible-answers.ts';
 import type {
   FoundCause,
   GateBench,
@@ -25,10 +32,8 @@ import type { LightModel } from './light-model.ts';
 import { measuredReadout } from './measured-readout.ts';
 import { beatTurns, measuredFilmRate, speedChart } from './measured-rate.ts';
 import { LAMP_DEVIATION_HZ } from './refine-motion.ts';
-import { FASTEST_HUNTING_HZ, filtered, residualSquares, slowCurves } from './slow-change.ts';
-
-/** A film rate may be so far from what the reader expects, when nothing is said, share. */
-const FILM_RATE_SHARE = 0.06;
+import { FASTEST_HUNTING_HZ, slowCurves } from './slow-change.ts';
+import { unexplainedShare } from './unexplained-light.ts';
 
 /** What turns with the film must explain so much more than slow change to give a film rate. */
 const FILM_RATE_GAIN = 60;
@@ -50,9 +55,8 @@ const EVEN_PERCENT = 0.6;
 /** A beat must turn so often in the clip, or no mean of it can be taken. */
 const FEWEST_BEAT_TURNS = 1.5;
 
-/** Change that all bands share and nothing explains: share of the mean, and times the noise. */
+/** Change that nothing explains: share of the mean, and part of the flicker. */
 const UNEXPLAINED_SHARE = 0.004;
-const UNEXPLAINED_FACTOR = 8;
 const UNEXPLAINED_PART = 0.12;
 
 /** An answer that the bench allows may fit worse by this share than one that it does not. */
@@ -61,20 +65,8 @@ const PLAUSIBLE_SHARE = 0.2;
 /** Flicker below this part of a slow change cannot be told from what the slow change leaves. */
 const HIDDEN_PART = 0.3;
 
-/** No automatic exposure and no lamp changes slowly by more than this, share of the mean. */
-const MOST_SLOW_CHANGE = 0.4;
-
-/** A lamp this near to a multiple of the camera rate looks like a slow change, Hz. */
-const STANDING_LAMP_HZ = 0.5;
-
-/** The beat of a shutter must reach this part of a slow change to be taken for it. */
-const STANDING_PART = 0.7;
-
 /** A flicker counts as constant when its mismatch is so many times the swing of the motor. */
 const CONSTANT_FLICKER = 1.5;
-
-/** Rows read within this time all see the same light, s. */
-const GLOBAL_SECONDS = 0.0005;
 
 /** Under a global shutter answers count as close when they lose less than this share of the gain. */
 const GLOBAL_SHARE = 0.25;
@@ -94,9 +86,6 @@ function inReadingOrder(light: BandLight, isReadUpwards: boolean): BandLight {
   });
   return { ...light, bands };
 }
-
-const slowCause = ({ slow }: LightModel): GateCause =>
-  slow === 'drift' ? 'drift' : 'automatic-exposure';
 
 /** Whether what turns with film and lamp is too weak beside a slow change to be told from its leftovers. */
 const isHiddenBySlow = (ripples: GateRipples): boolean =>
@@ -120,14 +109,6 @@ function foundCauses(model: LightModel, ripples: GateRipples): readonly FoundCau
     .sort((a, b) => b.ripplePercent - a.ripplePercent);
 }
 
-/** An explanation with all that follows from it. */
-interface Answer extends JudgedAnswer {
-  readonly model: LightModel;
-  readonly ripples: GateRipples;
-  readonly causes: readonly FoundCause[];
-  readonly filmFps: number | undefined;
-}
-
 function answerOf(samples: GateSamples, model: LightModel, flashesPerFrame: number): Answer {
   const ripples = gateRipples(samples, model, slowCurves(model.slow, samples), flashesPerFrame);
   const filmFps =
@@ -145,70 +126,6 @@ function isSameAnswer(a: Answer, b: Answer): boolean {
 }
 
 /**
- * Film rate at which the flashes would run in step with the camera, where the bench lets the shutter beat
- * as strongly as a slow change; undefined where no such rate is near.
- */
-function standingFilmFps(slow: number, cameraFps: number, bench: GateBench): number | undefined {
-  const { nominalFilmFps, flashesPerFrame, shutter, exposureSeconds } = bench;
-  const multiple = nearestMultiple(nominalFilmFps * flashesPerFrame, cameraFps);
-  const filmFps = (multiple * cameraFps) / flashesPerFrame;
-  const reach = bench.filmRateShare ?? FILM_RATE_SHARE;
-  if (Math.abs(filmFps / nominalFilmFps - 1) > reach) return undefined;
-  const expected = markedExposureRange(exposureSeconds).map((seconds) =>
-    shutterRipplePercent(shutter, filmFps, seconds),
-  );
-  return Math.max(...expected) >= 100 * STANDING_PART * slow ? filmFps : undefined;
-}
-
-/**
- * What a lamp under a global shutter may be as well when its rate is a multiple of the camera rate: its
- * products with the flashes then look like the flashes by themselves, and it like a slow change.
- */
-function lampLookalikes(
-  { model, ripples, causes, filmFps }: Answer,
-  cameraFps: number,
-  bench: GateBench,
-): readonly PossibleAnswer[] {
-  const { refined } = model;
-  if (causes[0]?.cause !== 'lamp' || refined === undefined || filmFps === undefined) return [];
-  const { lampHz, readoutSeconds } = refined.motion;
-  const isStanding = Math.abs(beatHz(lampHz, cameraFps)) < STANDING_LAMP_HZ;
-  if (!isStanding || readoutSeconds >= GLOBAL_SECONDS) return [];
-  const expected = markedExposureRange(bench.exposureSeconds).map((seconds) =>
-    shutterRipplePercent(bench.shutter, filmFps, seconds),
-  );
-  const isOfShutter = Math.max(...expected) >= 100 * STANDING_PART * ripples.lamp;
-  const other: PossibleAnswer = isOfShutter
-    ? { cause: 'shutter', filmFps }
-    : { cause: slowCause(model), filmFps: undefined };
-  return [other, { cause: 'lamp', filmFps }];
-}
-
-/** What else a slow change, or what looks like one, may be; undefined when it is nothing else. */
-function slowLookalike(
-  answer: Answer,
-  cameraFps: number,
-  bench: GateBench,
-): PossibleAnswer | undefined {
-  const { model, ripples, causes } = answer;
-  const main = causes[0]?.cause;
-  const readout = model.refined?.motion.readoutSeconds;
-  if (main === 'automatic-exposure' || main === 'drift') {
-    // So large a change is the beat of a shutter that runs almost in step with the camera.
-    if (ripples.slow > MOST_SLOW_CHANGE) return { cause: 'shutter', filmFps: undefined };
-    // A beat so slow that it passes for a drift would need a motor that keeps step with the camera. Rows
-    // that are read one after the other would show it as bands.
-    if (main === 'drift' || (bench.readoutSeconds ?? readout ?? 0) >= GLOBAL_SECONDS)
-      return undefined;
-    const standing = standingFilmFps(ripples.slow, cameraFps, bench);
-    return standing === undefined ? undefined : { cause: 'shutter', filmFps: standing };
-  }
-  if (main !== 'lamp' || model.refined === undefined) return undefined;
-  const isStanding = Math.abs(beatHz(model.refined.motion.lampHz, cameraFps)) < STANDING_LAMP_HZ;
-  return isStanding && (readout ?? 0) < GLOBAL_SECONDS ? { cause: 'lamp', filmFps } : undefined;
-}
-
-/**
  * Whether the shutter alone flickers, and so little that the motor's wander must take it through the
  * matching rate: the flicker then dies and returns the other way round, and its phase tells no rate.
  */
@@ -219,30 +136,6 @@ function passesMatch(answer: Answer, rate: MeasuredFilmRate, bench: GateBench): 
   // Near a match the ripple is the mismatch divided by the open fraction.
   const mismatch = answer.ripples.shutter * shutterOpenFraction(bench.shutter);
   return mismatch < CONSTANT_FLICKER * swing;
-}
-
-/** Change of light that the explanation leaves beyond noise, share of the mean, one deviation. */
-function unexplainedShare(model: LightModel, samples: GateSamples): number {
-  const curves = slowCurves(model.slow, samples);
-  const residual =
-    model.refined?.fit.residual ?? filtered(samples.changes, { curves, commonWeight: 1 });
-  const weight = model.refined?.commonWeight ?? 1;
-  // Light changes smoothly down the picture, noise does not.
-  let rough = 0;
-  for (let at = 0; at < residual.length; at += BAND_COUNT) {
-    for (let band = at + 1; band < at + BAND_COUNT - 1; band += 1) {
-      const bend =
-        (residual[band - 1] ?? 0) - 2 * (residual[band] ?? 0) + (residual[band + 1] ?? 0);
-      rough += (bend * bend) / 6;
-    }
-  }
-  const frames = residual.length / BAND_COUNT;
-  const noise = rough / frames / (BAND_COUNT - 2);
-  const { common, single } = residualSquares(residual, weight);
-  const left = (common + single) / residual.length;
-  const isCommon = common / frames > UNEXPLAINED_FACTOR * noise;
-  const isBanded = single / frames / (BAND_COUNT - 1) > UNEXPLAINED_FACTOR * noise;
-  return isCommon || isBanded ? Math.sqrt(Math.max(0, left - noise)) : 0;
 }
 
 /** Without a delay from row to row the products of lamp and shutter cannot be told from each other. */
@@ -337,14 +230,14 @@ function describe(
   const within = (reach: number): readonly Answer[] =>
     answers.filter(({ model }) => model.score > best.score - reach);
   // Rows that are all read at once tell no sign of the beat, whatever little the noise says for one.
-  const wide = within(GLOBAL_SHARE * (best.score - still.score));
-  const isGlobal = (one: Answer): boolean =>
-    (one.model.refined?.motion.readoutSeconds ?? 0) < GLOBAL_SECONDS;
-  const [first] = answers;
-  const close =
-    first !== undefined && isGlobal(first)
-      ? answers.filter((one) => within(near).includes(one) || (wide.includes(one) && isGlobal(one)))
-      : within(near);
+  const isGlobal = ({ refined }: LightModel): boolean =>
+    (refined?.motion.readoutSeconds ?? 0) < GLOBAL_SECONDS;
+  const globalReach = isGlobal(best) ? GLOBAL_SHARE * (best.score - still.score) : 0;
+  const close = answers.filter(
+    ({ model }) =>
+      model.score > best.score - near ||
+      (isGlobal(model) && model.score > best.score - globalReach),
+  );
   const allowed = close.filter((one) => isPlausible(one, bench));
   // When the bench allows none of those that fit best, one that fits a little worse may be the truth.
   const wider = within(Math.max(near, PLAUSIBLE_SHARE * (best.score - still.score)));
@@ -409,9 +302,7 @@ function describe(
   // Beside a slow flicker an exposure that hunts hides what all rows share of it.
   const isShared = model.slow === 'hunting' && Math.abs(beat ?? 0) < FASTEST_HUNTING_HZ;
   const readout =
-    isFilmSeen && isFilmLocked && !isShared
-      ? measuredReadout(samples, model.lines, refined)
-      : undefined;
+    isFilmSeen && isFilmLocked && !isShared ? measuredReadout(model.lines, refined) : undefined;
   const isReadoutSeen = readout !== undefined && readout.errorSeconds < READOUT_KNOWN_SECONDS;
   const readoutSeconds = isReadoutSeen ? readout.readoutSeconds : undefined;
   const isHidden = isHiddenBySlow(ripples);

@@ -30,6 +30,8 @@ export type TrueCause = 'shutter' | 'unequal' | 'lamp' | 'automatic-exposure' | 
 export interface GateCase {
   readonly seed: number;
   readonly cause: TrueCause;
+  /** So little above the least change that calling it even is within what a ripple may be out by. */
+  readonly mayPassForEven: boolean;
   readonly scene: GateScene;
   readonly nominalFilmFps: number;
   readonly flashes: number;
@@ -66,7 +68,13 @@ const EXPOSURES = [
 /** A change smaller than this is no flicker that anybody could see or would want named. */
 const SMALLEST = 0.006;
 
-function drawScene(seed: number, uniform: () => number): Omit<GateCase, 'recording' | 'ripples'> {
+/** A ripple may be out by so much, share of the mean. */
+const RIPPLE_SLACK = 0.003;
+
+function drawScene(
+  seed: number,
+  uniform: () => number,
+): Omit<GateCase, 'recording' | 'ripples' | 'mayPassForEven'> {
   const pick = <T>(list: readonly T[]): T => list[Math.floor(uniform() * list.length)]!;
   const between = (low: number, high: number): number => low + (high - low) * uniform();
   const draw = uniform();
@@ -181,7 +189,8 @@ export function gateCase(seed: number): GateCase {
     // Drawn even at the mean rate; where the motor wanders off the match the picture flickers all the same.
     const isOffMatch = drawn.cause === 'none' && overRun.shutter >= SMALLEST;
     const cause = isOffMatch ? 'shutter' : drawn.cause;
-    return { ...drawn, cause, scene, recording, ripples: overRun };
+    const mayPassForEven = isOffMatch && overRun.shutter < SMALLEST + RIPPLE_SLACK;
+    return { ...drawn, cause, mayPassForEven, scene, recording, ripples: overRun };
   }
 }
 
