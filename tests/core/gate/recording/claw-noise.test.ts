@@ -32,7 +32,7 @@ describe('the film rate from the noise of the claw', () => {
     expectRight(read({ sampleRate, seconds: 6 }));
   });
 
-  it.each([
+  it.each<readonly [string, Partial<ProjectorSound>]>([
     ['16 frames/s', { filmFps: 16 }],
     ['16⅔ frames/s, whose third multiple is the mains', { filmFps: 50 / 3 }],
     ['24 frames/s', { filmFps: 24 }],
@@ -44,7 +44,7 @@ describe('the film rate from the noise of the claw', () => {
     ['a voice over it', { voiceLevel: 0.2 }],
     ['music over it', { musicLevel: 0.15 }],
     ['a sound cut off at its limit', { gain: 20 }],
-  ] as const)('is read with %s', (_, part) => {
+  ])('is read with %s', (_, part) => {
     const range = { least: 0.9 * (part.filmFps ?? 18), most: 1.1 * (part.filmFps ?? 18) };
     expectRight(read(part, range));
   });
