@@ -153,7 +153,8 @@ function refused(reason: RecordingRefusal['reason'], atSeconds?: number): Record
  * Model: evidence of the pictures for 48 phases of the film ({@link phaseEvidence}); the most likely
  * path of straight pieces of half a second, first within 6 % of the bench's film rate, then within
  * 3.5 % of the rate found; position and spread at the knots from the sums over all paths; told where
- * even and odd bands say the same ({@link toldPieces}).
+ * even and odd bands say the same ({@link toldPieces}). A readout time that is not known is looked for
+ * ({@link likelyReadout}).
  *
  * @param motion  what was kept of the pictures
  * @param entered  projector and camera
