@@ -1,6 +1,6 @@
 import { requireInterval } from '../../quantity/errors.ts';
 import { makeGateLight } from '../gate/gate-light.ts';
-import { longestDarkFraction, type Shutter } from '../gate/shutter.ts';
+import { longestDarkFraction } from '../gate/shutter.ts';
 import type { BandMotion } from './band-motion.ts';
 import { bestPath, slotChanges, type BestPath } from './best-path.ts';
 import { cameraSlots, type CameraSlots } from './camera-slots.ts';
@@ -8,20 +8,10 @@ import { knotPhases } from './knot-spread.ts';
 import { pathStates, type PathStates } from './path-states.ts';
 import { phaseEvidence, type PhaseEvidence } from './phase-evidence.ts';
 import { likelyReadout } from './likely-readout.ts';
+import type { RecordingBench } from './recording-bench.ts';
 import type { RecordingRefusal } from './recording-refusal.ts';
 import { rivalNats } from './rival-paths.ts';
 import { toldPieces, type UntoldReason } from './told-pieces.ts';
-
-/** The bench that a recording of film was made on, as far as it is known. */
-export interface RecordingBench {
-  /** Film rate, frames/s; found in the recording if it is right to 4 %. */
-  readonly filmFps: number;
-  readonly shutter: Shutter;
-  /** Exposure time, s; the count stays right while it is right to 25 %. */
-  readonly exposureSeconds: number;
-  /** Time from the first row to the last, s; 0 where it is not known: then it is looked for. */
-  readonly readoutSeconds: number;
-}
 
 /** Where the film is in a recording. */
 export interface FilmPosition {

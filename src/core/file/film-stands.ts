@@ -1,6 +1,7 @@
 import { longestDarkFraction } from '../gate/shutter.ts';
 import { LAGS } from './band-motion.ts';
-import type { FilmPosition, RecordingBench } from './film-position.ts';
+import type { FilmPosition } from './film-position.ts';
+import type { RecordingBench } from './recording-bench.ts';
 
 /** A stretch in which the picture does not change at all, not even its grain. */
 export interface FilmStand {
@@ -26,7 +27,7 @@ const SHORT_EXPOSURE = 1.05;
 const LEAST_EXPOSURE = 0.6;
 
 /** Whether this bench lets film that stands be told from film that runs. */
-export function canTellStands(position: FilmPosition, bench: RecordingBench): boolean {
+function canTellStands(position: FilmPosition, bench: RecordingBench): boolean {
   const { filmFps, slots } = position;
   return filmFps <= MOST_PACE * slots.cameraFps && darkTimes(position, bench) >= LEAST_EXPOSURE;
 }

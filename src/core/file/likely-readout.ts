@@ -1,7 +1,7 @@
 import { makeGateLight } from '../gate/gate-light.ts';
 import { NUMBERS_PER_FRAME, type BandMotion } from './band-motion.ts';
 import type { CameraSlots } from './camera-slots.ts';
-import type { RecordingBench } from './film-position.ts';
+import type { RecordingBench } from './recording-bench.ts';
 import { phaseEvidence } from './phase-evidence.ts';
 
 /** Readout times that are tried, s. */
