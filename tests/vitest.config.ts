@@ -9,7 +9,8 @@ const ALONE = ['tests/ui/bench-table.test.ts', 'tests/worksheets/every-verdict-r
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    testTimeout: 60_000,
+    // Long enough for a machine that is busy elsewhere; it ends only what hangs.
+    testTimeout: 180_000,
     projects: [
       {
         extends: true,
@@ -22,7 +23,7 @@ export default defineConfig({
           // Loading core and worksheets anew for each of some three hundred files takes longer than the
           // tests of most. Both are free of state, and what a test plants it takes away again.
           isolate: false,
-          globalSetup: 'tests/tools/say-missing-tools.ts',
+          globalSetup: 'tests/tools/before-unit-tests.ts',
         },
       },
       { extends: true, test: { name: 'alone', include: ALONE } },
