@@ -11,6 +11,7 @@ export default defineConfig({
   test: {
     // Long enough for a machine that is busy elsewhere; it ends only what hangs.
     testTimeout: 180_000,
+    hookTimeout: 180_000,
     projects: [
       {
         extends: true,

@@ -74,7 +74,7 @@ function recordOnce(codec: readonly string[]): () => Recording {
     const folder = mkdtempSync(join(tmpdir(), 'measured-keep-list-'));
     writeRecording(folder, codec);
     recording = { folder, checksums: checksums(folder, FILE_NAMES.recording) };
-  }, 60_000);
+  });
   afterAll(() => {
     if (recording !== undefined) rmSync(recording.folder, { recursive: true, force: true });
   });
