@@ -1,124 +1,161 @@
 // The mutation run (npm run mutate): makes small changes to core and worksheets, one at a time, and asks
-// whether the tests notice.
-//   --sample 200   so many changes, drawn by --seed (1); all of them with --full
+// whether the tests notice. Modules stay loaded; a change is put in their place and meets, nearest first,
+// the tests that run the place where it stands, up to the first that fails. Tests that run other programs
+// or take longer than three seconds are left out, so the whole test command notices at least as much.
+//   --sample 100   so many changes of each room, drawn by --seed (1); all of them with --full
+//   --rooms core,worksheets
 //   --only PATH    changes to files under this path alone
-//   --quick        only tests near the changed file; else those that survive meet all that reach it
 //   --workers 1    changes tried side by side
+//   --confirm 10   so many killed ones are tried once more by the test framework itself
 //   --keep         writes the outcome to last-run.json, which npm run bench prints
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { projectFolder, readFiles } from '../walls/source-files.ts';
+import { warmCompiler } from './compiler.ts';
 import { isEquivalent } from './equivalents.ts';
-import { LAST_RUN, readable, roomOf, type LastRun, type Outcome } from './last-run.ts';
+import {
+  LAST_RUN,
+  NOTHING,
+  partOf,
+  readable,
+  type Counts,
+  type LastRun,
+  type Outcome,
+  type RoomRun,
+} from './last-run.ts';
 import { mutantsOf, mutated, sampleOf, type Mutant } from './mutants.ts';
-import { roundsFor, type Round } from './related-tests.ts';
-import { runRound } from './run-tests.ts';
+import { planFor } from './plan.ts';
+import { doTasks } from './pool.ts';
+import { runByFramework } from './run-tests.ts';
+import { survey } from './survey.ts';
+import type { Task, Verdict } from './worker.ts';
 
 const { values: options } = parseArgs({
   options: {
-    sample: { type: 'string', default: '200' },
+    sample: { type: 'string', default: '100' },
     seed: { type: 'string', default: '1' },
+    rooms: { type: 'string', default: 'core,worksheets' },
     only: { type: 'string', default: 'src/' },
     workers: { type: 'string', default: '1' },
+    confirm: { type: 'string', default: '0' },
     full: { type: 'boolean', default: false },
-    quick: { type: 'boolean', default: false },
     keep: { type: 'boolean', default: false },
   },
 });
-
-const sources = new Map(
-  [...readFiles('src/core', ['.ts']), ...readFiles('src/worksheets', ['.ts'])].map((source) => [
-    source.path,
-    source.text,
-  ]),
-);
-const all = [...sources].flatMap(([file, text]) =>
-  file.startsWith(options.only) ? mutantsOf(file, text) : [],
-);
 const seed = Number(options.seed);
-const chosen = options.full ? all : sampleOf(all, Number(options.sample), seed);
-console.log(`${chosen.length} of ${all.length} changes, seed ${seed}`);
 
-const folder = join(projectFolder, 'tests/.output/mutation');
-mkdirSync(folder, { recursive: true });
-
-/** Seconds that a round takes without a change; a round that fails then proves nothing. */
-const cleanSeconds = new Map<string, Promise<number>>();
-
-async function timeClean(round: Round): Promise<number> {
-  const start = performance.now();
-  const ending = await runRound(round, 1200);
-  if (ending !== 'passed') {
-    throw new Error(`these tests do not pass without a change: ${round.tests.join(' ')}`);
-  }
-  return (performance.now() - start) / 1000;
-}
-
-function secondsOf(round: Round): Promise<number> {
-  const key = JSON.stringify(round);
-  const known = cleanSeconds.get(key) ?? timeClean(round);
-  cleanSeconds.set(key, known);
-  return known;
-}
-
-async function outcomeOf(mutant: Mutant, worker: number): Promise<Outcome> {
-  if (isEquivalent(mutant)) return 'equivalent';
-  const text = join(folder, `mutant-${worker}.ts`);
-  writeFileSync(text, mutated(sources.get(mutant.file) ?? '', mutant));
-  for (const round of roundsFor(mutant.file, !options.quick)) {
-    // A change may make a loop endless; a busy machine may only be slow.
-    const longest = (await secondsOf(round)) * 5 + 30;
-    const ending = await runRound(round, longest, { file: mutant.file, text });
-    if (ending !== 'passed') return 'killed';
-  }
-  return 'survived';
-}
-
-/** A source that cannot even be loaded must be noticed, or the run would prove nothing. */
-async function proveThatFaultsAreSeen(): Promise<void> {
-  const [file] = sources.keys();
-  const [round] = file === undefined ? [] : roundsFor(file, false);
-  if (file === undefined || round === undefined) throw new Error('nothing to change');
-  const text = join(folder, 'planted.ts');
-  writeFileSync(text, "throw new Error('planted');\n");
-  if ((await runRound(round, 600, { file, text })) !== 'failed') {
-    throw new Error(`a fault planted in ${file} is not seen by ${round.tests.join(' ')}`);
-  }
-}
-await proveThatFaultsAreSeen();
-
-const outcomes = new Map<Mutant, Outcome>();
-const queue = [...chosen];
-await Promise.all(
-  Array.from({ length: Number(options.workers) }, async (_, worker) => {
-    for (let mutant = queue.shift(); mutant !== undefined; mutant = queue.shift()) {
-      const outcome = await outcomeOf(mutant, worker);
-      outcomes.set(mutant, outcome);
-      const { file, line, operator, from, to } = mutant;
-      const change = `${from.replaceAll(/\s+/gu, ' ').slice(0, 60)} → ${to.slice(0, 40)}`;
-      console.log(`${outcomes.size} ${outcome.padEnd(10)} ${file}:${line} ${operator}: ${change}`);
-    }
-  }),
+const rooms = options.rooms.split(',').map((room) => {
+  const sources = readFiles(`src/${room}`, ['.ts']);
+  const all = sources
+    .filter(({ path }) => path.startsWith(options.only))
+    .flatMap(({ path, text }) => mutantsOf(path, text));
+  const drawn = options.full ? all : sampleOf(all, Number(options.sample), seed);
+  return { room, sources, changes: all.length, drawn };
+});
+const textOf = new Map(
+  rooms.flatMap(({ sources }) => sources.map(({ path, text }) => [path, text] as const)),
+);
+const drawn = rooms.flatMap((each) => each.drawn);
+console.log(
+  rooms
+    .map(({ room, drawn: { length }, changes }) => `${room}: ${length} of ${changes}`)
+    .join(', '),
 );
 
-const rooms: LastRun['rooms'] = {};
-for (const [{ file }, outcome] of outcomes) {
-  const room = (rooms[roomOf(file)] ??= { killed: 0, survived: 0, equivalent: 0 });
-  room[outcome] += 1;
+const surveyed = await survey(console.log);
+const changed = (mutant: Mutant): string => mutated(textOf.get(mutant.file) ?? '', mutant);
+const outcomes = new Map<Mutant, Outcome>();
+const killers = new Map<Mutant, string>();
+
+function* tasks(): Generator<Task> {
+  for (const [number, mutant] of drawn.entries()) {
+    if (isEquivalent(mutant)) outcomes.set(mutant, 'equivalent');
+    else {
+      const { file } = mutant;
+      yield { number, file, text: changed(mutant), plan: planFor(mutant, surveyed) };
+    }
+  }
 }
+
+const start = performance.now();
+let compiler: ReturnType<typeof warmCompiler> | undefined;
+function settle({ number, outcome, by, error }: Verdict): void {
+  const mutant = drawn[number]!;
+  const { file, line, operator, from, to } = mutant;
+  if (outcome === 'survived') {
+    compiler ??= warmCompiler([...textOf.keys()]);
+    outcomes.set(mutant, compiler.refuses(file, changed(mutant)) ? 'refused' : 'survived');
+  } else {
+    outcomes.set(mutant, outcome);
+    killers.set(mutant, by ?? '');
+  }
+  const change = `${from.replaceAll(/\s+/gu, ' ').slice(0, 60)} → ${to.slice(0, 40)}`;
+  const noted = by === undefined ? '' : ` – ${by}: ${error ?? ''}`.slice(0, 160);
+  console.log(
+    `${outcomes.size} ${outcomes.get(mutant)!.padEnd(10)} ${file}:${line} ${operator}: ${change}${noted}`,
+  );
+}
+await doTasks(tasks(), Number(options.workers), settle);
+console.log(
+  `${((performance.now() - start) / 60_000).toFixed(1)} min for ${outcomes.size} changes`,
+);
+
+function countsOf(mutants: readonly Mutant[]): Counts {
+  const counts: Record<Outcome, number> = { ...NOTHING };
+  for (const mutant of mutants) {
+    const outcome = outcomes.get(mutant);
+    if (outcome !== undefined) counts[outcome] += 1;
+  }
+  return counts;
+}
+
 const run: LastRun = {
   date: new Date().toISOString().slice(0, 10),
   commit: execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding: 'utf8' }).trim(),
-  changes: chosen.length,
-  of: all.length,
   seed: options.full ? undefined : seed,
-  tests: options.quick ? 'near' : 'all',
-  rooms: Object.fromEntries(Object.entries(rooms).sort(([a], [b]) => a.localeCompare(b))),
-  survivors: [...outcomes]
-    .filter(([, outcome]) => outcome === 'survived')
-    .map(([{ file, line, at, from, to }]) => ({ place: `${file}:${line}`, at, from, to })),
+  rooms: Object.fromEntries(
+    rooms.map(({ room, changes, drawn: mutants }): [string, RoomRun] => {
+      const parts = [...new Set(mutants.map(({ file }) => partOf(file)))].sort();
+      return [
+        room,
+        {
+          changes,
+          counts: countsOf(mutants),
+          parts: Object.fromEntries(
+            parts.map((part) => [
+              part,
+              countsOf(mutants.filter(({ file }) => partOf(file) === part)),
+            ]),
+          ),
+        },
+      ];
+    }),
+  ),
+  survivors: drawn
+    .filter((mutant) => outcomes.get(mutant) === 'survived')
+    .map(({ file, line, operator, at, from, to }) => ({
+      place: `${file}:${line}`,
+      operator,
+      at,
+      from,
+      to,
+    })),
 };
 console.log(`\n${readable(run)}`);
 if (options.keep) writeFileSync(LAST_RUN, `${JSON.stringify(run, undefined, 2)}\n`);
+
+// The framework itself must notice what this run counts as killed.
+const folder = join(projectFolder, 'tests/.output/mutation');
+mkdirSync(folder, { recursive: true });
+for (const [mutant, by] of sampleOf([...killers], Number(options.confirm), seed)) {
+  const testFile = by.split(' > ')[0]!;
+  if (!testFile.startsWith('tests/')) continue;
+  const text = join(folder, 'confirmed.ts');
+  writeFileSync(text, changed(mutant));
+  const ending = await runByFramework(testFile, { file: mutant.file, text });
+  console.log(`${mutant.file}:${mutant.line}, ${testFile}: ${ending}`);
+  if (ending !== 'failed') process.exitCode = 1;
+}
+process.exit();
