@@ -1,6 +1,12 @@
 import type { Mutant } from './mutants.ts';
 import { probeAt } from './probes.ts';
-import { probesIn, type Survey, type SurveyedFile, type SurveyedTest } from './survey.ts';
+import {
+  LONGEST_TEST_MILLISECONDS,
+  probesIn,
+  type Survey,
+  type SurveyedFile,
+  type SurveyedTest,
+} from './survey.ts';
 import { testFilesReaching } from './test-files.ts';
 
 /** Tests of one file to run on a mutant. */
@@ -11,8 +17,6 @@ export interface Planned {
   readonly tests: readonly { readonly index: number; readonly title: string }[];
 }
 
-/** A test that takes longer than this is not used: stop at the quick ones, or a run takes days. */
-export const LONGEST_TEST_MILLISECONDS = 3000;
 /** Time of all the tests that one mutant may meet. */
 export const LONGEST_PLAN_MILLISECONDS = 15_000;
 const MOST_TESTS_OF_A_FILE = 150;

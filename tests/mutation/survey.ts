@@ -7,6 +7,9 @@ import { HIT, probesOf, withProbes, type Probe } from './probes.ts';
 import { TEST_FILES, versionOf } from './test-files.ts';
 import { warmModules } from './warm-modules.ts';
 
+/** A test that takes longer is not used: with the slowest ones a run would take days. */
+export const LONGEST_TEST_MILLISECONDS = 3000;
+
 /** What one test takes and touches. */
 export interface SurveyedTest {
   readonly title: string;
@@ -61,6 +64,22 @@ function kept(testFile: string): SurveyedFile | undefined {
   }
 }
 
+/** Tests of one wording that took so long that a mutation run uses none of them; others need not run. */
+class SlowFamilies {
+  readonly #milliseconds = new Map<string, number>();
+  #family(title: string): string {
+    return title.replace(/^.* > /u, '').replaceAll(/ \[\d+\]|\d+/gu, '');
+  }
+  has(title: string): boolean {
+    return (this.#milliseconds.get(this.#family(title)) ?? 0) > 2 * LONGEST_TEST_MILLISECONDS;
+  }
+  add(title: string, milliseconds: number): void {
+    if (milliseconds < LONGEST_TEST_MILLISECONDS / 4) return;
+    const family = this.#family(title);
+    this.#milliseconds.set(family, (this.#milliseconds.get(family) ?? 0) + milliseconds);
+  }
+}
+
 /** Looks at the test files that were not looked at since they changed, and keeps what it finds. */
 export async function survey(say: (line: string) => void): Promise<Survey> {
   mkdirSync(folder, { recursive: true });
@@ -98,13 +117,19 @@ export async function survey(say: (line: string) => void): Promise<Survey> {
     try {
       const file = await collect(() => modules.load(testFile));
       probes = takeHits();
+      const slow = new SlowFamilies();
       for (const test of file.tests) {
+        if (slow.has(test.title)) {
+          tests.push({ title: test.title, milliseconds: 0, probes: [], isUsed: false });
+          continue;
+        }
         const began = performance.now();
         const isUsed = await test.run().then(
           () => true,
           () => false,
         );
         const milliseconds = Math.round(1000 * (performance.now() - began)) / 1000;
+        slow.add(test.title, milliseconds);
         tests.push({ title: test.title, milliseconds, probes: takeHits(), isUsed });
       }
       await file.end();
