@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
@@ -6,6 +6,7 @@ import type { Entries } from '../../src/worksheets/machine/evaluate.ts';
 import { worksheets } from '../../src/worksheets/registry.ts';
 import { readExamples } from '../content/read-content.ts';
 import { projectFolder, readFiles } from '../walls/source-files.ts';
+import { expectApproved } from '../tools/approved-text.ts';
 import { printedSheet, type PrintedCase } from './printed-sheet.ts';
 
 // What every sheet prints in the worked examples and in the entries of reaching-entries.yaml was read by a
@@ -13,9 +14,6 @@ import { printedSheet, type PrintedCase } from './printed-sheet.ts';
 // again and read the difference line by line before it is committed:
 //   npm run approve
 // These texts guard what was found right; whether a number is right is asked by the other tests.
-
-const folder = join(projectFolder, 'tests/worksheets/approved');
-const isApproving = process.env['APPROVE'] === 'yes';
 
 const examples = readExamples();
 const reaching = parse(
@@ -34,16 +32,7 @@ function casesOf(id: string): readonly PrintedCase[] {
 describe('what the sheets print', () => {
   it.each([...worksheets.values()])('$id as it was read and approved', (worksheet) => {
     const printed = printedSheet(worksheet, casesOf(worksheet.id));
-    const path = join(folder, `${worksheet.id}.txt`);
-    if (isApproving) {
-      mkdirSync(folder, { recursive: true });
-      writeFileSync(path, printed);
-    }
-    const approved = readFileSync(path, 'utf8');
-    // Lines, so that a failure shows those that differ.
-    expect(printed.split('\n'), `read the difference, then npm run approve`).toEqual(
-      approved.split('\n'),
-    );
+    expectApproved(`tests/worksheets/approved/${worksheet.id}.txt`, printed);
   });
 
   it('has a file for every sheet and no other', () => {

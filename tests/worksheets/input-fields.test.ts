@@ -3,6 +3,7 @@ import { readInput } from '../../src/worksheets/machine/evaluate.ts';
 import type { InputSpec } from '../../src/worksheets/machine/types.ts';
 import { worksheets } from '../../src/worksheets/registry.ts';
 import { convertUnit } from '../../src/quantity/units.ts';
+import { IS_APPROVING } from '../tools/approved-text.ts';
 import { fieldOf, readFields, shownUnit, writeFields, type Field } from './input-fields.ts';
 
 // input-fields.yaml is the list of every field of every sheet as a person checked it: what it opens with,
@@ -10,7 +11,7 @@ import { fieldOf, readFields, shownUnit, writeFields, type Field } from './input
 // the list fails here. After a change that is meant, npm run approve writes the list again: read what
 // differs, limits above all.
 
-if (process.env['APPROVE'] === 'yes') writeFields();
+if (IS_APPROVING) writeFields();
 const fields = readFields();
 
 const listed = Object.entries(fields).flatMap(([id, of]) =>

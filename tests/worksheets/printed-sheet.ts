@@ -11,6 +11,7 @@ import type {
   ResultTable,
   Worksheet,
 } from '../../src/worksheets/machine/types.ts';
+import { drawnValue } from '../tools/drawn-value.ts';
 
 /** Entries of one case, and what it is called. */
 export interface PrintedCase {
@@ -19,7 +20,6 @@ export interface PrintedCase {
 }
 
 const FULL_FILE_LINES = 60;
-const FEW_POINTS = 8;
 
 /** No-break spaces are for the page. */
 const plain = (text: string): string => text.replaceAll(/[^\S\n]/gu, ' ');
@@ -50,33 +50,10 @@ function fileLines({ fileName, mediaType, text, isShown }: ResultFile): readonly
   return [first, ...indented(shown)];
 }
 
-const rounded = (value: number): string => String(Number(value.toPrecision(4)));
-
-/** The numbers of a picture, long runs of them by their ends and their sum. */
-function drawn(value: unknown): string {
-  if (typeof value === 'number') return rounded(value);
-  if (Array.isArray(value)) {
-    const list = value as readonly unknown[];
-    if (list.length <= FEW_POINTS) return `[${list.map(drawn).join(', ')}]`;
-    const sum = list.every((each) => typeof each === 'number')
-      ? `, sum ${rounded(list.reduce((total: number, each) => total + (each as number), 0))}`
-      : '';
-    const ends = [...list.slice(0, 3).map(drawn), '…', ...list.slice(-2).map(drawn)];
-    return `[${ends.join(', ')}; ${list.length} in all${sum}]`;
-  }
-  if (typeof value === 'object' && value !== null) {
-    const parts = Object.entries(value)
-      .filter(([, part]) => part !== undefined)
-      .map(([key, part]) => `${key} ${drawn(part)}`);
-    return `(${parts.join(', ')})`;
-  }
-  return typeof value === 'string' ? `“${value}”` : String(value);
-}
-
 function pictureLines({ name, alternative, ...data }: PictureData): readonly string[] {
   return [
     `picture ${name}: ${alternative}`,
-    ...indented(Object.entries(data).map(([key, part]) => `${key}: ${drawn(part)}`)),
+    ...indented(Object.entries(data).map(([key, part]) => `${key}: ${drawnValue(part)}`)),
   ];
 }
 

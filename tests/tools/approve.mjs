@@ -11,15 +11,17 @@ const { status } = spawnSync(
     join(projectFolder, 'node_modules/vitest/vitest.mjs'),
     'run',
     '--config=tests/vitest.config.ts',
-    '--reporter=dot',
+    '--reporter=default',
     'tests/worksheets/approved-texts.test.ts',
     'tests/worksheets/input-fields.test.ts',
+    'tests/core/approved-constants.test.ts',
+    'tests/core/approved-readings.test.ts',
   ],
   { cwd: projectFolder, stdio: 'inherit', env: { ...process.env, APPROVE: 'yes' } },
 );
-spawnSync('git', ['diff', '--stat', '--', 'tests/worksheets'], {
+spawnSync('git', ['diff', '--stat', '--', 'tests'], {
   cwd: projectFolder,
   stdio: 'inherit',
 });
-console.log('Read the difference (git diff tests/worksheets), limits and numbers above all.');
+console.log('Read the difference (git diff tests), limits and numbers above all.');
 process.exitCode = status ?? 1;
