@@ -16,6 +16,7 @@ const { status } = spawnSync(
     'tests/worksheets/input-fields.test.ts',
     'tests/core/approved-constants.test.ts',
     'tests/core/approved-readings.test.ts',
+    'tests/core/approved-examples.test.ts',
   ],
   { cwd: projectFolder, stdio: 'inherit', env: { ...process.env, APPROVE: 'yes' } },
 );

@@ -1,0 +1,86 @@
+import ts from 'typescript';
+import { describe, expect, it } from 'vitest';
+import { expectApproved } from '../tools/approved-text.ts';
+import { drawnValue } from '../tools/drawn-value.ts';
+import { readFiles } from '../walls/source-files.ts';
+import { exportedFunctions } from './docstrings.ts';
+import { evaluateExpression } from './run-docstring-example.ts';
+
+// What every function of the core gives at the example of its docstring, in full, and how that moves when
+// one of its numbers does: larger, smaller, none, or one more of what is counted. Whether the numbers are
+// right is asked by the other tests; a line that changes here must be meant (npm run approve).
+
+const modules = import.meta.glob<Readonly<Record<string, unknown>>>(
+  ['../../src/core/**/*.ts', '../../src/quantity/*.ts'],
+  { eager: true },
+);
+const scope = Object.assign({}, ...Object.values(modules)) as Readonly<Record<string, unknown>>;
+
+const shown = { significantDigits: 8, longest: 10 };
+const LONGEST_LINE = 600;
+
+const examples = ['src/core', 'src/quantity']
+  .flatMap((folder) => readFiles(folder, ['.ts']))
+  .flatMap(exportedFunctions)
+  .flatMap(({ path, name, examples: texts }) =>
+    texts.map((text) => ({
+      path,
+      name,
+      call: /^([\s\S]*?\))\s*\/\//u.exec(text.trim())?.[1]?.replaceAll(/\s+/gu, ' ') ?? '',
+    })),
+  )
+  .filter(({ call }) => call !== '');
+
+/** The call with each of its numbers in turn put larger, smaller, at none, or one up. */
+function variants(call: string): readonly string[] {
+  const source = ts.createSourceFile('call.ts', call, ts.ScriptTarget.Latest, true);
+  const found: string[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isNumericLiteral(node)) {
+      const value = Number(node.text);
+      const [start, end] = [node.getStart(), node.end];
+      const others = Number.isInteger(value)
+        ? [0, value + 1, Math.ceil(value * 1.7), Math.floor(value / 3)]
+        : [0, value * 1.37, value * 0.61];
+      for (const other of new Set(others)) {
+        if (other !== value) {
+          found.push(call.slice(0, start) + String(Number(other.toPrecision(6))) + call.slice(end));
+        }
+      }
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+function lineOf(call: string, own: Readonly<Record<string, unknown>>): string {
+  let result: string;
+  try {
+    result = drawnValue(evaluateExpression(call, { ...scope, ...own }), shown);
+  } catch (error) {
+    result = `refused: ${error instanceof Error ? error.message : String(error)}`;
+  }
+  return `${call} → ${result}`.replaceAll('\n', '⏎').replaceAll(/\s/gu, ' ').slice(0, LONGEST_LINE);
+}
+
+/** `core-gate` for a file in that room. */
+const roomOf = (path: string): string =>
+  path.startsWith('src/core/') ? `core-${path.split('/')[2]}` : 'quantity';
+const rooms = [...new Set(examples.map(({ path }) => roomOf(path)))];
+
+describe('what the functions of the core give', () => {
+  it('has examples to look at', () => {
+    expect(examples.length).toBeGreaterThan(150);
+  });
+
+  it.each(rooms)('in %s', (room) => {
+    const lines = examples
+      .filter(({ path }) => roomOf(path) === room)
+      .flatMap(({ path, call }) => {
+        const own = modules[`../../${path}`] ?? {};
+        return [lineOf(call, own), ...variants(call).map((each) => `  ${lineOf(each, own)}`)];
+      });
+    expectApproved(`tests/core/approved/examples-${room}.txt`, `${lines.join('\n')}\n`);
+  });
+});
