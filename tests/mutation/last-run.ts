@@ -1,9 +1,12 @@
 import { fileURLToPath } from 'node:url';
 
 /** What became of one change to the source. */
-export type Outcome = 'killed' | 'survived' | 'refused' | 'equivalent';
+export type Outcome = 'killed' | 'survived' | 'unreached' | 'refused' | 'equivalent';
 
-/** How many changes ended how. `refused`: survived the tests, but does not compile. */
+/**
+ * How many changes ended how. `unreached`: stands for an index out of range, as the compiler asks, and no
+ * test ever met one; `refused`: survived the tests, but does not compile.
+ */
 export type Counts = Readonly<Record<Outcome, number>>;
 
 /** What a room of the house came to. */
@@ -37,7 +40,13 @@ export interface Survivor {
 /** Where the outcome is kept. */
 export const LAST_RUN = fileURLToPath(new URL('last-run.json', import.meta.url));
 
-export const NOTHING: Counts = { killed: 0, survived: 0, refused: 0, equivalent: 0 };
+export const NOTHING: Counts = {
+  killed: 0,
+  survived: 0,
+  unreached: 0,
+  refused: 0,
+  equivalent: 0,
+};
 
 /** `core/gate` for a file of that room. */
 export function partOf(file: string): string {
@@ -69,9 +78,12 @@ export function noticed({ killed, survived }: Counts): string {
   return `${percent(killed / size)} % (${percent(low)} to ${percent(high)})`;
 }
 
+const withUnreached = (counts: Counts): string =>
+  noticed({ ...counts, survived: counts.survived + counts.unreached });
+
 /** The table of a run. */
 export function readable({ date, commit, seed, rooms }: LastRun): string {
-  const columns = ['killed', 'survived', 'refused', 'equivalent'] as const;
+  const columns = ['killed', 'survived', 'unreached', 'refused', 'equivalent'] as const;
   const line = (first: string, counts: Counts): string =>
     [
       first.padEnd(26),
@@ -91,6 +103,10 @@ export function readable({ date, commit, seed, rooms }: LastRun): string {
       ...Object.entries(parts).map(([part, of]) => line(`  ${part}`, of)),
       line(`${room}, ${drawn(counts)} of ${changes}`, counts),
     ]),
-    'refused: no test noticed, but it does not compile; equivalent: changes nothing (equivalents.yaml).',
+    'unreached: stands for an index out of range, which no test ever met (counted as survived: ' +
+      Object.entries(rooms)
+        .map(([room, { counts }]) => `${room} ${withUnreached(counts)}`)
+        .join(', ') +
+      '); refused: does not compile; equivalent: changes nothing (equivalents.yaml).',
   ].join('\n');
 }

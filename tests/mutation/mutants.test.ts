@@ -31,6 +31,13 @@ describe('the changes that a mutation run makes', () => {
     },
   );
 
+  it('know what stands for an index out of range', () => {
+    const kinds = (text: string) => mutantsOf('a.ts', text).map(({ isFallback }) => isFallback);
+    expect(kinds('a[i] ?? 0;')).toEqual([true, true]);
+    expect(kinds('a.at(-1) ?? 0;')).toEqual([false, false, false, true, true]);
+    expect(kinds('a ?? 0;')).toEqual([false, false]);
+  });
+
   it('are drawn alike for the same seed, without repetition', () => {
     const items = Array.from({ length: 100 }, (_, index) => index);
     expect(sampleOf(items, 30, 1)).toEqual(sampleOf(items, 30, 1));
@@ -63,8 +70,10 @@ describe('the share that the tests notice', () => {
   });
 
   it('leaves out what does not compile and what changes nothing', () => {
-    expect(noticed({ killed: 9, survived: 1, refused: 50, equivalent: 50 })).toMatch(/^90\.0 %/u);
-    expect(noticed({ killed: 0, survived: 0, refused: 1, equivalent: 1 })).toBe('–');
+    expect(noticed({ killed: 9, survived: 1, unreached: 50, refused: 50, equivalent: 50 })).toMatch(
+      /^90\.0 %/u,
+    );
+    expect(noticed({ killed: 0, survived: 0, unreached: 1, refused: 1, equivalent: 1 })).toBe('–');
   });
 });
 

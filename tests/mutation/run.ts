@@ -66,6 +66,11 @@ console.log(
 
 const surveyed = await survey(console.log);
 const changed = (mutant: Mutant): string => mutated(textOf.get(mutant.file) ?? '', mutant);
+const trapped = (mutant: Mutant): string =>
+  mutated(textOf.get(mutant.file) ?? '', {
+    ...mutant,
+    to: "(() => { throw new Error('out of range'); })()",
+  });
 const outcomes = new Map<Mutant, Outcome>();
 const killers = new Map<Mutant, string>();
 
@@ -73,8 +78,9 @@ function* tasks(): Generator<Task> {
   for (const [number, mutant] of drawn.entries()) {
     if (isEquivalent(mutant)) outcomes.set(mutant, 'equivalent');
     else {
-      const { file } = mutant;
-      yield { number, file, text: changed(mutant), plan: planFor(mutant, surveyed) };
+      const { file, isFallback } = mutant;
+      const trap = isFallback ? { trap: trapped(mutant) } : {};
+      yield { number, file, text: changed(mutant), plan: planFor(mutant, surveyed), ...trap };
     }
   }
 }

@@ -10,12 +10,14 @@ export interface Task {
   readonly file: string;
   readonly text: string;
   readonly plan: readonly Planned[];
+  /** The file with a fault in place of the change: where no test meets it, none could meet the change. */
+  readonly trap?: string;
 }
 
 /** What became of it. */
 export interface Verdict {
   readonly number: number;
-  readonly outcome: 'killed' | 'survived';
+  readonly outcome: 'killed' | 'survived' | 'unreached';
   /** The test that failed. */
   readonly by?: string;
   readonly error?: string;
@@ -55,17 +57,32 @@ async function tryOn(planned: Planned): Promise<Pick<Verdict, 'by' | 'error'> | 
   return undefined;
 }
 
-async function verdictOn({ number, file, text, plan }: Task): Promise<Verdict> {
+/** The first test that fails with a text in place of the file. */
+async function failureWith(
+  text: string,
+  { file, plan }: Task,
+): Promise<Pick<Verdict, 'by' | 'error'> | undefined> {
   try {
     await modules.replace(file, text);
     for (const planned of plan) {
       const failed = await tryOn(planned);
-      if (failed !== undefined) return { number, outcome: 'killed', ...failed };
+      if (failed !== undefined) return failed;
     }
-    return { number, outcome: 'survived' };
+    return undefined;
   } finally {
     modules.restore(file);
   }
+}
+
+async function verdictOn(task: Task): Promise<Verdict> {
+  const { number, text, trap } = task;
+  if (trap !== undefined && (await failureWith(trap, task)) === undefined) {
+    return { number, outcome: 'unreached' };
+  }
+  const failed = await failureWith(text, task);
+  return failed === undefined
+    ? { number, outcome: 'survived' }
+    : { number, outcome: 'killed', ...failed };
 }
 
 port.on('message', (task: Task) => {
