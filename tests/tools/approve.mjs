@@ -13,6 +13,7 @@ const { status } = spawnSync(
     '--config=tests/vitest.config.ts',
     '--reporter=default',
     'tests/worksheets/approved-texts.test.ts',
+    'tests/worksheets/approved-box.test.ts',
     'tests/worksheets/input-fields.test.ts',
     'tests/core/approved-constants.test.ts',
     'tests/core/approved-readings.test.ts',
