@@ -11,6 +11,7 @@ import type {
   ResultTable,
   Worksheet,
 } from '../../src/worksheets/machine/types.ts';
+import { mixedEntries } from './mixed-entries.ts';
 import { drawnValue } from '../tools/drawn-value.ts';
 
 /** Entries of one case, and what it is called. */
@@ -20,6 +21,7 @@ export interface PrintedCase {
 }
 
 const FULL_FILE_LINES = 60;
+const MIXED_CASES = 8;
 
 /** No-break spaces are for the page. */
 const plain = (text: string): string => text.replaceAll(/[^\S\n]/gu, ' ');
@@ -133,6 +135,22 @@ function changeLines(worksheet: Worksheet): readonly string[] {
   );
 }
 
+/** What is said when several fields differ, without files and pictures. */
+function mixedLines(worksheet: Worksheet): readonly string[] {
+  return mixedEntries(worksheet.id, worksheet.inputs, MIXED_CASES).flatMap((entries) => {
+    const evaluation = evaluate(worksheet, fillEntries(worksheet.inputs, entries));
+    const { outcome } = evaluation;
+    return [
+      `${entriesLine(worksheet, entries)}:`,
+      ...indented(
+        outcome === undefined
+          ? refusalLines(evaluation)
+          : outcomeLines({ ...outcome, files: [], commands: [] }),
+      ),
+    ];
+  });
+}
+
 /** All that a worksheet says: about itself, in each case, and when one field differs. */
 export function printedSheet(worksheet: Worksheet, cases: readonly PrintedCase[]): string {
   const { id, title, question, chapter, model, sources, cautions, answerLabels } = worksheet;
@@ -148,6 +166,9 @@ export function printedSheet(worksheet: Worksheet, cases: readonly PrintedCase[]
     '',
     '## With one field changed from the opening: the lines that differ',
     ...changeLines(worksheet),
+    '',
+    '## With several fields changed from the opening',
+    ...mixedLines(worksheet),
   ];
   return `${lines.map((line) => plain(line).trimEnd()).join('\n')}\n`;
 }
