@@ -7,8 +7,9 @@ import { exportedFunctions } from './docstrings.ts';
 import { evaluateExpression } from './run-docstring-example.ts';
 
 // What every function of the core gives at the example of its docstring, in full, and how that moves when
-// one of its numbers does: larger, smaller, none, or one more of what is counted. Whether the numbers are
-// right is asked by the other tests; a line that changes here must be meant (npm run approve).
+// one of its numbers does: larger, smaller, none, one more of what is counted, or beyond all limits.
+// Whether the numbers are right is asked by the other tests; a line that changes here must be meant
+// (npm run approve).
 
 const modules = import.meta.glob<Readonly<Record<string, unknown>>>(
   ['../../src/core/**/*.ts', '../../src/quantity/*.ts'],
@@ -18,6 +19,8 @@ const scope = Object.assign({}, ...Object.values(modules)) as Readonly<Record<st
 
 const shown = { significantDigits: 8, longest: 10 };
 const LONGEST_LINE = 600;
+/** Beyond most limits: the refusal then tells them. */
+const HUGE = 3e7;
 
 const examples = ['src/core', 'src/quantity']
   .flatMap((folder) => readFiles(folder, ['.ts']))
@@ -40,8 +43,8 @@ function variants(call: string): readonly string[] {
       const value = Number(node.text);
       const [start, end] = [node.getStart(), node.end];
       const others = Number.isInteger(value)
-        ? [0, value + 1, Math.ceil(value * 1.7), Math.floor(value / 3)]
-        : [0, value * 1.37, value * 0.61];
+        ? [0, value + 1, Math.ceil(value * 1.7), Math.floor(value / 3), -HUGE, HUGE]
+        : [0, value * 1.37, value * 0.61, -HUGE, HUGE];
       for (const other of new Set(others)) {
         if (other !== value) {
           found.push(call.slice(0, start) + String(Number(other.toPrecision(6))) + call.slice(end));

@@ -11,22 +11,20 @@ export type Counts = Readonly<Record<Outcome, number>>;
 
 /** What a room of the house came to. */
 export interface RoomRun {
+  readonly date: string;
+  readonly commit: string;
+  /** Of the sample; left out where all changes were tried. */
+  readonly seed?: number | undefined;
   /** Changes there are; `counts` are of those drawn from them. */
   readonly changes: number;
   readonly counts: Counts;
   /** The same by parts of the room. */
   readonly parts: Readonly<Record<string, Counts>>;
-}
-
-/** The outcome of a mutation run, as it is kept. */
-export interface LastRun {
-  readonly date: string;
-  readonly commit: string;
-  /** Of the sample; left out where all changes were tried. */
-  readonly seed?: number | undefined;
-  readonly rooms: Readonly<Record<string, RoomRun>>;
   readonly survivors: readonly Survivor[];
 }
+
+/** The outcome of the last mutation run of each room, as it is kept. */
+export type LastRun = Readonly<Record<string, RoomRun>>;
 
 /** A change that no test noticed. */
 export interface Survivor {
@@ -81,8 +79,8 @@ export function noticed({ killed, survived }: Counts): string {
 const withUnreached = (counts: Counts): string =>
   noticed({ ...counts, survived: counts.survived + counts.unreached });
 
-/** The table of a run. */
-export function readable({ date, commit, seed, rooms }: LastRun): string {
+/** The table of the runs. */
+export function readable(rooms: LastRun): string {
   const columns = ['killed', 'survived', 'unreached', 'refused', 'equivalent'] as const;
   const line = (first: string, counts: Counts): string =>
     [
@@ -93,20 +91,18 @@ export function readable({ date, commit, seed, rooms }: LastRun): string {
     ].join('');
   const drawn = (counts: Counts): number =>
     columns.reduce((sum, column) => sum + counts[column], 0);
+  const headings = columns.map((column) => column.padStart(11)).join('');
   return [
-    `changes to the source that the tests notice; ${date}, commit ${commit}` +
-      (seed === undefined ? '' : `, seed ${seed}`),
-    ['room'.padEnd(26), ...columns.map((column) => column.padStart(11)), '  noticed (95 %)'].join(
-      '',
-    ),
-    ...Object.entries(rooms).flatMap(([room, { changes, counts, parts }]) => [
+    'small changes to the source, and whether the tests notice',
+    `${'room'.padEnd(26)}${headings}  noticed (95 %)`,
+    ...Object.entries(rooms).flatMap(([room, { changes, counts, parts, date, commit, seed }]) => [
       ...Object.entries(parts).map(([part, of]) => line(`  ${part}`, of)),
-      line(`${room}, ${drawn(counts)} of ${changes}`, counts),
+      line(room, counts),
+      `  ${drawn(counts)} of ${changes}, ${date}, commit ${commit}` +
+        `${seed === undefined ? '' : `, seed ${seed}`}; unreached counted as survived: ` +
+        noticed({ ...counts, survived: counts.survived + counts.unreached }),
     ]),
-    'unreached: stands for an index out of range, which no test ever met (counted as survived: ' +
-      Object.entries(rooms)
-        .map(([room, { counts }]) => `${room} ${withUnreached(counts)}`)
-        .join(', ') +
-      '); refused: does not compile; equivalent: changes nothing (equivalents.yaml).',
+    'unreached: stands for an index out of range, which no test ever met; refused: does not compile;',
+    'equivalent: changes nothing (equivalents.yaml).',
   ].join('\n');
 }

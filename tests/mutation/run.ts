@@ -7,9 +7,9 @@
 //   --only PATH    changes to files under this path alone
 //   --workers 1    changes tried side by side
 //   --confirm 10   so many killed ones are tried once more by the test framework itself
-//   --keep         writes the outcome to last-run.json, which npm run bench prints
+//   --keep         writes the outcome of these rooms to last-run.json, which npm run bench prints
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { projectFolder, readFiles } from '../walls/source-files.ts';
@@ -45,6 +45,7 @@ const { values: options } = parseArgs({
   },
 });
 const seed = Number(options.seed);
+const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding: 'utf8' }).trim();
 
 const rooms = options.rooms.split(',').map((room) => {
   const sources = readFiles(`src/${room}`, ['.ts']);
@@ -117,40 +118,36 @@ function countsOf(mutants: readonly Mutant[]): Counts {
   return counts;
 }
 
-const run: LastRun = {
-  date: new Date().toISOString().slice(0, 10),
-  commit: execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding: 'utf8' }).trim(),
-  seed: options.full ? undefined : seed,
-  rooms: Object.fromEntries(
-    rooms.map(({ room, changes, drawn: mutants }): [string, RoomRun] => {
-      const parts = [...new Set(mutants.map(({ file }) => partOf(file)))].sort();
-      return [
-        room,
-        {
-          changes,
-          counts: countsOf(mutants),
-          parts: Object.fromEntries(
-            parts.map((part) => [
-              part,
-              countsOf(mutants.filter(({ file }) => partOf(file) === part)),
-            ]),
-          ),
-        },
-      ];
-    }),
-  ),
-  survivors: drawn
-    .filter((mutant) => outcomes.get(mutant) === 'survived')
-    .map(({ file, line, operator, at, from, to }) => ({
-      place: `${file}:${line}`,
-      operator,
-      at,
-      from,
-      to,
-    })),
-};
+function roomRun({ changes, drawn: mutants }: (typeof rooms)[number]): RoomRun {
+  const parts = [...new Set(mutants.map(({ file }) => partOf(file)))].sort();
+  const of = (part: string): readonly Mutant[] =>
+    mutants.filter(({ file }) => partOf(file) === part);
+  return {
+    date: new Date().toISOString().slice(0, 10),
+    commit,
+    seed: options.full ? undefined : seed,
+    changes,
+    counts: countsOf(mutants),
+    parts: Object.fromEntries(parts.map((part) => [part, countsOf(of(part))])),
+    survivors: mutants
+      .filter((mutant) => outcomes.get(mutant) === 'survived')
+      .map(({ file, line, operator, at, from, to }) => ({
+        place: `${file}:${line}`,
+        operator,
+        at,
+        from,
+        to,
+      })),
+  };
+}
+const run: LastRun = Object.fromEntries(rooms.map((each) => [each.room, roomRun(each)]));
 console.log(`\n${readable(run)}`);
-if (options.keep) writeFileSync(LAST_RUN, `${JSON.stringify(run, undefined, 2)}\n`);
+if (options.keep) {
+  const kept = existsSync(LAST_RUN)
+    ? (JSON.parse(readFileSync(LAST_RUN, 'utf8')) as LastRun)
+    : undefined;
+  writeFileSync(LAST_RUN, `${JSON.stringify({ ...kept, ...run }, undefined, 2)}\n`);
+}
 
 // The framework itself must notice what this run counts as killed.
 const folder = join(projectFolder, 'tests/.output/mutation');
