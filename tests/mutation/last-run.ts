@@ -76,9 +76,6 @@ export function noticed({ killed, survived }: Counts): string {
   return `${percent(killed / size)} % (${percent(low)} to ${percent(high)})`;
 }
 
-const withUnreached = (counts: Counts): string =>
-  noticed({ ...counts, survived: counts.survived + counts.unreached });
-
 /** The table of the runs. */
 export function readable(rooms: LastRun): string {
   const columns = ['killed', 'survived', 'unreached', 'refused', 'equivalent'] as const;
@@ -98,9 +95,12 @@ export function readable(rooms: LastRun): string {
     ...Object.entries(rooms).flatMap(([room, { changes, counts, parts, date, commit, seed }]) => [
       ...Object.entries(parts).map(([part, of]) => line(`  ${part}`, of)),
       line(room, counts),
-      `  ${drawn(counts)} of ${changes}, ${date}, commit ${commit}` +
-        `${seed === undefined ? '' : `, seed ${seed}`}; unreached counted as survived: ` +
+      [
+        `  ${drawn(counts)} of ${changes}, ${date}, commit ${commit}`,
+        ...(seed === undefined ? [] : [`, seed ${seed}`]),
+        '; unreached counted as survived: ',
         noticed({ ...counts, survived: counts.survived + counts.unreached }),
+      ].join(''),
     ]),
     'unreached: stands for an index out of range, which no test ever met; refused: does not compile;',
     'equivalent: changes nothing (equivalents.yaml).',

@@ -157,7 +157,7 @@ for (const [mutant, by] of sampleOf([...killers], Number(options.confirm), seed)
   if (!testFile.startsWith('tests/')) continue;
   const text = join(folder, 'confirmed.ts');
   writeFileSync(text, changed(mutant));
-  const ending = await runByFramework(testFile, { file: mutant.file, text });
+  const ending = runByFramework(testFile, { file: mutant.file, text });
   console.log(`${mutant.file}:${mutant.line}, ${testFile}: ${ending}`);
   if (ending !== 'failed') process.exitCode = 1;
 }

@@ -49,7 +49,7 @@ function limitsOf(spec: InputSpec): Partial<Field> {
     to: neat(convertUnit(spec.maximum, spec.unit, shown)),
     ...(spec.kind === 'list' ? { longest: spec.longest } : {}),
     ...(spec.kind === 'list' && spec.mayBeEmpty ? { mayBeEmpty: true as const } : {}),
-    ...('angleOf' in spec && spec.angleOf !== undefined ? { angleOf: spec.angleOf } : {}),
+    ...('angleOf' in spec ? { angleOf: spec.angleOf } : {}),
   };
 }
 
