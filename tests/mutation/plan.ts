@@ -1,12 +1,6 @@
 import type { Mutant } from './mutants.ts';
 import { probeAt } from './probes.ts';
-import {
-  LONGEST_TEST_MILLISECONDS,
-  probesIn,
-  type Survey,
-  type SurveyedFile,
-  type SurveyedTest,
-} from './survey.ts';
+import { LONGEST_TEST_MILLISECONDS, probesIn, type Survey, type SurveyedTest } from './survey.ts';
 import { testFilesReaching } from './test-files.ts';
 
 /** Tests of one file to run on a mutant. */
@@ -34,19 +28,31 @@ function evenly<Item>(items: readonly Item[], most: number): readonly Item[] {
   return Array.from({ length: most }, (_, at) => items[Math.floor((at * items.length) / most)]!);
 }
 
+const loadedProbes = new WeakMap<Survey, ReadonlySet<number>>();
+
+/** Probes that ran as some file was loaded: what they stand in counts for all that import it. */
+function probesAtLoading(survey: Survey): ReadonlySet<number> {
+  const known = loadedProbes.get(survey);
+  if (known !== undefined) return known;
+  const found = new Set([...survey.values()].flatMap(({ probes }) => probes));
+  loadedProbes.set(survey, found);
+  return found;
+}
+
 /**
  * The tests that could see a mutant: those that ran the place it stands in; for one that counts as its file
  * is loaded, those that ran any place of the file or say its name. Few steps of import first, short first.
  */
 export function planFor(mutant: Mutant, survey: Survey): readonly Planned[] {
   const { first, probes } = probesIn(mutant.file);
-  const probe = probeAt(probes, mutant.start);
+  const own = probeAt(probes, mutant.start);
+  const isLoaded = own === undefined || probesAtLoading(survey).has(first + own);
+  const probe = isLoaded ? undefined : own;
   const topic = topicOf(mutant.file);
   const inFile = (number: number): boolean => number >= first && number < first + probes.length;
-  const sees = (surveyed: SurveyedFile, test: SurveyedTest, steps: number): boolean => {
-    if (probe !== undefined) {
-      return test.probes.includes(first + probe) || surveyed.probes.includes(first + probe);
-    }
+  const sees = (test: SurveyedTest, steps: number): boolean => {
+    if (probe !== undefined) return test.probes.includes(first + probe);
+    if (own !== undefined && test.probes.includes(first + own)) return true;
     return (
       steps <= 2 || probes.length === 0 || test.title.includes(topic) || test.probes.some(inFile)
     );
@@ -57,7 +63,7 @@ export function planFor(mutant: Mutant, survey: Survey): readonly Planned[] {
     const chosen = surveyed.tests
       .map((test, index) => ({ ...test, index }))
       .filter((test) => test.isUsed && test.milliseconds <= LONGEST_TEST_MILLISECONDS)
-      .filter((test) => sees(surveyed, test, steps));
+      .filter((test) => sees(test, steps));
     if (chosen.length === 0) return [];
     const named = chosen.filter(({ title }) => title.includes(topic));
     const others = chosen.filter(({ title }) => !title.includes(topic));

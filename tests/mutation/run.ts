@@ -6,6 +6,7 @@
 //   --rooms core,worksheets
 //   --only PATH    changes to files under this path alone
 //   --workers 1    changes tried side by side
+//   --resume LOG    takes over what an interrupted run of the same sample printed as killed
 //   --confirm 10   so many killed ones are tried once more by the test framework itself
 //   --keep         writes the outcome of these rooms to last-run.json, which npm run bench prints
 import { execFileSync } from 'node:child_process';
@@ -39,6 +40,7 @@ const { values: options } = parseArgs({
     rooms: { type: 'string', default: 'core,worksheets' },
     only: { type: 'string', default: 'src/' },
     workers: { type: 'string', default: '1' },
+    resume: { type: 'string' },
     confirm: { type: 'string', default: '0' },
     full: { type: 'boolean', default: false },
     keep: { type: 'boolean', default: false },
@@ -75,9 +77,28 @@ const trapped = (mutant: Mutant): string =>
 const outcomes = new Map<Mutant, Outcome>();
 const killers = new Map<Mutant, string>();
 
+const changeIn = ({ from, to }: Mutant): string =>
+  `${from.replaceAll(/\s+/gu, ' ').slice(0, 60)} → ${to.slice(0, 40)}`;
+const nameOf = (mutant: Mutant): string =>
+  `${mutant.file}:${mutant.line} ${mutant.operator}: ${changeIn(mutant)}`;
+
+/** What an interrupted run printed as killed; a name that two changes share is tried again. */
+function killedBefore(): ReadonlySet<string> {
+  if (options.resume === undefined) return new Set();
+  const names = drawn.map(nameOf);
+  const lines = readFileSync(options.resume, 'utf8').split('\n');
+  return new Set(
+    lines
+      .map((line) => /^\d+ killed +(.*?)(?: – |$)/u.exec(line)?.[1] ?? '')
+      .filter((name) => names.indexOf(name) === names.lastIndexOf(name)),
+  );
+}
+const before = killedBefore();
+
 function* tasks(): Generator<Task> {
   for (const [number, mutant] of drawn.entries()) {
     if (isEquivalent(mutant)) outcomes.set(mutant, 'equivalent');
+    else if (before.has(nameOf(mutant))) outcomes.set(mutant, 'killed');
     else {
       const { file, isFallback } = mutant;
       const trap = isFallback ? { trap: trapped(mutant) } : {};
@@ -90,7 +111,7 @@ const start = performance.now();
 let compiler: ReturnType<typeof warmCompiler> | undefined;
 function settle({ number, outcome, by, error }: Verdict): void {
   const mutant = drawn[number]!;
-  const { file, line, operator, from, to } = mutant;
+  const { file } = mutant;
   if (outcome === 'survived') {
     compiler ??= warmCompiler([...textOf.keys()]);
     outcomes.set(mutant, compiler.refuses(file, changed(mutant)) ? 'refused' : 'survived');
@@ -98,11 +119,8 @@ function settle({ number, outcome, by, error }: Verdict): void {
     outcomes.set(mutant, outcome);
     killers.set(mutant, by ?? '');
   }
-  const change = `${from.replaceAll(/\s+/gu, ' ').slice(0, 60)} → ${to.slice(0, 40)}`;
   const noted = by === undefined ? '' : ` – ${by}: ${error ?? ''}`.slice(0, 160);
-  console.log(
-    `${outcomes.size} ${outcomes.get(mutant)!.padEnd(10)} ${file}:${line} ${operator}: ${change}${noted}`,
-  );
+  console.log(`${outcomes.size} ${outcomes.get(mutant)!.padEnd(10)} ${nameOf(mutant)}${noted}`);
 }
 await doTasks(tasks(), Number(options.workers), settle);
 console.log(

@@ -1,3 +1,0 @@
-import { survey } from './survey.ts';
-await survey((l) => console.log(l));
-process.exit(0);
