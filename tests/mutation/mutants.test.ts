@@ -35,6 +35,7 @@ describe('the changes that a mutation run makes', () => {
     const kinds = (text: string) => mutantsOf('a.ts', text).map(({ isFallback }) => isFallback);
     expect(kinds('a[i] ?? 0;')).toEqual([true, true]);
     expect(kinds('a.at(-1) ?? 0;')).toEqual([false, false, false, true, true]);
+    expect(kinds('a[0]?.b ?? 0;')).toEqual([false, false, true, true]);
     expect(kinds('a ?? 0;')).toEqual([false, false]);
   });
 

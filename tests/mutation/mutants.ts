@@ -13,7 +13,7 @@ export interface Mutant {
   readonly end: number;
   readonly from: string;
   readonly to: string;
-  /** True for a number behind `list[index] ??`, which stands for an index out of range. */
+  /** True for a number behind `list[index] ??` or `found?.x ??`, for what is out of range. */
   readonly isFallback: boolean;
 }
 
@@ -160,7 +160,9 @@ function isFallback(node: ts.Node): boolean {
     ts.isBinaryExpression(parent) &&
     parent.operatorToken.kind === SyntaxKind.QuestionQuestionToken &&
     parent.right === node &&
-    (ts.isElementAccessExpression(parent.left) || /\.at\([^()]*\)$/u.test(parent.left.getText()))
+    (ts.isElementAccessExpression(parent.left) ||
+      ts.isOptionalChain(parent.left) ||
+      /\.at\([^()]*\)$/u.test(parent.left.getText()))
   );
 }
 

@@ -6,7 +6,9 @@
 //   --rooms core,worksheets
 //   --only PATH    changes to files under this path alone
 //   --workers 1    changes tried side by side
-//   --resume LOG    takes over what an interrupted run of the same sample printed as killed
+//   --minutes 30    draws no more changes after this time and counts those tried: a smaller sample
+//   --resume LOG    takes over what an interrupted run of the same sample printed; survivors are tried again
+//                   unless --minutes is 0
 //   --confirm 10   so many killed ones are tried once more by the test framework itself
 //   --keep         writes the outcome of these rooms to last-run.json, which npm run bench prints
 import { execFileSync } from 'node:child_process';
@@ -40,6 +42,7 @@ const { values: options } = parseArgs({
     rooms: { type: 'string', default: 'core,worksheets' },
     only: { type: 'string', default: 'src/' },
     workers: { type: 'string', default: '1' },
+    minutes: { type: 'string', default: 'Infinity' },
     resume: { type: 'string' },
     confirm: { type: 'string', default: '0' },
     full: { type: 'boolean', default: false },
@@ -82,32 +85,42 @@ const changeIn = ({ from, to }: Mutant): string =>
 const nameOf = (mutant: Mutant): string =>
   `${mutant.file}:${mutant.line} ${mutant.operator}: ${changeIn(mutant)}`;
 
-/** What an interrupted run printed as killed; a name that two changes share is tried again. */
-function killedBefore(): ReadonlySet<string> {
-  if (options.resume === undefined) return new Set();
+const minutes = Number(options.minutes);
+
+/** Outcomes that an interrupted run printed; a name that two changes share is tried again. */
+function outcomesBefore(): ReadonlyMap<string, Outcome> {
+  if (options.resume === undefined) return new Map();
   const names = drawn.map(nameOf);
-  const lines = readFileSync(options.resume, 'utf8').split('\n');
-  return new Set(
-    lines
-      .map((line) => /^\d+ killed +(.*?)(?: – |$)/u.exec(line)?.[1] ?? '')
-      .filter((name) => names.indexOf(name) === names.lastIndexOf(name)),
+  return new Map(
+    readFileSync(options.resume, 'utf8')
+      .split('\n')
+      .flatMap((line): [string, Outcome][] => {
+        const [, outcome, name] =
+          /^\d+ (\w+) +(src\/.*?)(?: – tests\/.*| – a test .*|)$/u.exec(line) ?? [];
+        if (outcome === undefined || name === undefined) return [];
+        if (names.indexOf(name) !== names.lastIndexOf(name)) return [];
+        return [[name, outcome as Outcome]];
+      })
+      .filter(([, outcome]) => outcome === 'killed' || minutes === 0),
   );
 }
-const before = killedBefore();
-
-function* tasks(): Generator<Task> {
-  for (const [number, mutant] of drawn.entries()) {
-    if (isEquivalent(mutant)) outcomes.set(mutant, 'equivalent');
-    else if (before.has(nameOf(mutant))) outcomes.set(mutant, 'killed');
-    else {
-      const { file, isFallback } = mutant;
-      const trap = isFallback ? { trap: trapped(mutant) } : {};
-      yield { number, file, text: changed(mutant), plan: planFor(mutant, surveyed), ...trap };
-    }
-  }
+const before = outcomesBefore();
+for (const mutant of drawn) {
+  const known = isEquivalent(mutant) ? 'equivalent' : before.get(nameOf(mutant));
+  if (known !== undefined) outcomes.set(mutant, known);
 }
 
 const start = performance.now();
+function* tasks(): Generator<Task> {
+  for (const [number, mutant] of drawn.entries()) {
+    if (outcomes.has(mutant)) continue;
+    if (performance.now() - start > minutes * 60_000) return;
+    const { file, isFallback } = mutant;
+    const trap = isFallback ? { trap: trapped(mutant) } : {};
+    yield { number, file, text: changed(mutant), plan: planFor(mutant, surveyed), ...trap };
+  }
+}
+
 let compiler: ReturnType<typeof warmCompiler> | undefined;
 function settle({ number, outcome, by, error }: Verdict): void {
   const mutant = drawn[number]!;
@@ -122,7 +135,7 @@ function settle({ number, outcome, by, error }: Verdict): void {
   const noted = by === undefined ? '' : ` – ${by}: ${error ?? ''}`.slice(0, 160);
   console.log(`${outcomes.size} ${outcomes.get(mutant)!.padEnd(10)} ${nameOf(mutant)}${noted}`);
 }
-await doTasks(tasks(), Number(options.workers), settle);
+if (minutes > 0) await doTasks(tasks(), Number(options.workers), settle);
 console.log(
   `${((performance.now() - start) / 60_000).toFixed(1)} min for ${outcomes.size} changes`,
 );
@@ -136,7 +149,14 @@ function countsOf(mutants: readonly Mutant[]): Counts {
   return counts;
 }
 
-function roomRun({ changes, drawn: mutants }: (typeof rooms)[number]): RoomRun {
+/** Those drawn up to the first that was not tried: a sample as random as the whole. */
+function triedOf(mutants: readonly Mutant[]): readonly Mutant[] {
+  const end = mutants.findIndex((mutant) => !outcomes.has(mutant));
+  return end < 0 ? mutants : mutants.slice(0, end);
+}
+
+function roomRun({ changes, drawn: all }: (typeof rooms)[number]): RoomRun {
+  const mutants = triedOf(all);
   const parts = [...new Set(mutants.map(({ file }) => partOf(file)))].sort();
   const of = (part: string): readonly Mutant[] =>
     mutants.filter(({ file }) => partOf(file) === part);
