@@ -1,8 +1,11 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import Fraction from 'fraction.js';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import { expectApproved } from '../tools/approved-text.ts';
 import { drawnValue } from '../tools/drawn-value.ts';
-import { readFiles } from '../walls/source-files.ts';
+import { projectFolder, readFiles } from '../walls/source-files.ts';
 import { exportedFunctions } from './docstrings.ts';
 import { evaluateExpression } from './run-docstring-example.ts';
 
@@ -34,8 +37,13 @@ const examples = ['src/core', 'src/quantity']
   )
   .filter(({ call }) => call !== '');
 
+/** Calls of functions whose docstrings show none, because they take or give more than a number. */
+const moreCalls = readFileSync(join(projectFolder, 'tests/core/more-calls.txt'), 'utf8')
+  .split('\n')
+  .filter((line) => line !== '');
+
 /** The call with each of its numbers in turn put larger, smaller, at none, or one up. */
-function variants(call: string): readonly string[] {
+function variants(call: string, huge = HUGE): readonly string[] {
   const source = ts.createSourceFile('call.ts', call, ts.ScriptTarget.Latest, true);
   const found: string[] = [];
   const visit = (node: ts.Node): void => {
@@ -43,8 +51,8 @@ function variants(call: string): readonly string[] {
       const value = Number(node.text);
       const [start, end] = [node.getStart(), node.end];
       const others = Number.isInteger(value)
-        ? [0, value + 1, Math.ceil(value * 1.7), Math.floor(value / 3), -HUGE, HUGE]
-        : [0, value * 1.37, value * 0.61, -HUGE, HUGE];
+        ? [0, value + 1, Math.ceil(value * 1.7), Math.floor(value / 3), -huge, huge]
+        : [0, value * 1.37, value * 0.61, -huge, huge];
       for (const other of new Set(others)) {
         if (other !== value) {
           found.push(call.slice(0, start) + String(Number(other.toPrecision(6))) + call.slice(end));
@@ -60,7 +68,7 @@ function variants(call: string): readonly string[] {
 function lineOf(call: string, own: Readonly<Record<string, unknown>>): string {
   let result: string;
   try {
-    result = drawnValue(evaluateExpression(call, { ...scope, ...own }), shown);
+    result = drawnValue(evaluateExpression(call, { ...scope, ...own, Fraction }), shown);
   } catch (error) {
     result = `refused: ${error instanceof Error ? error.message : String(error)}`;
   }
@@ -85,5 +93,15 @@ describe('what the functions of the core give', () => {
         return [lineOf(call, own), ...variants(call).map((each) => `  ${lineOf(each, own)}`)];
       });
     expectApproved(`tests/core/approved/examples-${room}.txt`, `${lines.join('\n')}\n`);
+  });
+
+  it('where their docstrings show no call', () => {
+    const lines = moreCalls.flatMap((call) => [
+      lineOf(call, {}),
+      ...variants(call, 5000).map((each) => `  ${lineOf(each, {})}`),
+    ]);
+    // A misspelt name would be refused for ever.
+    expect(lines.filter((line) => /is not (?:defined|a function)/u.test(line))).toEqual([]);
+    expectApproved('tests/core/approved/examples-more.txt', `${lines.join('\n')}\n`);
   });
 });
