@@ -1,12 +1,12 @@
 import { advisedBench } from '../../scene/camera/advised-bench.ts';
 import type { BenchNumbers } from '../../scene/camera/setting.ts';
-import type { SceneData, SideData } from '../../scene/scene-data.ts';
+import type { SideData } from '../../scene/scene-data.ts';
 import { evaluate, fillEntries } from '../../worksheets/machine/evaluate.ts';
 import type { Worksheet } from '../../worksheets/machine/types.ts';
 import { LEVEL_SIGNS } from '../verdict-signs.ts';
 import { benchFromEntries } from './bench-from-entries.ts';
 import { frontVerdict } from './front-words.ts';
-import { liveScene } from './hydrate-scene.ts';
+import { liveScene } from './live-scene.ts';
 
 const RIPPLE_LIMIT_PERCENT = 1;
 
@@ -35,7 +35,7 @@ export async function hydrateFront(
   const sceneElement = element.querySelector<HTMLElement>('scene-view');
   if (sceneElement === null) throw new Error('a front page without a scene');
   const [scene, flashMatch] = await Promise.all([liveScene(sceneElement), worksheet]);
-  const data = JSON.parse(sceneElement.dataset['scene'] ?? '') as SceneData;
+  const { data } = scene;
   const [first] = data.sides;
   if (first === undefined) throw new Error('a scene without a side');
   const usual: SideData = first;
