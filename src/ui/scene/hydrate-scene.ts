@@ -21,9 +21,10 @@ function listen(scene: LiveScene): void {
 /** Brings a scene to life for the table of islands. */
 export async function hydrateScene(element: HTMLElement): Promise<() => void> {
   const scene = await liveScene(element);
-  // The line between two pictures lies on them from the first touch on.
-  if (scene.sides.length > 1) await scene.panel();
   listen(scene);
+  // The line between two pictures lies on them from the first touch on; if it does not come, the button
+  // says so when it is pressed.
+  if (scene.sides.length > 1) void scene.panel().then(scene.redraw, () => undefined);
   element.dataset['ready'] = 'true';
   scene.redraw();
   return scene.redraw;
