@@ -53,13 +53,22 @@ export function stillName(data: SceneData): string {
   return createHash('sha256').update(JSON.stringify(data)).digest('hex').slice(0, 12);
 }
 
+/**
+ * Address of the still of a scene. While the book is written no still is built: the address carries the
+ * scene, and it is drawn when it is asked for.
+ */
+export function stillAddress(data: SceneData, width: 320 | 640): string {
+  const scene = import.meta.env.DEV ? `?scene=${encodeURIComponent(JSON.stringify(data))}` : '';
+  return `/scenes/${stillName(data)}-${width}.webp${scene}`;
+}
+
 /** How the light of a side differs from strip to strip. */
 export function lightWords(side: Side): string {
   const { swing } = safePlay(shownOf(side), side.view, side.tone, 1);
   if (swing < 0.0005) return 'all alike in light';
   const percent = swing < 0.1 ? (swing * 100).toFixed(1) : String(Math.round(swing * 100));
   const rows = side.bench.readoutSeconds > 0 ? ', in bands that move from strip to strip' : '';
-  return `differing in light by up to ${percent} %${rows}`;
+  return `differing in light by up to ${percent}\u00a0%${rows}`;
 }
 
 function alternativeOf(

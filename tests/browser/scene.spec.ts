@@ -116,11 +116,10 @@ async function playsOnPage(page: Page): Promise<void> {
 
 test('where a browser refuses the worker the page draws the film itself', async ({ page }) => {
   await page.addInitScript(() => {
-    globalThis.Worker = class {
-      constructor() {
-        throw new DOMException('refused', 'SecurityError');
-      }
-    } as unknown as typeof Worker;
+    const refuse = (): never => {
+      throw new DOMException('refused', 'SecurityError');
+    };
+    globalThis.Worker = new Proxy(Worker, { construct: refuse });
   });
   await playsOnPage(page);
 });
