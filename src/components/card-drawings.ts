@@ -16,6 +16,5 @@ export const CARD_DRAWINGS: Readonly<Record<string, string>> = {
   stopwatch: 'stopwatch-count',
   'storage-climate': 'freezer-packing',
   tachometer: 'tachometer-mark',
-  'take-up-pull': 'film-path',
   'travel-ghost': 'gate-claw-shoe',
 };

@@ -180,6 +180,37 @@ test('the loupe follows a finger and the arrow keys, and leaves the page where i
   expect(await page.evaluate(() => scrollY)).toBe(scrolled);
 });
 
+test('the strips under a sheet follow its numbers', async ({ page }) => {
+  await page.goto(MATCHING);
+  const strips = scene(page, 'scene-flash-match');
+  const canvas = strips.locator('canvas[data-part="canvas"]');
+  await expect(canvas).toBeHidden();
+  const sheet = page.locator('worksheet-form[data-id="flash-match"]');
+  const light = (): Promise<readonly number[]> =>
+    canvas.evaluate((one: HTMLCanvasElement) => {
+      const pen = one.getContext('2d')!;
+      // The sky of each strip, low, where no cloud is.
+      return Array.from({ length: 13 }, (_, strip) => {
+        const left = Math.round(((strip + 0.5) * one.width) / 13);
+        return pen.getImageData(left, one.height * 0.9, 1, 1).data[2]!;
+      });
+    });
+  await sheet.locator('[name="exposureSeconds"]').fill('1/100');
+  await expect(canvas).toBeVisible();
+  const spread = async (): Promise<number> => {
+    const levels = await light();
+    return Math.max(...levels) / Math.max(1, Math.min(...levels));
+  };
+  await expect.poll(spread).toBeGreaterThan(2);
+  await sheet.locator('[name="exposureSeconds"]').fill('1/54');
+  await expect.poll(spread).toBeLessThan(1.8);
+  // Numbers that give no picture leave the last one there, dimmed.
+  await sheet.locator('[name="exposureSeconds"]').fill('soon');
+  await expect(strips).toHaveAttribute('data-answers', 'old');
+  await sheet.locator('[name="exposureSeconds"]').fill('1/50');
+  await expect(strips).not.toHaveAttribute('data-answers', 'old');
+});
+
 test('the first screen of the front page sets the setting that works @phone', async ({ page }) => {
   await page.goto('/');
   const verdict = page.locator('[data-front="verdict"]');

@@ -25,8 +25,8 @@ export function dog(pen: Pen, x: number, y: number, filmFrame: number): void {
   oval(pen, PATCH, x - 10, y - 36, 5, 7, 0.3);
   oval(pen, '#6b4426', x - 7, y - 33, 3.2, 6, -0.2);
   oval(pen, COLOUR.cream, x - 21, y - 31, 6, 4);
-  oval(pen, '#2a1c14', x - 25, y - 33, 2.2, 1.8);
-  oval(pen, '#2a1c14', x - 16, y - 36, 1.3);
+  oval(pen, '#3a261a', x - 25, y - 33, 2.2, 1.8);
+  oval(pen, '#3a261a', x - 16, y - 36, 1.3);
   oval(pen, '#d5736a', x - 21, y - 26 + Math.sin(filmFrame * 0.9), 2, 2.8);
   line(pen, COLOUR.flagRed, 3, x - 15, y - 26, x - 6, y - 27);
 }

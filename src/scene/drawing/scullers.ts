@@ -47,7 +47,7 @@ export function sculler(pen: Pen, x: number, y: number, stroke: StrokePlace, cap
 export function cox(pen: Pen, x: number, y: number, stroke: StrokePlace): void {
   const bob = stroke.pulled * 2 - 1;
   line(pen, '#5a6a86', 15, x - 82, y - 2, x - 83 + bob, y - 20);
-  line(pen, '#66789a', 6, x - 83 + bob, y - 21, x - 72, y - 10, x - 66, y - 6);
+  line(pen, '#5a6a86', 6, x - 83 + bob, y - 21, x - 72, y - 10, x - 66, y - 6);
   oval(pen, COLOUR.skin, x - 80 + bob, y - 36, 6, 7);
   oval(pen, '#6b4426', x - 83 + bob, y - 37, 4, 6);
   oval(pen, COLOUR.straw, x - 80 + bob, y - 41, 11, 2.6, 0.06);

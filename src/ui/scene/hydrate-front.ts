@@ -7,6 +7,7 @@ import { LEVEL_SIGNS } from '../verdict-signs.ts';
 import { benchFromEntries } from './bench-from-entries.ts';
 import { frontVerdict } from './front-words.ts';
 import { liveScene } from './live-scene.ts';
+import { sideAt } from './side-at.ts';
 
 const RIPPLE_LIMIT_PERCENT = 1;
 
@@ -68,13 +69,7 @@ export async function hydrateFront(
     say(level, state);
     cure.hidden = setting === undefined || advised === undefined;
     cure.textContent = setting ?? '';
-    scene.show({ ...data, sides: [sideAt(bench)] });
-  }
-
-  /** Strips start at about the same film frame at every camera rate. */
-  function sideAt(bench: BenchNumbers): SideData {
-    const seconds = usual.picture / usual.bench.cameraFps;
-    return { ...usual, bench, picture: Math.round(seconds * bench.cameraFps) };
+    scene.show({ ...data, sides: [sideAt(usual, bench)] });
   }
 
   cure.addEventListener('click', () => {
