@@ -196,7 +196,8 @@ test('the strips under a sheet follow its numbers', async ({ page }) => {
       });
     });
   await sheet.locator('[name="exposureSeconds"]').fill('1/100');
-  await expect(canvas).toBeVisible();
+  // Thirteen film frames are drawn first: seconds on a busy machine.
+  await expect(canvas).toBeVisible({ timeout: 25_000 });
   const spread = async (): Promise<number> => {
     const levels = await light();
     return Math.max(...levels) / Math.max(1, Math.min(...levels));
