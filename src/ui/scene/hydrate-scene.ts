@@ -2,6 +2,9 @@ import type { Worksheet } from '../../worksheets/machine/types.ts';
 import { liveScene } from './live-scene.ts';
 import { partOf, type LiveScene } from './scene-parts.ts';
 
+/** Fetches a worksheet by its id. */
+type LoadWorksheet = (id: string) => Promise<Worksheet>;
+
 /** Has the button bring what a reader moves the scene with. */
 function listen(scene: LiveScene): void {
   const open = partOf<HTMLButtonElement>(scene.element, 'open');
@@ -20,9 +23,9 @@ function listen(scene: LiveScene): void {
 }
 
 /** Has it show the numbers of the sheet that it belongs to, where there is one. */
-async function follow(scene: LiveScene, load: (id: string) => Promise<Worksheet>): Promise<void> {
+async function follow(scene: LiveScene, load: LoadWorksheet | undefined): Promise<void> {
   const { follows } = scene.element.dataset;
-  if (follows === undefined) return;
+  if (follows === undefined || load === undefined) return;
   const form = document.querySelector<HTMLElement>(`worksheet-form[data-id="${follows}"]`);
   if (form === null) throw new Error(`no sheet ${follows} beside its scene`);
   const [{ followSheet }, worksheet] = await Promise.all([
@@ -39,7 +42,7 @@ async function follow(scene: LiveScene, load: (id: string) => Promise<Worksheet>
  */
 export async function hydrateScene(
   element: HTMLElement,
-  load: (id: string) => Promise<Worksheet>,
+  load?: LoadWorksheet,
 ): Promise<() => void> {
   const scene = await liveScene(element);
   if (element.dataset['ready'] === 'true') return scene.redraw;
