@@ -2,6 +2,7 @@ import { posix } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { edgesOf, type Edge } from '../walls/imports.ts';
 import type { BuiltPage } from './built-site.ts';
+import type { Wanted } from './wanted-chunks.ts';
 
 /** Files of a site by path; a test can make one up. */
 export type SiteFiles = (path: string) => Buffer;
@@ -50,7 +51,7 @@ function importsOf(path: string, files: SiteFiles): readonly Edge[] {
 export function scriptClosure(
   starts: readonly string[],
   files: SiteFiles,
-  wanted: (name: string, importer: string) => boolean,
+  wanted: Wanted,
 ): ReadonlySet<string> {
   const reached = new Set<string>();
   const queue = [...starts];
@@ -85,15 +86,45 @@ function urlsInStyles(path: string, css: string): readonly string[] {
     );
 }
 
+/** Scripts of a page, with all that they import and what `wanted` picks of the rest. */
+export function scriptsOf(page: BuiltPage, files: SiteFiles, wanted: Wanted): ReadonlySet<string> {
+  return scriptClosure(localPaths(page, 'script[src]', 'src'), files, wanted);
+}
+
+/**
+ * How often a form has to ask for files, one after the other, before it can answer a touch: what is
+ * asked for at once counts as one step, and what those files name as the next.
+ */
+export function stepsAfterTouch(
+  page: BuiltPage,
+  files: SiteFiles,
+  wanted: (name: string, importer: string) => boolean,
+): number {
+  const loaded = new Set(scriptClosure(localPaths(page, 'script[src]', 'src'), files, () => false));
+  const nextOf = (paths: Iterable<string>): readonly string[] =>
+    [...paths].flatMap((path) =>
+      importsOf(path, files)
+        .filter(
+          ({ kind, to }) =>
+            to.endsWith('.js') &&
+            !loaded.has(to) &&
+            (kind === 'value' || (kind === 'dynamic' && wanted(chunkName(to), chunkName(path)))),
+        )
+        .map(({ to }) => to),
+    );
+  let steps = 0;
+  for (let asked = nextOf(loaded); asked.length > 0; asked = nextOf(asked)) {
+    for (const path of asked) loaded.add(path);
+    steps += 1;
+  }
+  return steps;
+}
+
 /**
  * Weight of a page. Fonts count when the page preloads them or its style sheets name them, pictures
  * unless they load lazily, scripts with all that they import statically.
  */
-export function weighPage(
-  page: BuiltPage,
-  files: SiteFiles,
-  wanted: (name: string, importer: string) => boolean,
-): PageWeight {
+export function weighPage(page: BuiltPage, files: SiteFiles, wanted: Wanted): PageWeight {
   const scripts = localPaths(page, 'script[src]', 'src');
   const sheets = localPaths(page, 'link[rel="stylesheet"]', 'href');
   const first = new Set([
@@ -109,7 +140,7 @@ export function weighPage(
   const bytesOf = (path: string): number => sentBytes(path, files(path));
   const sum = (paths: Iterable<string>): number =>
     [...paths].reduce((total, path) => total + bytesOf(path), 0);
-  const all = scriptClosure(scripts, files, wanted);
+  const all = scriptsOf(page, files, wanted);
   return {
     firstLoad: sum(first),
     scripts: sum(all),

@@ -75,11 +75,6 @@ function unreadIn(
 const WAITING_FOR_A_SHEET: readonly string[] = [
   'src/clip/save/save-copy.ts forecastCopy',
   'src/core/file/band-motion.ts bandMotionOfPictures',
-  'src/core/file/sound-separation.ts toneWavelengthMillimetres',
-  'src/core/gate/density.ts transmittanceDensity',
-  'src/core/gate/exposure.ts matchingExposures',
-  'src/core/gate/sampling.ts pixelsForViewer',
-  'src/core/reel/reel-length.ts woundThicknessMillimetres',
 ];
 
 /** Asked for by the site builder. */

@@ -112,7 +112,7 @@ function readList(spec: ListInput, text: string): Read {
  * Reads one entry the way a worksheet does: the value, or the message for its field. Never throws.
  * `angleFps` turns a shutter angle into a time; without it angles are refused.
  */
-export function readInput(spec: InputSpec, text: string, angleFps?: number): Read {
+export function parseEntry(spec: InputSpec, text: string, angleFps?: number): Read {
   switch (spec.kind) {
     case 'quantity':
     case 'optional-quantity':
@@ -150,7 +150,7 @@ function isTaken(
   const spec = worksheet.inputs[key];
   if (spec === undefined || spec.kind === 'choice') return false;
   const [first = ''] = spec.accepted.split(spec.kind === 'list' ? / or /u : /, | or /u);
-  const read = readInput(spec, first);
+  const read = parseEntry(spec, first);
   if (!read.ok) return false;
   try {
     worksheet.run({ ...values, [key]: read.value.value }, { ...exact, [key]: read.value.exact });
@@ -186,7 +186,7 @@ export function evaluate(worksheet: Worksheet, entries: Entries): Evaluation {
     const rateKey =
       spec.kind === 'quantity' || spec.kind === 'optional-quantity' ? spec.angleOf : undefined;
     const angleFps = rateKey === undefined ? undefined : (values[rateKey] as number | undefined);
-    const read = readInput(spec, ownProperty(entries, key) ?? spec.default, angleFps);
+    const read = parseEntry(spec, ownProperty(entries, key) ?? spec.default, angleFps);
     if (read.ok) {
       values[key] = read.value.value;
       if (read.value.exact !== undefined) exact[key] = read.value.exact as Fraction;
