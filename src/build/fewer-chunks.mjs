@@ -75,6 +75,8 @@ const SCRIPTS = [
     minShareCount: SHARED_BY,
   })),
   ...CORNERS.map((corner) => ({ ...corner, minShareCount: SHARED_BY })),
+  // A sheet's numbers as the bench of a scene: only for scenes that stand with one.
+  { name: 'sheet-bench', test: /\/src\/ui\/scene\/(?:bench-from-entries|side-at)\.ts/u },
   // The viewer of the home movie, for those who touch it; what it leans on is in the rooms.
   { name: 'scene', test: /\/src\/(?:scene|ui\/scene)\//u, minShareCount: SHARED_BY },
   { name: 'practice', test: /\/src\/ui\/practice\//u, minShareCount: SHARED_BY },

@@ -75,6 +75,25 @@ export function sceneStills() {
   return {
     name: 'scene-stills',
     hooks: {
+      // While the book is written: each still is drawn when a page asks for it, and carries its scene.
+      'astro:server:setup': ({ server }) => {
+        const drawers = new Map();
+        server.middlewares.use('/scenes', (request, response, next) => {
+          const { pathname, searchParams } = new URL(request.url, 'http://localhost');
+          const size = SIZES.find(({ width }) => pathname.endsWith(`-${width}.webp`));
+          const scene = searchParams.get('scene');
+          if (size === undefined || scene === null) {
+            next();
+            return;
+          }
+          const draw = drawers.get(size.width) ?? stillsOf(size.width);
+          drawers.set(size.width, draw);
+          encoded(draw(JSON.parse(scene)), size).then((image) => {
+            response.setHeader('content-type', 'image/webp');
+            response.end(image);
+          }, next);
+        });
+      },
       'astro:build:done': async ({ dir, logger }) => {
         const folder = fileURLToPath(dir);
         const scenes = await scenesIn(folder);

@@ -41,7 +41,7 @@ function numbersOf(side: Side, look: Look): string | undefined {
     return `Film frames ${frames.join(' ')}.`;
   }
   if (look.film?.smearShare !== undefined) {
-    return `${(side.film.smearShare * 100).toFixed(0)} % of the light falls on moving film.`;
+    return `${(side.film.smearShare * 100).toFixed(0)}\u00a0% of the light falls on moving film.`;
   }
   if (look.bench !== undefined && look.wants === 'strips') return sentence(lightWords(side));
   const isMixed = filmFrameShares(planOf(sideOf(look), sideOf(look).picture)).length > 1;

@@ -17,6 +17,8 @@ export interface SceneProps {
   readonly against?: string | undefined;
   /** A fault by its id. */
   readonly look?: string | undefined;
+  /** Worksheet whose numbers it shows; entries are then that one's. */
+  readonly follows?: string | undefined;
 }
 
 /** A scene with its words. */
@@ -40,11 +42,14 @@ export function lookOf(id: string): Look {
   return LOOKS[id as LookId];
 }
 
-/** The bench of a scene as a chapter writes it: entries of the flash match. */
-function benchFromText(text: string): BenchNumbers {
-  const flashMatch = findWorksheet('flash-match');
-  return benchFromEntries(flashMatch, allEntriesFromText(flashMatch, text));
+/** The bench of a scene as a chapter writes it: entries of the flash match, or of a sheet like it. */
+function benchFromText(text: string, worksheetId = 'flash-match'): BenchNumbers {
+  const worksheet = findWorksheet(worksheetId);
+  return benchFromEntries(worksheet, allEntriesFromText(worksheet, text));
 }
+
+/** The sheet of which the pictures are those that are kept, not those that the camera took. */
+const KEEPS = 'keep-list';
 
 const SUBJECT = 'A home movie: two scullers and a cox pass a boathouse, a child on a jetty waves.';
 
@@ -53,13 +58,22 @@ export function stillName(data: SceneData): string {
   return createHash('sha256').update(JSON.stringify(data)).digest('hex').slice(0, 12);
 }
 
+/**
+ * Address of the still of a scene. While the book is written no still is built: the address carries the
+ * scene, and it is drawn when it is asked for.
+ */
+export function stillAddress(data: SceneData, width: 320 | 640): string {
+  const scene = import.meta.env.DEV ? `?scene=${encodeURIComponent(JSON.stringify(data))}` : '';
+  return `/scenes/${stillName(data)}-${width}.webp${scene}`;
+}
+
 /** How the light of a side differs from strip to strip. */
 export function lightWords(side: Side): string {
   const { swing } = safePlay(shownOf(side), side.view, side.tone, 1);
   if (swing < 0.0005) return 'all alike in light';
   const percent = swing < 0.1 ? (swing * 100).toFixed(1) : String(Math.round(swing * 100));
   const rows = side.bench.readoutSeconds > 0 ? ', in bands that move from strip to strip' : '';
-  return `differing in light by up to ${percent} %${rows}`;
+  return `differing in light by up to ${percent}\u00a0%${rows}`;
 }
 
 function alternativeOf(
@@ -93,10 +107,11 @@ const startOf = (look: Look | undefined): SceneData['starts'] =>
  *
  * @throws {Error} that names what is known, for a look or an entry that is not
  */
-export function sceneOf({ entries, against, look: id }: SceneProps): Scene {
+export function sceneOf({ entries, against, look: id, follows }: SceneProps): Scene {
   const look = id === undefined ? undefined : lookOf(id);
-  const plain: Look = { name: '', view: 'camera' };
-  const bench = entries === undefined ? undefined : benchFromText(entries);
+  const plain: Look = { name: '', view: follows === KEEPS ? 'kept' : 'camera' };
+  const text = entries ?? (follows === undefined ? undefined : '');
+  const bench = text === undefined ? undefined : benchFromText(text, follows);
   const first = sideOf(look ?? plain, bench);
   const isLook = against !== undefined && Object.hasOwn(LOOKS, against);
   const other = isLook ? lookOf(against) : undefined;

@@ -99,7 +99,7 @@ export const drawing = lineDrawing({
       y: 470,
       to: point(STANDS + 5, 416),
     },
-    { text: 'spring', x: 262, y: 210, to: point(STANDS + 50, 146) },
+    { text: 'spring', x: 268, y: 108, to: point(STANDS + 50, 140) },
     {
       text: 'shutter closed',
       term: 'shutter',

@@ -1,10 +1,6 @@
-import type { FilmFaults } from './gate/film-faults.ts';
-import {
-  hasRareFaults,
-  makeFilmInGate,
-  type FilmInGate,
-  type RareFaults,
-} from './gate/film-in-gate.ts';
+import type { FilmFaults, FilmInGate } from './gate/film-faults.ts';
+import { hasRareFaults, makeFilmInGate } from './gate/film-in-gate.ts';
+import type { RareFaults } from './gate/rare-faults.ts';
 import type { MakeSheet } from './drawing/sheet.ts';
 
 // Draws film frames away from the page, so that nothing on it waits for them.
@@ -22,23 +18,26 @@ export interface WorkerWish {
   readonly faults: FilmFaults;
 }
 
-/** The answer; the pixels are handed over, not copied. */
-export interface WorkerFrame {
+/** A film frame; the pixels are handed over, not copied. */
+interface WorkerFrame {
   readonly key: string;
   readonly pixels: ArrayBuffer;
 }
 
+/** What comes back: once that all is ready, then film frames. */
+export type WorkerAnswer = WorkerFrame | { readonly isReady: true };
+
 const makeSheet: MakeSheet = (width, height, isRead) => {
   const canvas = new OffscreenCanvas(width, height);
   const pen = canvas.getContext('2d', { willReadFrequently: isRead });
-  if (pen === null) throw new Error('no canvas in a worker here');
+  if (pen === null) throw new Error('no canvas');
   return { width, height, pen, image: canvas };
 };
 
 /** The part of a worker's own world that is used here; the page's types do not know it. */
 interface WorkerSelf {
   onmessage: ((event: MessageEvent<WorkerSize | WorkerWish>) => void) | null;
-  postMessage(frame: WorkerFrame, handedOver: readonly ArrayBuffer[]): void;
+  postMessage(answer: WorkerAnswer, handedOver?: readonly ArrayBuffer[]): void;
 }
 const worker = globalThis as unknown as WorkerSelf;
 
@@ -55,6 +54,10 @@ async function answer({ key, filmFrame, faults }: WorkerWish): Promise<void> {
 }
 
 worker.onmessage = ({ data }) => {
-  if ('width' in data) filmInGate = makeFilmInGate(makeSheet, data.width, () => rare);
-  else void answer(data);
+  if (!('width' in data)) {
+    void answer(data);
+    return;
+  }
+  filmInGate = makeFilmInGate(makeSheet, data.width, () => rare);
+  worker.postMessage({ isReady: true });
 };

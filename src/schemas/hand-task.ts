@@ -11,6 +11,8 @@ export const handTaskSchema = z.strictObject({
   pass: z.string().min(1),
   /** Sheet that goes with it. */
   worksheet: z.string().optional(),
+  /** Line drawing that shows it. */
+  drawing: z.string().optional(),
   caution: z.string().optional(),
 });
 

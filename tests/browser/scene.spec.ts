@@ -100,6 +100,118 @@ test('with reduced motion nothing moves without a press', async ({ page }) => {
   await expect.poll(() => pixels(page)).not.toBe(before);
 });
 
+/** Plays a scene whose film frames are drawn on the page, half as large. */
+async function playsOnPage(page: Page): Promise<void> {
+  await wake(page);
+  expect(await part(page, 'canvas').getAttribute('width')).toBe('320');
+  const first = await pixels(page);
+  await part(page, 'next').click();
+  await expect.poll(() => pixels(page)).not.toBe(first);
+  await part(page, 'back').click();
+  await expect.poll(() => pixels(page)).toBe(first);
+  await part(page, 'play').click();
+  await expect(scene(page)).toHaveAttribute('data-is', 'playing');
+  await expect.poll(() => pixels(page)).not.toBe(first);
+}
+
+test('where a browser refuses the worker the page draws the film itself', async ({ page }) => {
+  await page.addInitScript(() => {
+    const refuse = (): never => {
+      throw new DOMException('refused', 'SecurityError');
+    };
+    globalThis.Worker = new Proxy(Worker, { construct: refuse });
+  });
+  await playsOnPage(page);
+});
+
+test('so it does where the worker finds no canvas', async ({ page }) => {
+  await page.route(/film-worker/u, (route) =>
+    route.fulfill({ contentType: 'text/javascript', body: 'throw new Error("no canvas")' }),
+  );
+  await playsOnPage(page);
+});
+
+test('the tools come with the press that asks for them; a failed one may be tried again', async ({
+  page,
+}) => {
+  await page.route(/\/panel\.[^/]+\.js/u, (route) => route.abort(), { times: 1 });
+  await page.goto(MATCHING);
+  const open = part(page, 'open');
+  await open.click();
+  await expect(open).toHaveText('It could not be loaded. Try again');
+  await open.click();
+  await expect(part(page, 'play')).toBeVisible();
+});
+
+test('the loupe follows a finger and the arrow keys, and leaves the page where it is @phone', async ({
+  page,
+}) => {
+  await wake(page);
+  await part(page, 'loupe').click();
+  const lens = scene(page).getByRole('img', { name: /^Loupe/u });
+  await expect(lens).toBeVisible();
+  const glass = (): Promise<number> =>
+    lens.evaluate((canvas: HTMLCanvasElement) => {
+      const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+      return data.reduce((sum, code, at) => (sum * 31 + code * (at % 7)) % 1_000_003, 0);
+    });
+  // It lies on the picture at every width.
+  const picture = (await part(page, 'picture').boundingBox())!;
+  const box = (await lens.boundingBox())!;
+  expect(box.x).toBeGreaterThanOrEqual(picture.x - 1);
+  expect(box.x + box.width).toBeLessThanOrEqual(picture.x + picture.width + 1);
+  expect(box.y).toBeGreaterThanOrEqual(picture.y - 1);
+  expect(box.y + box.height).toBeLessThanOrEqual(picture.y + picture.height + 1);
+  expect(box.width / picture.width).toBeCloseTo(300 / 640, 1);
+  const before = await glass();
+  await part(page, 'picture').dispatchEvent('pointerdown', {
+    pointerType: 'touch',
+    clientX: picture.x + picture.width * 0.2,
+    clientY: picture.y + picture.height * 0.6,
+  });
+  const touched = await glass();
+  expect(touched).not.toBe(before);
+  // The finger is on the left, so the glass is on the right.
+  expect((await lens.boundingBox())!.x).toBeGreaterThan(picture.x + picture.width * 0.4);
+  const scrolled = await page.evaluate(() => scrollY);
+  await part(page, 'loupe').focus();
+  await page.keyboard.press('ArrowDown');
+  expect(await glass()).not.toBe(touched);
+  expect(await page.evaluate(() => scrollY)).toBe(scrolled);
+});
+
+test('the strips under a sheet follow its numbers', async ({ page }) => {
+  await page.goto(MATCHING);
+  const strips = scene(page, 'scene-flash-match');
+  const canvas = strips.locator('canvas[data-part="canvas"]');
+  await expect(canvas).toBeHidden();
+  const sheet = page.locator('worksheet-form[data-id="flash-match"]');
+  const light = (): Promise<readonly number[]> =>
+    canvas.evaluate((one: HTMLCanvasElement) => {
+      const pen = one.getContext('2d')!;
+      // The sky of each strip, low, where no cloud is.
+      return Array.from({ length: 13 }, (_, strip) => {
+        const left = Math.round(((strip + 0.5) * one.width) / 13);
+        return pen.getImageData(left, one.height * 0.9, 1, 1).data[2]!;
+      });
+    });
+  await sheet.locator('[name="exposureSeconds"]').fill('1/100');
+  // Thirteen film frames are drawn first: seconds on a busy machine.
+  await expect(canvas).toBeVisible({ timeout: 25_000 });
+  const spread = async (): Promise<number> => {
+    const levels = await light();
+    return Math.max(...levels) / Math.max(1, Math.min(...levels));
+  };
+  await expect.poll(spread).toBeGreaterThan(2);
+  await sheet.locator('[name="exposureSeconds"]').fill('1/54');
+  await expect.poll(spread).toBeLessThan(1.8);
+  // Numbers that give no picture leave the last one there, dimmed.
+  await sheet.locator('[name="exposureSeconds"]').fill('soon');
+  await expect(strips).toHaveAttribute('data-answers', 'old');
+  await sheet.locator('[name="exposureSeconds"]').fill('1/50');
+  await expect(strips).not.toHaveAttribute('data-answers', 'old');
+});
+
 test('the first screen of the front page sets the setting that works @phone', async ({ page }) => {
   await page.goto('/');
   const verdict = page.locator('[data-front="verdict"]');

@@ -3,7 +3,7 @@ import { makeMixer } from '../../src/scene/camera/mix.ts';
 import { picturePlan, viewFps } from '../../src/scene/camera/views.ts';
 import { REEL } from '../../src/scene/drawing/reel.ts';
 import { makeAnyFilmInGate } from '../../src/scene/gate/any-film-in-gate.ts';
-import type { FilmInGate } from '../../src/scene/gate/film-in-gate.ts';
+import type { FilmInGate } from '../../src/scene/gate/film-faults.ts';
 import { shownOf, type Side } from '../../src/scene/side.ts';
 import { blockMeans, countFlashes, type Flashing } from './flash-count.ts';
 import { makePaper } from './paper.ts';

@@ -16,12 +16,13 @@ export function checkRandomPlay(numRuns: number, width: Fineness): void {
       fc.integer({ min: 10, max: 80 }),
       (bench, view, fromFilmFrame) => {
         const side: Side = { ...sound, bench, view };
-        const { general, red } = flashesPlayed(side, film(side), width, {
+        const { general, red, formerRed } = flashesPlayed(side, film(side), width, {
           fromFilmFrame,
           seconds: 1.6,
         });
         expect(general).toBeLessThan(0.25);
-        expect(red).toBeLessThan(0.06);
+        expect(red).toBe(0);
+        expect(formerRed).toBeLessThan(0.06);
       },
     ),
     { numRuns, endOnFailure: true },

@@ -11,8 +11,10 @@ const { sceneBudgets } = z
     sceneBudgets: z.strictObject({
       /** The worker that draws film frames, gzipped. */
       workerBytes: z.number(),
-      /** The viewer without the core, gzipped. */
+      /** What draws pictures, without the core, gzipped: loaded at the first touch. */
       viewerBytes: z.number(),
+      /** Tools, clock and words, gzipped: loaded at the press that asks for them. */
+      panelBytes: z.number(),
       /** Stills made at build, by width. */
       still640Bytes: z.number(),
       still320Bytes: z.number(),
@@ -32,7 +34,9 @@ function weightOf(start: string): number {
 describe('a scene', () => {
   it('weighs what it may: worker and viewer', () => {
     expect(weightOf('film-worker')).toBeLessThanOrEqual(sceneBudgets.workerBytes);
-    expect(weightOf('scene')).toBeLessThanOrEqual(sceneBudgets.viewerBytes);
+    const viewer = weightOf('scene') + weightOf('hydrate-scene');
+    expect(viewer).toBeLessThanOrEqual(sceneBudgets.viewerBytes);
+    expect(weightOf('panel')).toBeLessThanOrEqual(sceneBudgets.panelBytes);
   });
 
   const scenes = readPages().flatMap(({ address, root }) =>
@@ -65,7 +69,7 @@ describe('a scene', () => {
       const scripts = root
         .querySelectorAll('script[src]')
         .map((script) => script.getAttribute('src'));
-      expect(scripts.filter((src) => /scene|film-worker/u.test(src ?? ''))).toEqual([]);
+      expect(scripts.filter((src) => /scene|panel|film-worker/u.test(src ?? ''))).toEqual([]);
     }
   });
 });

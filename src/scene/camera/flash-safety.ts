@@ -17,8 +17,10 @@ const SAFE_SWING = 0.09;
 export const BRIGHT_LUMINANCE = 0.62;
 
 /**
- * The red flash of the same criterion: changes of (R − G − B) × 320 by more than 20 that touch a
- * saturated red. The reddest part of the scene is the child's jersey; here both are shares of white.
+ * The red flash. By the definition of WCAG 2.2 light that swings makes none, because it changes no colour:
+ * a saturated red has to change by more than 0.2 in the CIE 1976 UCS diagram. Versions 2.0 and 2.1 took
+ * changes of (R − G − B) × 320 by more than 20 that touch a saturated red; that is kept as well, being
+ * stricter with light. The reddest part of the scene is the child's jersey; here both are shares of white.
  */
 const REDDEST = 0.5;
 const SAFE_RED_SWING = 0.055;

@@ -2,8 +2,8 @@ import { line, oval } from './brush.ts';
 import { COLOUR } from './score.ts';
 import type { Pen } from './sheet.ts';
 
-const COAT = '#efe6d2';
-const PATCH = '#8a5a34';
+const COAT = COLOUR.cream;
+const PATCH = '#8a5a2c';
 
 /** The dog: wags and pants; x, y is where it stands. */
 export function dog(pen: Pen, x: number, y: number, filmFrame: number): void {
@@ -16,17 +16,17 @@ export function dog(pen: Pen, x: number, y: number, filmFrame: number): void {
     [13, 14, 10, '#d8c9a8'],
     [17, 18, 8, '#e9dfc8'],
   ] as const) {
-    line(pen, paint, 6.5, x + top, y - height, x + foot, y - 1.5);
+    line(pen, paint, 7, x + top, y - height, x + foot, y - 1.5);
   }
   oval(pen, COAT, x + 3, y - 18, 18, 10, 0.16);
   oval(pen, PATCH, x + 9, y - 20, 9, 6, 0.3);
   oval(pen, COAT, x - 9, y - 24, 8, 9);
-  oval(pen, COAT, x - 14, y - 34, 8, 7.6);
-  oval(pen, PATCH, x - 10, y - 36, 5.4, 6.6, 0.3);
-  oval(pen, '#6f4526', x - 7, y - 33, 3.2, 6, -0.2);
-  oval(pen, '#f3ead8', x - 21, y - 31, 5.6, 4);
-  oval(pen, '#2a1c14', x - 25.4, y - 33, 2.2, 1.8);
-  oval(pen, '#2a1c14', x - 16.4, y - 36, 1.3);
-  oval(pen, '#d5736a', x - 21, y - 26.4 + Math.sin(filmFrame * 0.9), 2, 2.8);
+  oval(pen, COAT, x - 14, y - 34, 8, 8);
+  oval(pen, PATCH, x - 10, y - 36, 5, 7, 0.3);
+  oval(pen, '#6b4426', x - 7, y - 33, 3.2, 6, -0.2);
+  oval(pen, COLOUR.cream, x - 21, y - 31, 6, 4);
+  oval(pen, '#3a261a', x - 25, y - 33, 2.2, 1.8);
+  oval(pen, '#3a261a', x - 16, y - 36, 1.3);
+  oval(pen, '#d5736a', x - 21, y - 26 + Math.sin(filmFrame * 0.9), 2, 2.8);
   line(pen, COLOUR.flagRed, 3, x - 15, y - 26, x - 6, y - 27);
 }

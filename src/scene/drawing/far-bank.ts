@@ -17,7 +17,7 @@ const NEAR_HILLS = [
 /** Millbrook's church, small in the haze. */
 function church(pen: Pen): void {
   area(pen, '#9aaca4', 226, 200, 226, 176, 240, 176, 240, 200);
-  area(pen, '#8c9f99', 224, 177, 233, 140, 242, 177);
+  area(pen, '#8fa89c', 224, 177, 233, 140, 242, 177);
   area(pen, '#a2b1a7', 240, 200, 240, 186, 268, 186, 272, 200);
 }
 
@@ -33,7 +33,7 @@ export function farBank(pen: Pen): void {
   massBehind(pen);
   boathouse(pen);
   massBefore(pen);
-  pen.fillStyle = shade(pen, 0, 234, 0, 242, '#8d7a55', '#4c4730');
+  pen.fillStyle = shade(pen, 0, 234, 0, 242, '#8d7a55', '#4a3a2c');
   pen.fillRect(0, 235, SHORE.width, 6);
   for (let blade = 0; blade < 240; blade += 1) {
     const x = chance(blade, 21) * SHORE.width;

@@ -2,7 +2,7 @@ import { area, line, oval } from './brush.ts';
 import { COLOUR, SHORE } from './score.ts';
 import type { Pen } from './sheet.ts';
 
-const BUNTING = ['#c8453a', '#f2e6c6', COLOUR.club, '#e0b24a'] as const;
+const BUNTING = [COLOUR.red, COLOUR.cream, COLOUR.club, '#d8b45e'] as const;
 
 function flag(
   pen: Pen,
@@ -13,7 +13,7 @@ function flag(
   wave: number,
   cloth: string,
 ): void {
-  line(pen, '#efe5cc', 2, x, y - 2, x, SHORE.y - 6);
+  line(pen, '#efe3c4', 2, x, y - 2, x, SHORE.y - 6);
   const upper: number[] = [];
   const lower: number[] = [];
   for (let step = 0; step <= 8; step += 1) {
@@ -25,7 +25,7 @@ function flag(
   area(pen, cloth, ...upper, ...lower);
   pen.save();
   pen.clip();
-  oval(pen, '#f5ecd4', x + width * 0.44, y + height / 2 + 1, height * 0.26);
+  oval(pen, COLOUR.cream, x + width * 0.44, y + height / 2 + 1, height * 0.26);
   const fold = 0.1 * Math.sin(wave);
   const top = [x + width * (0.35 + fold), y - 6, x + width * (0.62 + fold), y - 6];
   area(pen, '#14192838', ...top, x + width * 0.7, y + height + 8, x + width * 0.5, y + 32);

@@ -4,11 +4,16 @@ import type { Pen } from './sheet.ts';
 
 const STRAKES = 4;
 
-/** The gunwale from stern (left) to bow, then the outline of the hull back along the waterline. */
+/** The gunwale from stern (left) to bow, then whatever else is drawn from there. */
+function gunwale(pen: Pen, x: number, y: number, ...on: readonly number[]): void {
+  const bow = [x + 104, y - 6, x + 128, y - 19];
+  curves(pen, x - 108, y - 15, x - 20, y + 1, x + 60, y - 3, ...bow, ...on);
+}
+
+/** The gunwale, then the outline of the hull back along the waterline. */
 export function hullOutline(pen: Pen, x: number, y: number): void {
-  const gunwale = [x - 20, y + 1, x + 60, y - 3, x + 104, y - 6, x + 128, y - 19];
   const bottom = [x + 120, y + 6, x + 92, y + 15, x, y + 23, x - 84, y + 15];
-  curves(pen, x - 108, y - 15, ...gunwale, ...bottom, x - 104, y + 8, x - 108, y - 15);
+  gunwale(pen, x, y, ...bottom, x - 104, y + 8, x - 108, y - 15);
 }
 
 /** A varnished, clinker-built skiff. */
@@ -39,9 +44,9 @@ export function hull(pen: Pen, x: number, y: number): void {
     }
   }
   pen.restore();
-  curves(pen, x - 108, y - 15, x - 20, y + 1, x + 60, y - 3, x + 104, y - 6, x + 128, y - 19);
-  pen.strokeStyle = '#f4e6c4';
+  gunwale(pen, x, y);
+  pen.strokeStyle = '#efe3c4';
   pen.lineWidth = 2.2;
   pen.stroke();
-  line(pen, '#fff0ce8c', 1.4, x + 60, y + 6, x + 108, y - 4);
+  line(pen, '#fff4d673', 1.4, x + 60, y + 6, x + 108, y - 4);
 }

@@ -16,6 +16,6 @@ export function reeds(pen: Pen, filmFrame: number, pan: number): void {
     pen.lineCap = 'round';
     pen.stroke();
     if (stalk % 5 !== 0 || tall <= 60) continue;
-    line(pen, '#5c3d22', 6.5, x + sway, 478 - tall, x + sway + 1, 460 - tall);
+    line(pen, '#5b3a26', 7, x + sway, 478 - tall, x + sway + 1, 460 - tall);
   }
 }

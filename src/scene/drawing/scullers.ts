@@ -12,14 +12,13 @@ export function sculler(pen: Pen, x: number, y: number, stroke: StrokePlace, cap
   const handX = x - 35 + pulled * 25;
   const handY = y - 13 - Math.sin(pulled * Math.PI) * 2.5;
   const kneeY = y - 9 + pulled * 4;
-  line(pen, '#e9e2d0', 10, x, y, x - 16, kneeY, x - 27, y + 3);
+  line(pen, '#e8e2d4', 10, x, y, x - 16, kneeY, x - 27, y + 3);
   line(pen, COLOUR.skinInShade, 6, x - 17, kneeY + 2, x - 27, y + 3);
 
   // Back and shirt.
   curves(pen, x, y - 4, x + Math.sin(lean) * 12 + 3, y - 18, shoulderX, shoulderY + 4);
   pen.lineWidth = 16;
-  pen.lineCap = 'round';
-  pen.strokeStyle = shade(pen, x - 14, 0, x + 13, 0, '#fffaf0', '#f3ecdc', '#b9b4ac');
+  pen.strokeStyle = shade(pen, x - 14, 0, x + 13, 0, '#fffaf0', COLOUR.cream, '#b9b4ac');
   pen.stroke();
   const sash = Math.sin(lean) * 16;
   line(pen, COLOUR.club, 3, x - 7 + sash, y - 15, x + 8 + sash, y - 17);
@@ -29,31 +28,31 @@ export function sculler(pen: Pen, x: number, y: number, stroke: StrokePlace, cap
   const elbowY = (shoulderY + handY) / 2 + pulled * 7;
   const sleeveX = (shoulderX + elbowX) / 2;
   const sleeveY = (shoulderY + elbowY) / 2 + 2;
-  line(pen, '#f7f0e0', 7, shoulderX, shoulderY + 4, sleeveX, sleeveY + 1);
+  line(pen, '#fbf4e0', 7, shoulderX, shoulderY + 4, sleeveX, sleeveY + 1);
   line(pen, COLOUR.skin, 5, sleeveX, sleeveY, elbowX, elbowY, handX, handY);
 
   // Head with cap, looking aft.
   line(pen, COLOUR.skinInShade, 5, shoulderX, shoulderY, shoulderX - 2, shoulderY - 7);
   const headX = shoulderX - 2 + Math.sin(lean) * 5;
   const headY = shoulderY - 13;
-  oval(pen, COLOUR.skin, headX, headY, 6.4, 7.3);
-  oval(pen, '#78402873', headX + 3, headY + 1.6, 3.4, 5.4);
-  oval(pen, '#4d3320', headX + 2.6, headY - 1.6, 4.6, 5);
-  oval(pen, COLOUR.skin, headX - 6.2, headY + 1, 1.5);
-  oval(pen, cap, headX + 0.4, headY - 5.2, 6.6, 3.6, -0.1);
-  line(pen, cap, 2, headX - 3, headY - 4.2, headX - 9.5, headY - 3.4);
+  oval(pen, COLOUR.skin, headX, headY, 6, 7);
+  oval(pen, '#78402873', headX + 3, headY + 1.6, 3.4, 5);
+  oval(pen, '#4a3a2c', headX + 2.6, headY - 1.6, 5, 5);
+  oval(pen, COLOUR.skin, headX - 6, headY + 1, 1.5);
+  oval(pen, cap, headX + 0.4, headY - 5, 7, 3.6, -0.1);
+  line(pen, cap, 2, headX - 3, headY - 4, headX - 10, headY - 3.4);
 }
 
 /** The cox sits in the stern, faces the bow and holds the yoke lines. */
 export function cox(pen: Pen, x: number, y: number, stroke: StrokePlace): void {
   const bob = stroke.pulled * 2 - 1;
   line(pen, '#5a6a86', 15, x - 82, y - 2, x - 83 + bob, y - 20);
-  line(pen, '#66789a', 6, x - 83 + bob, y - 21, x - 72, y - 10, x - 66, y - 6);
-  oval(pen, COLOUR.skin, x - 80 + bob, y - 36, 6.2, 7);
+  line(pen, '#5a6a86', 6, x - 83 + bob, y - 21, x - 72, y - 10, x - 66, y - 6);
+  oval(pen, COLOUR.skin, x - 80 + bob, y - 36, 6, 7);
   oval(pen, '#6b4426', x - 83 + bob, y - 37, 4, 6);
   oval(pen, COLOUR.straw, x - 80 + bob, y - 41, 11, 2.6, 0.06);
-  oval(pen, '#f5e0a4', x - 80.5 + bob, y - 43.4, 6.2, 3.6);
-  line(pen, '#9c2f2c', 2, x - 86 + bob, y - 41.8, x - 74.6 + bob, y - 41.4);
+  oval(pen, '#f2d9a0', x - 81 + bob, y - 43, 6, 3.6);
+  line(pen, '#9c2f2c', 2, x - 86 + bob, y - 42, x - 75 + bob, y - 41);
   line(pen, '#ffffff87', 0.9, x - 66, y - 6, x - 106, y - 14);
 }
 
@@ -85,7 +84,7 @@ export function scull(
   const gripY = lockY - side * 4 - 7 + stroke.lift * 0.2;
   line(
     pen,
-    isNear ? '#d9b06a' : '#94774b',
+    isNear ? '#d9b06a' : '#94764a',
     isNear ? 2.6 : 2,
     gripX,
     gripY,
@@ -100,13 +99,13 @@ export function scull(
   pen.rotate(turn);
   // A far blade is in the haze of its own spray; one in the water shows little more than its upper edge.
   const seen = (isNear ? 1 : 0.82) * (stroke.isDrive ? 0.7 : 1);
-  oval(pen, isNear ? '#f6eed8' : '#b7b7a6', 6, 0, 11 * (isNear ? 1 : 0.86), stroke.blade * seen);
+  oval(pen, isNear ? COLOUR.cream : '#b9b4ac', 6, 0, 11 * (isNear ? 1 : 0.86), stroke.blade * seen);
   oval(
     pen,
-    isNear ? '#1f6073' : '#3d6b78',
+    isNear ? COLOUR.club : '#3d6b78',
     9,
     0,
-    7.4 * (isNear ? 1 : 0.86),
+    7 * (isNear ? 1 : 0.86),
     stroke.blade * seen * 0.96,
   );
   pen.restore();

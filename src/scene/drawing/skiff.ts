@@ -16,7 +16,7 @@ const ROWLOCK = -17;
 
 /** Shapes in the mirror image: cox and two scullers. */
 const MIRRORED = [
-  [-84, 15, '#4b5a70'],
+  [-84, 15, '#5a6a86'],
   [-24, 17, '#e8e2d4'],
   [36, 17, '#e8e2d4'],
 ] as const;
@@ -28,14 +28,14 @@ function mirrorImage(pen: Pen, x: number, y: number, filmFrame: number): void {
   pen.translate(0, 2 * y + 33);
   pen.scale(1, -1);
   hullOutline(pen, x + Math.sin(time) * 1.5, y);
-  pen.fillStyle = '#5a3c1e';
+  pen.fillStyle = '#5b3a26';
   pen.fill();
   pen.globalAlpha = 0.34;
   for (const [offset, width, paint] of MIRRORED) {
     for (let row = 0; row < 9; row += 1) {
       const middle = x + offset + Math.sin(row * 1.9 + time) * 4;
       const height = y - 10 - row * 5;
-      line(pen, paint, 4.4, middle - width / 2, height, middle + width / 2, height);
+      line(pen, paint, 4, middle - width / 2, height, middle + width / 2, height);
     }
   }
   pen.restore();
@@ -51,7 +51,7 @@ function wake(pen: Pen, x: number, y: number, filmFrame: number): void {
     oval(pen, `rgba(236,242,232,${0.5 - gone * 0.4})`, left, y + 15 + spread, 4 + gone * 12, 1.2);
     if (index >= 12) continue;
     const foam = y + 10 + index * 0.55 + chance(index, filmFrame);
-    oval(pen, '#f0f6eeb2', x + 106 - index * 7, foam, 4.5, 1.1);
+    oval(pen, '#f0f6eeb2', x + 106 - index * 7, foam, 5, 1.1);
   }
 }
 

@@ -13,6 +13,9 @@ const CLOUDS = [
 ] as const;
 const PUFFS = 34;
 
+/** Light about the sun, from its rim outwards. */
+const RAYS = ['#fff0c49e', '#fff0c457', '#fff0c42b', '#fff0c412', '#fff0c400'] as const;
+
 function cloud(
   pen: Pen,
   x: number,
@@ -36,7 +39,7 @@ function cloud(
   pen.save();
   pen.translate(x, y + height * 0.12);
   pen.scale(1, 0.09);
-  glow(pen, 0, 0, width * 0.5, '#96aab233', '#a0b2b81a', '#a0b4b800');
+  glow(pen, 0, 0, width * 0.5, '#a0b2b833', '#a0b2b81a', '#a0b2b800');
   pen.restore();
 }
 
@@ -49,7 +52,6 @@ export function sky(pen: Pen, filmFrame: number, pan: number): void {
     if (left + width > -20 && left - width < 660) cloud(pen, left, y, width, height, index * 7 + 3);
   });
   const x = SUN.x - pan * 0.1;
-  const rays = [0.62, 0.34, 0.17, 0.07, 0].map((part) => `rgba(255,240,196,${part})`);
-  glow(pen, x, SUN.y, 210, '#fffdf2', ...rays);
-  glow(pen, x, SUN.y, 26, '#fffef8', '#fffdf0', '#fffbe6', '#fffae200');
+  glow(pen, x, SUN.y, 210, '#fffdf2', ...RAYS);
+  glow(pen, x, SUN.y, 26, '#fffef8', '#fffdf2', '#fffbe6', '#fffae200');
 }

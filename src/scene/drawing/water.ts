@@ -5,14 +5,7 @@ import { SHORE, SUN } from './score.ts';
 import type { Pen } from './sheet.ts';
 import type { StillLayers } from './still-layers.ts';
 
-const DEPTHS = [
-  '#96aaa04c',
-  '#6892989e',
-  'rgb(70,118,130)',
-  '#36687a',
-  '#29586a',
-  '#204655',
-] as const;
+const DEPTHS = ['#96aaa04c', '#6892989e', '#467682', '#36687a', '#29586a', '#204655'] as const;
 
 /** The far bank upside down, in slices that sway; opaque ones that overlap, or seams would show. */
 function reflection(pen: Pen, filmFrame: number, pan: number, layers: StillLayers): void {
@@ -55,7 +48,7 @@ function glitter(pen: Pen, filmFrame: number, pan: number): void {
     const x =
       SUN.x - pan * 0.1 + (chance(index, series) + chance(index + 500, series) - 1) * spread;
     const width = 1 + depth * 5.5 * chance(index, filmFrame + 7);
-    oval(pen, '#fffae2eb', x, y, width, 0.5 + depth * 1.1);
+    oval(pen, '#fffaebe6', x, y, width, 0.5 + depth * 1.1);
   }
 }
 

@@ -1,5 +1,6 @@
 import type { MakeSheet } from '../drawing/sheet.ts';
-import { makeFilmInGate, type FilmInGate } from './film-in-gate.ts';
+import type { FilmInGate } from './film-faults.ts';
+import { makeFilmInGate } from './film-in-gate.ts';
 import { rareFaults } from './rare-faults.ts';
 
 /** Film in the gate with every fault at hand. */

@@ -2,10 +2,10 @@ import { area, shade } from '../drawing/brush.ts';
 import { chance, wander } from '../drawing/noise.ts';
 import { inLoop, PAGE } from '../drawing/reel.ts';
 import type { Pen } from '../drawing/sheet.ts';
-import { scratches, stains } from './dirt-on-film.ts';
-import type { FilmFaults } from './film-faults.ts';
+import { fibre, scratches, stains } from './dirt-on-film.ts';
+import { CLEAN, type FilmFaults } from './film-faults.ts';
 import { mould } from './mould.ts';
-import { tornHole } from './place-in-gate.ts';
+import { tornHole } from './displaced.ts';
 
 const { width, height } = PAGE;
 
@@ -42,11 +42,12 @@ export function holeBeside(pen: Pen, x: number, y: number): void {
   pen.fill();
 }
 
-/** What went wrong with this film: light, water, mould, scratches, torn holes. */
+/** What went wrong with this film: light, water, mould, scratches, torn holes, fibres. */
 export function damageOnFilm(pen: Pen, filmFrame: number, faults: FilmFaults): void {
   if (faults.fog > 0) fog(pen, filmFrame, faults.fog);
   stains(pen, filmFrame, faults.stain);
   scratches(pen, filmFrame, faults.scratch);
   mould(pen, filmFrame, faults.mould);
   if (faults.torn > 0) tear(pen, filmFrame);
+  if (faults.dust > CLEAN) fibre(pen, filmFrame);
 }

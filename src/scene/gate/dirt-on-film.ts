@@ -27,6 +27,19 @@ export function scratches(pen: Pen, filmFrame: number, strength: number): void {
   }
 }
 
+/** A fibre on some film frames of a dusty film. */
+export function fibre(pen: Pen, filmFrame: number): void {
+  if (chance(filmFrame, 17) <= 0.72) return;
+  const x = chance(filmFrame, 18) * 560 + 40;
+  const y = chance(filmFrame, 19) * 400 + 40;
+  pen.strokeStyle = '#16100cd9';
+  pen.lineWidth = 1.5;
+  pen.beginPath();
+  pen.moveTo(x, y);
+  pen.bezierCurveTo(x + 30, y - 24, x + 10 + 40 * chance(filmFrame, 20), y + 26, x + 44, y + 10);
+  pen.stroke();
+}
+
 /** Drying marks: rings with a dark rim, over several film frames. */
 export function stains(pen: Pen, filmFrame: number, strength: number): void {
   for (let index = 0; index < 9 * strength; index += 1) {

@@ -15,14 +15,4 @@ export function dust(pen: Pen, filmFrame: number, strength: number): void {
     const y = chance(grain, series + 2) * height;
     oval(pen, paint, x, y, 0.9 + size * size * 3.2, 0.8 + size * 1.3, size * 9);
   }
-  if (strength <= 0.4 || chance(filmFrame, 17) <= 0.72) return;
-  // A fibre.
-  const x = chance(filmFrame, 18) * 560 + 40;
-  const y = chance(filmFrame, 19) * 400 + 40;
-  pen.strokeStyle = '#16100cd9';
-  pen.lineWidth = 1.5;
-  pen.beginPath();
-  pen.moveTo(x, y);
-  pen.bezierCurveTo(x + 30, y - 24, x + 10 + 40 * chance(filmFrame, 20), y + 26, x + 44, y + 10);
-  pen.stroke();
 }

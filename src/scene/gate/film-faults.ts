@@ -49,6 +49,12 @@ export interface FilmFaults {
   readonly softSide: number;
 }
 
+/** Gives a film frame in the gate as RGBA, width × height × 4 bytes. */
+export type FilmInGate = (filmFrame: number, faults: FilmFaults) => Uint8ClampedArray<ArrayBuffer>;
+
+/** Dust above this comes with fibres, and hair above this hangs far into the gate. */
+export const CLEAN = 0.4;
+
 /** A good film in a good gate: a little dust, a little weave, as on any afternoon. */
 export const SOUND_FILM: FilmFaults = {
   dust: 0.25,

@@ -2,15 +2,13 @@ import { drawFilmFrame } from '../drawing/draw-film-frame.ts';
 import { PAGE } from '../drawing/reel.ts';
 import type { MakeSheet, Sheet } from '../drawing/sheet.ts';
 import { makeStillLayers } from '../drawing/still-layers.ts';
-import type { FilmFaults } from './film-faults.ts';
-import type { damageOnFilm, holeBeside } from './damage-on-film.ts';
-import type { focus } from './focus.ts';
-import { develop, grainTile } from './grain.ts';
+import { CLEAN, type FilmFaults, type FilmInGate } from './film-faults.ts';
+import { develop, GRAIN_PARTS, grainTile } from './grain.ts';
 import { marksOnFilm } from './marks-on-film.ts';
 import { PITCH, placeInGate } from './place-in-gate.ts';
 import { plate } from './plate.ts';
-import { stockTables, type StockTables } from './stock.ts';
-import type { travelSmear } from './travel-smear.ts';
+import type { RareFaults } from './rare-faults.ts';
+import { freshStock, type StockTables } from './stock.ts';
 import { EVEN, unevenLight } from './uneven-light.ts';
 
 /** Film is softer than a screen: pictures are drawn smaller and enlarged, which costs half as well. */
@@ -20,21 +18,23 @@ const DRAWN_SHARE = 0.75;
 const GLOW_SHARE = 0.13;
 const GLOW_SIZE = 1 / 6;
 
-/** Gives a film frame in the gate as RGBA, width × height × 4 bytes. */
-export type FilmInGate = (filmFrame: number, faults: FilmFaults) => Uint8ClampedArray<ArrayBuffer>;
-
-/** What draws the faults that a good film does without; apart, so that most readers never load it. */
-export interface RareFaults {
-  readonly damageOnFilm: typeof damageOnFilm;
-  readonly holeBeside: typeof holeBeside;
-  readonly focus: typeof focus;
-  readonly travelSmear: typeof travelSmear;
-}
+/** What is drawn without the rare faults, up to so much of it. */
+const USUAL: Readonly<Record<string, number>> = {
+  dust: CLEAN,
+  hair: CLEAN,
+  grain: 9,
+  weave: 9,
+  spliceJump: 9,
+  plate: 1,
+  vignette: 1,
+  hotSpot: 1,
+  mirrored: 1,
+  tailFirst: 1,
+} satisfies Partial<FilmFaults>;
 
 /** Whether a film needs the rare faults. */
 export function hasRareFaults(faults: FilmFaults): boolean {
-  const { scratch, mould, fog, stain, torn, aside, smearShare, soft, softSide, warp } = faults;
-  return scratch + mould + fog + stain + torn + aside + smearShare + soft + softSide + warp > 0;
+  return Object.entries(faults).some(([name, amount]) => amount > (USUAL[name] ?? 0));
 }
 
 /** Remembers what was last made for a key, so that frames of one fault share their tables. */
@@ -74,8 +74,9 @@ export function makeFilmInGate(
   const cover = sheet(1, true);
   const blurRoom = { small: sheet(1), scale };
   const tile = grainTile();
+  const allSharp = new Float32Array(width).fill(1 / GRAIN_PARTS);
   const stockOf = kept<StockTables>(
-    ({ fade }) => stockTables(fade),
+    ({ fade }) => (fade > 0 ? rare()?.fadedStock(fade) : undefined) ?? freshStock(),
     ({ fade }) => String(fade),
   );
   const lightOf = kept(
@@ -97,7 +98,9 @@ export function makeFilmInGate(
 
   /** The strip in the gate: the film frame, and its neighbours where it leaves room for them. */
   function strip(filmFrame: number, faults: FilmFaults): void {
-    const { x, y, slid } = placeInGate(filmFrame, faults);
+    const place = placeInGate(filmFrame, faults);
+    const moved = rare()?.displaced(filmFrame, faults) ?? { x: 0, y: 0, slid: 0 };
+    const x = place.x + moved.x;
     const pitch = PAGE.height * PITCH;
     const { mirrored, tailFirst } = faults;
     const { pen } = gate;
@@ -106,7 +109,7 @@ export function makeFilmInGate(
     pen.save();
     pen.translate(mirrored * PAGE.width, tailFirst * PAGE.height);
     pen.scale(1 - 2 * mirrored, 1 - 2 * tailFirst);
-    const down = y - slid * pitch;
+    const down = place.y + moved.y - moved.slid * pitch;
     if (down < -12) lay(filmFrame + 1, faults, x, down + pitch);
     if (down > 12) lay(filmFrame - 1, faults, x, down - pitch);
     lay(filmFrame, faults, x, down);
@@ -128,7 +131,8 @@ export function makeFilmInGate(
     rare()?.focus(gate, blurRoom, filmFrame, faults);
     const { data } = gate.pen.getImageData(0, 0, width, height);
     const out = new Uint8ClampedArray(data.length);
-    develop(data, out, width, filmFrame, faults, tile, stockOf(faults));
+    const sharp = rare()?.keptByColumn(width, faults) ?? allSharp;
+    develop(data, out, width, filmFrame, faults.grain, tile, stockOf(faults), sharp);
     return out;
   }
 
@@ -136,6 +140,7 @@ export function makeFilmInGate(
   function underPlate(out: Uint8ClampedArray, filmFrame: number, faults: FilmFaults): void {
     cover.pen.clearRect(0, 0, PAGE.width, PAGE.height);
     plate(cover.pen, filmFrame, faults);
+    if (faults.hair > CLEAN) rare()?.longHair(cover.pen, filmFrame);
     const shadow = cover.pen.getImageData(0, 0, width, height).data;
     const light = lightOf(faults);
     for (let pixel = 0, at = 0; pixel < light.length; pixel += 1, at += 4) {
@@ -146,35 +151,15 @@ export function makeFilmInGate(
     }
   }
 
-  // A smear needs the neighbours as well: frames asked for in order are developed once.
-  let bare = new Map<number, Uint8ClampedArray<ArrayBuffer>>();
-  let bareFaults: FilmFaults | undefined;
-  function bareFrame(filmFrame: number, faults: FilmFaults): Uint8ClampedArray<ArrayBuffer> {
-    const found = bare.get(filmFrame) ?? developed(filmFrame, faults);
-    bare.set(filmFrame, found);
-    return found;
-  }
-  function smeared(
-    smear: typeof travelSmear,
-    filmFrame: number,
-    faults: FilmFaults,
-  ): Uint8ClampedArray<ArrayBuffer> {
-    if (bareFaults !== faults) bare.clear();
-    bareFaults = faults;
-    const three = [filmFrame - 1, filmFrame, filmFrame + 1].map((frame) =>
-      bareFrame(frame, faults),
-    );
-    const [before, now, after] = three;
-    if (before === undefined || now === undefined || after === undefined)
-      return developed(filmFrame, faults);
-    bare = new Map([...bare].filter(([frame]) => Math.abs(frame - filmFrame) <= 1));
-    return smear([before, now, after], width, height, faults);
+  let smeared: FilmInGate | undefined;
+  function lit(filmFrame: number, faults: FilmFaults): Uint8ClampedArray<ArrayBuffer> {
+    if (faults.smearShare === 0) return developed(filmFrame, faults);
+    smeared ??= rare()?.makeSmeared(developed, width, height);
+    return (smeared ?? developed)(filmFrame, faults);
   }
 
   return (filmFrame, faults) => {
-    const smear = faults.smearShare > 0 ? rare()?.travelSmear : undefined;
-    const out =
-      smear === undefined ? developed(filmFrame, faults) : smeared(smear, filmFrame, faults);
+    const out = lit(filmFrame, faults);
     underPlate(out, filmFrame, faults);
     return out;
   };

@@ -1,5 +1,4 @@
 import { chance } from '../drawing/noise.ts';
-import type { FilmFaults } from './film-faults.ts';
 import type { StockTables } from './stock.ts';
 
 const SIDE = 256;
@@ -28,32 +27,28 @@ function strengths(grain: number): Uint8Array {
   });
 }
 
-/** Share of the grain that a lens leaves in each column: out of focus it goes first. */
-function keptByColumn(width: number, { soft, softSide, warp }: FilmFaults): Float32Array {
-  const blur = 7 * (soft + warp * 0.25);
-  return Float32Array.from({ length: width }, (_, column) => {
-    const aside = 9 * softSide * Math.max(0, column / width - 0.35);
-    return 1 / (1 + blur + aside) / 256;
-  });
-}
+/** Strengths of grain count in these parts of a code value. */
+export const GRAIN_PARTS = 256;
 
 /**
  * Lays grain on a picture and develops it: the stock's curve, and the dye that is left.
  *
  * @param pixels  RGBA of the lit picture
  * @param out     RGBA, of the same size
+ * @param grain   how strong the grain is; 1 is usual
+ * @param kept    share of it in each column, in parts of a code value
  */
 export function develop(
   pixels: Uint8ClampedArray,
   out: Uint8ClampedArray,
   width: number,
   filmFrame: number,
-  faults: FilmFaults,
+  grain: number,
   tile: Int8Array,
   [redTable, greenTable, blueTable]: StockTables,
+  kept: Float32Array,
 ): void {
-  const kept = keptByColumn(width, faults);
-  const strength = strengths(faults.grain);
+  const strength = strengths(grain);
   const throws = [401, 402, 403].map((series) =>
     Math.floor(chance(filmFrame, series) * SIDE * SIDE),
   );

@@ -25,7 +25,7 @@ function splice(pen: Pen, filmFrame: number): void {
   const isAfter = side === 'after';
   pen.fillStyle = '#fff4d673';
   pen.fillRect(0, isAfter ? 0 : height - 13, width, isAfter ? 9 : 13);
-  pen.fillStyle = '#281e1480';
+  pen.fillStyle = '#281c0e66';
   pen.fillRect(0, isAfter ? 9 : height - 16, width, 2.5);
 }
 

@@ -33,7 +33,6 @@ function hairs(pen: Pen, filmFrame: number, strength: number): void {
   pen.moveTo(468, height - 8);
   pen.bezierCurveTo(462 + sway * 0.3, height - 34, 490 + sway, height - 40 * strength - 12, ...tip);
   pen.stroke();
-  if (strength < 0.3) return;
   pen.lineWidth = 1.2;
   pen.beginPath();
   pen.moveTo(width - 10, 150);
@@ -46,12 +45,6 @@ function hairs(pen: Pen, filmFrame: number, strength: number): void {
     width - 20,
     172 + sway,
   );
-  pen.stroke();
-  if (strength < 0.8) return;
-  pen.lineWidth = 1.6;
-  pen.beginPath();
-  pen.moveTo(210, 8);
-  pen.bezierCurveTo(204, 40 + sway, 240 + sway, 44, 236 + sway * 2, 78);
   pen.stroke();
 }
 

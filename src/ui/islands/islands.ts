@@ -23,6 +23,15 @@ export interface Island {
   wake(element: HTMLElement): Promise<Redraw>;
 }
 
+/** Wakes the scenes that show the numbers of a sheet: they must not go on showing the book's. */
+function wakeFollowers(id: string): void {
+  for (const scene of document.querySelectorAll<HTMLElement>(`[data-follows="${id}"]`)) {
+    import('../scene/hydrate-scene.ts')
+      .then(({ hydrateScene }) => hydrateScene(scene, loadWorksheet))
+      .catch(() => (scene.dataset['answers'] = 'old'));
+  }
+}
+
 /** Every island of the book. Adding one is a row here and its markup in a component. */
 export const ISLANDS: readonly Island[] = [
   {
@@ -40,7 +49,9 @@ export const ISLANDS: readonly Island[] = [
         isOpeningKept() ? import('../bench/sheet-opening.ts') : undefined,
         ...pictures.split(' ').map(loadPicture),
       ]);
-      return hydrateWorksheet(element, worksheet);
+      const redraw = hydrateWorksheet(element, worksheet);
+      wakeFollowers(id);
+      return redraw;
     },
   },
   {
@@ -56,7 +67,7 @@ export const ISLANDS: readonly Island[] = [
     when: 'touched',
     async wake(element) {
       const { hydrateScene } = await import('../scene/hydrate-scene.ts');
-      return hydrateScene(element);
+      return hydrateScene(element, loadWorksheet);
     },
   },
   {

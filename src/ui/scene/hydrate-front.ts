@@ -1,12 +1,13 @@
 import { advisedBench } from '../../scene/camera/advised-bench.ts';
 import type { BenchNumbers } from '../../scene/camera/setting.ts';
-import type { SceneData, SideData } from '../../scene/scene-data.ts';
+import type { SideData } from '../../scene/scene-data.ts';
 import { evaluate, fillEntries } from '../../worksheets/machine/evaluate.ts';
 import type { Worksheet } from '../../worksheets/machine/types.ts';
 import { LEVEL_SIGNS } from '../verdict-signs.ts';
 import { benchFromEntries } from './bench-from-entries.ts';
 import { frontVerdict } from './front-words.ts';
-import { liveScene } from './hydrate-scene.ts';
+import { liveScene } from './live-scene.ts';
+import { sideAt } from './side-at.ts';
 
 const RIPPLE_LIMIT_PERCENT = 1;
 
@@ -35,7 +36,7 @@ export async function hydrateFront(
   const sceneElement = element.querySelector<HTMLElement>('scene-view');
   if (sceneElement === null) throw new Error('a front page without a scene');
   const [scene, flashMatch] = await Promise.all([liveScene(sceneElement), worksheet]);
-  const data = JSON.parse(sceneElement.dataset['scene'] ?? '') as SceneData;
+  const { data } = scene;
   const [first] = data.sides;
   if (first === undefined) throw new Error('a scene without a side');
   const usual: SideData = first;
@@ -68,13 +69,7 @@ export async function hydrateFront(
     say(level, state);
     cure.hidden = setting === undefined || advised === undefined;
     cure.textContent = setting ?? '';
-    scene.show({ ...data, sides: [sideAt(bench)] });
-  }
-
-  /** Strips start at about the same film frame at every camera rate. */
-  function sideAt(bench: BenchNumbers): SideData {
-    const seconds = usual.picture / usual.bench.cameraFps;
-    return { ...usual, bench, picture: Math.round(seconds * bench.cameraFps) };
+    scene.show({ ...data, sides: [sideAt(usual, bench)] });
   }
 
   cure.addEventListener('click', () => {

@@ -4,7 +4,7 @@ import { dividerColumn, STRIPS, stripColumns } from '../../scene/camera/strips.t
 import { picturePlan, viewFps, type Shown, type View } from '../../scene/camera/views.ts';
 import { fullSide, type SideData } from '../../scene/scene-data.ts';
 import { shownOf, type Side } from '../../scene/side.ts';
-import type { FilmSupply } from './film-supply.ts';
+import type { FilmSupply } from './kept-frames.ts';
 
 /** Film frames asked for before they are needed. */
 const AHEAD = 4;
@@ -27,7 +27,8 @@ export interface Wanted {
   /** Time on the reel, s. */
   readonly seconds: number;
   readonly isStrips: boolean;
-  readonly isPlaying: boolean;
+  /** Whether the next film frames will soon be wanted. */
+  readonly isAhead: boolean;
   /** Place of the divider, share of the width. */
   readonly split: number;
   /** Share of the true swing of each side. */
@@ -47,8 +48,6 @@ export interface Painter {
    * @returns whether it is painted
    */
   paint(painted: readonly Painted[], wanted: Wanted): boolean;
-  /** Pixels last painted, RGBA words. */
-  readonly pixels: Uint32Array;
 }
 
 export function makePainter(canvas: HTMLCanvasElement, supply: FilmSupply): Painter {
@@ -107,14 +106,13 @@ export function makePainter(canvas: HTMLCanvasElement, supply: FilmSupply): Pain
     const picture = pictureAt(one, wanted.view, wanted.seconds);
     const plan = picturePlan(one.shown, wanted.view, picture, height);
     const frames = framesOf(plan, one.side);
-    if (wanted.isPlaying) askAhead(plan, one.side);
+    if (wanted.isAhead) askAhead(plan, one.side);
     if (frames === undefined) return false;
     one.mixer.mix(pixels, width, plan, bitmapFrom(frames), { from, to }, contrast);
     return true;
   }
 
   return {
-    pixels,
     paint(painted, wanted) {
       const middle = dividerColumn(wanted.split, width, wanted.isStrips);
       const done = painted.map((one, index) => {

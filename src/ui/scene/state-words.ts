@@ -1,6 +1,8 @@
 import { contentOf } from '../../scene/camera/caption.ts';
 import type { SafePlay } from '../../scene/camera/flash-safety.ts';
+import { STRIPS } from '../../scene/camera/strips.ts';
 import { cameraFrameShown, picturePlan, type View } from '../../scene/camera/views.ts';
+import type { Chosen } from './scene-parts.ts';
 import { pictureAt, type Painted } from './painter.ts';
 
 /** Rows that are enough to say what a picture holds. */
@@ -16,7 +18,7 @@ const VIEW_WORDS: Readonly<Record<View, string>> = {
 };
 
 /** “Camera frame 73 = film frame 52 (84 %) + 53 (16 %).” */
-export function pictureWords(one: Painted, view: View, seconds: number): string {
+function pictureWords(one: Painted, { view, seconds }: Chosen): string {
   const picture = pictureAt(one, view, seconds);
   const plan = picturePlan(one.shown, view, picture, ROWS);
   if (view === 'film') return `${VIEW_WORDS.film} ${picture}.`;
@@ -28,7 +30,7 @@ export function pictureWords(one: Painted, view: View, seconds: number): string 
 }
 
 /** How far the light swings, and to what it is lowered. */
-export function swingWords({ swing, contrast }: SafePlay, isPlaying: boolean): string {
+function swingWords({ swing, contrast }: SafePlay, isPlaying: boolean): string {
   if (swing < 0.0005) return 'The light is even.';
   const true_ = `The light swings by ${percent(swing)} of its mean`;
   if (contrast === 1) return `${true_}.`;
@@ -36,4 +38,37 @@ export function swingWords({ swing, contrast }: SafePlay, isPlaying: boolean): s
   return isPlaying
     ? `${true_}; for safety it is shown lowered to ${lowered}.`
     : `${true_}; while it plays it is lowered to ${lowered}, for safety.`;
+}
+
+/** How a scene goes. */
+export interface Going {
+  readonly isPlaying: boolean;
+  /** At a quarter of the speed. */
+  readonly isSlow: boolean;
+  /** Because nothing faster is safe. */
+  readonly isForced: boolean;
+}
+
+/** What a scene shows, in a sentence or two for each side, under its name where there are two. */
+export function sceneWords(
+  sides: readonly Painted[],
+  chosen: Chosen,
+  safeties: readonly SafePlay[],
+  { isPlaying, isSlow, isForced }: Going,
+): string {
+  const sentences: string[] = [];
+  if (isPlaying) {
+    const pace = isSlow ? 'A quarter of the true speed' : 'True speed';
+    sentences.push(`${pace}${isForced ? ', because this fault flashes at every edge' : ''}.`);
+  } else if (chosen.isStrips && sides[0] !== undefined) {
+    const first = pictureAt(sides[0], chosen.view, chosen.seconds);
+    sentences.push(`Pictures ${first} to ${first + STRIPS - 1} side by side, a strip of each.`);
+  }
+  sides.forEach((one, index) => {
+    if (sides.length > 1) sentences.push(index === 0 ? 'Left:' : 'Right:');
+    if (!isPlaying && !chosen.isStrips) sentences.push(pictureWords(one, chosen));
+    const safety = safeties[index];
+    if (safety !== undefined) sentences.push(swingWords(safety, isPlaying));
+  });
+  return sentences.join(' ');
 }

@@ -80,7 +80,7 @@ export function makeTools(id: string, picture: HTMLElement): Tools {
       class: 'scene-lens',
       tabindex: '0',
       role: 'img',
-      'aria-label': 'Loupe: the picture three times as large; arrow keys move it',
+      'aria-label': 'Loupe: the picture three times as large. Arrow keys move it',
       hidden: '',
     }),
   };

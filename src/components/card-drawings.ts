@@ -1,0 +1,20 @@
+/** The line drawing that a worksheet's card carries, where one shows what the hands do. */
+export const CARD_DRAWINGS: Readonly<Record<string, string>> = {
+  'acid-level': 'acid-strips',
+  'film-light': 'grey-card',
+  'flash-rate': 'gate-claw-shoe',
+  'gauge-finder': 'hundred-pitches',
+  'lens-place': 'camera-straight',
+  'leader-length': 'threading',
+  'lens-setup': 'square-sensor',
+  keystone: 'camera-screen',
+  'media-count': 'can-drive-label',
+  'picture-way': 'four-ways',
+  shrinkage: 'hundred-pitches',
+  'sound-offset': 'sound-separation',
+  'sound-ties': 'start-mark',
+  stopwatch: 'stopwatch-count',
+  'storage-climate': 'freezer-packing',
+  tachometer: 'tachometer-mark',
+  'travel-ghost': 'gate-claw-shoe',
+};
