@@ -40,6 +40,11 @@ function beyond(limit: number, other: number, way: 1 | -1): number {
   return Number((limit + way * step).toFixed(12));
 }
 
+/** Printed without groups of digits. */
+const isShort = (limit: number): boolean => Number.isInteger(limit) && Math.abs(limit) < 1000;
+const rangeText = ({ from, to, unit = '' }: Field): string =>
+  `is outside the range ${from} to ${to}${unit && ` ${unit}`}. Try `.replaceAll('-', '−');
+
 describe('the fields of the sheets', () => {
   it.each([...worksheets.values()])('$id has the fields of the list', ({ id, inputs }) => {
     const has = Object.fromEntries(
@@ -73,6 +78,7 @@ describe('the fields of the sheets', () => {
         isList ? /^Entry 1 is outside the range / : /^“.+” is outside the range /,
       );
       expect(refusal).toContain(` Try ${plain(field.takes!)}.`);
+      if (isShort(from) && isShort(to)) expect(refusal).toContain(rangeText(field));
     }
   });
 
