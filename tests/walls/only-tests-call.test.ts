@@ -75,6 +75,7 @@ function unreadIn(
 const WAITING_FOR_A_SHEET: readonly string[] = [
   'src/clip/save/save-copy.ts forecastCopy',
   'src/core/file/band-motion.ts bandMotionOfPictures',
+  'src/core/gate/recording/claw-noise.ts readClawNoise',
 ];
 
 /** Asked for by the site builder. */

@@ -1,32 +1,25 @@
 import { requireInterval } from '../../quantity/errors.ts';
 import { makeGateLight } from '../gate/gate-light.ts';
-import { longestDarkFraction, type Shutter } from '../gate/shutter.ts';
+import { longestDarkFraction } from '../gate/shutter.ts';
 import type { BandMotion } from './band-motion.ts';
-import { bestPath, type BestPath } from './best-path.ts';
+import { bestPath, slotChanges, type BestPath } from './best-path.ts';
 import { cameraSlots, type CameraSlots } from './camera-slots.ts';
 import { knotPhases } from './knot-spread.ts';
 import { pathStates, type PathStates } from './path-states.ts';
 import { phaseEvidence, type PhaseEvidence } from './phase-evidence.ts';
+import { likelyReadout } from './likely-readout.ts';
+import type { RecordingBench } from './recording-bench.ts';
 import type { RecordingRefusal } from './recording-refusal.ts';
 import { rivalNats } from './rival-paths.ts';
 import { toldPieces, type UntoldReason } from './told-pieces.ts';
-
-/** The bench that a recording of film was made on, as far as it is known. */
-export interface RecordingBench {
-  /** Film rate, frames/s; found in the recording if it is right to 4 %. */
-  readonly filmFps: number;
-  readonly shutter: Shutter;
-  /** Exposure time, s; the count stays right while it is right to 25 %. */
-  readonly exposureSeconds: number;
-  /** Time from the first row to the last, s; 0 where it is not known. */
-  readonly readoutSeconds: number;
-}
 
 /** Where the film is in a recording. */
 export interface FilmPosition {
   readonly kind: 'position';
   readonly slots: CameraSlots;
-  /** Mean film rate from the first told knot to the last, frames/s. */
+  /** Readout time that the position belongs to, s: the bench's, or the likeliest where it is not known. */
+  readonly readoutSeconds: number;
+  /** Mean film rate over the pieces that tell it, frames/s. */
   readonly filmFps: number;
   /** Slot of each knot between straight pieces of about half a second. */
   readonly knotSlots: Int32Array;
@@ -37,6 +30,11 @@ export interface FilmPosition {
   readonly knotPositions: Float64Array;
   /** How far each may be from the truth, film frames, one spread. */
   readonly knotErrors: Float64Array;
+  /**
+   * How much better a film that goes on explains each slot than a picture that never changes, nats; near
+   * 0 where nothing changes, not even the grain.
+   */
+  readonly slotChangeNats: Float32Array;
   /** Why a piece does not tell the position; undefined where it does. */
   readonly pieceReasons: readonly (UntoldReason | undefined)[];
 }
@@ -47,10 +45,10 @@ const COARSE_PHASES = 24;
 const PIECE_SECONDS = 0.5;
 /** The rate is looked for this far from the bench's, and then this far from what was found. */
 const RATE_REACHES = { first: 0.06, then: 0.035 };
-/** With hardly more camera frames than film frames, blends and motion look alike. */
-const MOST_PACE = 0.9;
-/** Exposure, in dark times of the widest blade, below which brightness swings hide the film's move. */
-const LEAST_EXPOSURE = 1.05;
+/** With no more camera frames than film frames, film frames are missing. */
+const MOST_PACE = 0.985;
+/** Exposure, in dark times of the widest blade, below which whole camera frames stay dark. */
+const LEAST_EXPOSURE = 0.2;
 const MOST_DOUBTED = 0.3;
 const SHORTEST_SECONDS = 2;
 /** A film rate below this share of the camera rate leaves most windows without a change. */
@@ -76,6 +74,7 @@ function evidenceAt(
     },
     readoutFilmFrames: bench.readoutSeconds * filmFps,
     phases,
+    isCoarse: phases === COARSE_PHASES,
   });
 }
 
@@ -104,6 +103,33 @@ function meanRate(states: PathStates, path: BestPath, slots: CameraSlots): numbe
   return (states.pace + (passed === 0 ? 0 : gained / passed)) * slots.cameraFps;
 }
 
+/** Most that a piece which is not told may differ from the told ones in speed, as a share. */
+const LARGEST_STRAY = 0.02;
+
+/** Film frames a slot from the first told knot to the last; no piece strays from what is told. */
+function likelyPace(
+  knotSlots: Int32Array,
+  knotPositions: Float64Array,
+  reasons: readonly (UntoldReason | undefined)[],
+): number {
+  const framesOf = (piece: number): number =>
+    (knotPositions[piece + 1] ?? 0) - (knotPositions[piece] ?? 0);
+  const slotsOf = (piece: number): number => (knotSlots[piece + 1] ?? 0) - (knotSlots[piece] ?? 0);
+  const told = [...reasons.keys()].filter((piece) => reasons[piece] === undefined);
+  const sum = (pieces: readonly number[], of: (piece: number) => number): number =>
+    pieces.reduce((all, piece) => all + of(piece), 0);
+  const pace = sum(told, framesOf) / sum(told, slotsOf);
+  const between = [...reasons.keys()].filter(
+    (piece) => piece >= (told[0] ?? 0) && piece <= (told.at(-1) ?? 0),
+  );
+  const frames = sum(between, (piece) => {
+    const usual = pace * slotsOf(piece);
+    const stray = reasons[piece] === undefined ? Infinity : LARGEST_STRAY * usual;
+    return Math.max(usual - stray, Math.min(usual + stray, framesOf(piece)));
+  });
+  return frames / sum(between, slotsOf);
+}
+
 function refused(reason: RecordingRefusal['reason'], atSeconds?: number): RecordingRefusal {
   return atSeconds === undefined
     ? { kind: 'refused', reason }
@@ -117,31 +143,38 @@ function refused(reason: RecordingRefusal['reason'], atSeconds?: number): Record
  * Model: evidence of the pictures for 48 phases of the film ({@link phaseEvidence}); the most likely
  * path of straight pieces of half a second, first within 6 % of the bench's film rate, then within
  * 3.5 % of the rate found; position and spread at the knots from the sums over all paths; told where
- * even and odd bands say the same ({@link toldPieces}).
+ * even and odd bands say the same ({@link toldPieces}). A readout time that is not known is looked for
+ * ({@link likelyReadout}).
  *
  * @param motion  what was kept of the pictures
- * @param bench   projector and camera
+ * @param entered  projector and camera
  * @returns the position, or why the recording cannot be read
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
  */
 export function filmPosition(
   motion: BandMotion,
-  bench: RecordingBench,
+  entered: RecordingBench,
 ): FilmPosition | RecordingRefusal {
-  requireInterval('filmFps', bench.filmFps, { minimum: 1, maximum: 240, unit: 'frames/s' });
-  requireInterval('exposureSeconds', bench.exposureSeconds, { above: 0, maximum: 1, unit: 's' });
-  requireInterval('readoutSeconds', bench.readoutSeconds, { minimum: 0, maximum: 1, unit: 's' });
+  requireInterval('filmFps', entered.filmFps, { minimum: 1, maximum: 240, unit: 'frames/s' });
+  requireInterval('exposureSeconds', entered.exposureSeconds, { above: 0, maximum: 1, unit: 's' });
+  requireInterval('readoutSeconds', entered.readoutSeconds, { minimum: 0, maximum: 1, unit: 's' });
   if (motion.frameSeconds.length < 8) return refused('too-short');
   const slots = cameraSlots(motion.frameSeconds);
   if ('irregularSeconds' in slots) return refused('irregular-times', slots.irregularSeconds);
   if (slots.slots < SHORTEST_SECONDS * slots.cameraFps) return refused('too-short');
-  if (bench.filmFps > MOST_PACE * slots.cameraFps) return refused('camera-too-slow');
-  if (bench.filmFps < LEAST_PACE * slots.cameraFps) return refused('film-too-slow');
+  if (entered.filmFps > MOST_PACE * slots.cameraFps) return refused('camera-too-slow');
+  if (entered.filmFps < LEAST_PACE * slots.cameraFps) return refused('film-too-slow');
 
-  if (bench.exposureSeconds * bench.filmFps < LEAST_EXPOSURE * longestDarkFraction(bench.shutter))
+  if (
+    entered.exposureSeconds * entered.filmFps <
+    LEAST_EXPOSURE * longestDarkFraction(entered.shutter)
+  )
     return refused('exposure-too-short');
 
+  const readoutSeconds =
+    entered.readoutSeconds > 0 ? entered.readoutSeconds : likelyReadout(motion, slots, entered);
+  const bench = { ...entered, readoutSeconds };
   const coarse = statesFor(slots, bench.filmFps, RATE_REACHES.first, COARSE_PHASES);
   const filmFps = meanRate(
     coarse,
@@ -175,21 +208,20 @@ export function filmPosition(
       (knotDisagreements[knot] ?? 0) / 2,
     );
   }
-  const first = reasons.indexOf(undefined);
   const doubted = reasons.filter((reason) => reason === 'witnesses-differ').length;
   // Witnesses that differ so often agree elsewhere by chance.
-  if (first === -1 || doubted > MOST_DOUBTED * reasons.length) return refused('nothing-told');
-  const last = reasons.lastIndexOf(undefined) + 1;
-  const rate =
-    ((knotPositions[last] ?? 0) - (knotPositions[first] ?? 0)) /
-    ((knotSlots[last] ?? 0) - (knotSlots[first] ?? 0));
+  if (!reasons.includes(undefined) || doubted > MOST_DOUBTED * reasons.length)
+    return refused('nothing-told');
+  const rate = likelyPace(knotSlots, knotPositions, reasons);
   return {
     kind: 'position',
     slots,
+    readoutSeconds,
     filmFps: rate * slots.cameraFps,
     knotSlots,
     knotPositions,
     knotErrors,
+    slotChangeNats: slotChanges(states, evidence, path),
     pieceReasons: reasons,
   };
 }

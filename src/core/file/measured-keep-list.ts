@@ -1,10 +1,13 @@
 import { makeGateLight } from '../gate/gate-light.ts';
 import { wholeStarts, type StartRange } from '../gate/whole-starts.ts';
 import type { BandMotion } from './band-motion.ts';
-import type { FilmPosition, RecordingBench } from './film-position.ts';
-import { filmTrack, type FilmTrack, type TieConflict, type UntoldStretch } from './film-track.ts';
+import type { FilmPosition } from './film-position.ts';
+import type { RecordingBench } from './recording-bench.ts';
+import { filmStands } from './film-stands.ts';
+import { filmTrack, type FilmTrack, type UntoldStretch } from './film-track.ts';
 import type { KeepTie } from './keep-ties.ts';
 import { samePictures } from './same-picture.ts';
+import type { TieConflict } from './tied-places.ts';
 
 /**
  * What a kept camera frame is worth: `whole` holds one film frame only, beyond doubt; `blended` holds
@@ -16,7 +19,7 @@ export type KeptStatus = (typeof KEPT_STATUSES)[number];
 
 /** The camera frame that stands for one film frame. */
 export interface KeptFrame {
-  /** Film frame; 0 is the first that the pictures tell. */
+  /** Film frame; 0 is the first of the recording. */
   readonly filmFrame: number;
   /** Camera frame, counted from 0 in the order of the file. */
   readonly cameraFrame: number;
@@ -42,6 +45,8 @@ export interface MeasuredKeepList {
   readonly wholeShare: number;
   /** Film frames that could be compared with the one before for film that stands. */
   readonly comparedFrames: number;
+  /** Stretches of half a second or more in which nothing changes: the film may have stood. */
+  readonly stands: readonly { readonly fromSeconds: number; readonly toSeconds: number }[];
 }
 
 /** A margin counts beyond so many spreads of the position. */
@@ -91,12 +96,12 @@ function choices(
  * Model: among the camera frames whose middle of exposure and readout falls into a film frame, the one
  * farthest inside the starts at which a camera frame is whole ({@link wholeStarts}); without dark rows
  * that is the one nearest to the middle of the film frame. The list runs from the first film frame
- * whose middle the told recording holds to the last.
+ * whose middle the recording holds to the last.
  *
  * @param position  measured film position
  * @param motion    what was kept of the pictures
  * @param bench     projector and camera
- * @param ties      film frames counted by hand; film frame 0 is the first told one
+ * @param ties      film frames counted by hand; film frame 0 is the first of the list
  * @returns the list
  * @source arithmetic
  */
@@ -107,7 +112,7 @@ export function measuredKeepList(
   ties: readonly KeepTie[] = [],
 ): MeasuredKeepList {
   const exposure = bench.exposureSeconds * position.filmFps;
-  const readout = bench.readoutSeconds * position.filmFps;
+  const readout = position.readoutSeconds * position.filmFps;
   const middle = (exposure + readout) / 2;
   const track = filmTrack(position, middle, ties);
   const ranges = wholeStarts(makeGateLight(1, bench.shutter), exposure, readout);
@@ -134,10 +139,16 @@ export function measuredKeepList(
     const seconds = motion.frameSeconds[cameraFrame] ?? 0;
     kept.push({ filmFrame, cameraFrame, seconds, margin, error, status, slot });
   }
+  const stands = filmStands(position, bench);
   const { same, compared } = samePictures(motion, position, track, kept, bench);
-  const frames = kept.map(({ slot: _, ...frame }, index) => ({
+  const frames = kept.map(({ slot, ...frame }, index) => ({
     ...frame,
-    isSamePicture: same[index] === 1,
+    isSamePicture:
+      same[index] === 1 ||
+      // The first of a stand is the picture that comes again.
+      stands.some(
+        ({ fromSlot, toSlot }) => (kept[index - 1]?.slot ?? -1) >= fromSlot && slot <= toSlot,
+      ),
   }));
   const whole = frames.filter(({ status }) => status === 'whole').length;
   return {
@@ -147,5 +158,9 @@ export function measuredKeepList(
     conflicts: track.conflicts,
     wholeShare: frames.length === 0 ? 0 : whole / frames.length,
     comparedFrames: compared,
+    stands: stands.map(({ fromSlot, toSlot }) => ({
+      fromSeconds: position.slots.firstSeconds + fromSlot / position.slots.cameraFps,
+      toSeconds: position.slots.firstSeconds + toSlot / position.slots.cameraFps,
+    })),
   };
 }

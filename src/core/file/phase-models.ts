@@ -2,7 +2,8 @@ import { lightBetween, type GateLight } from '../gate/gate-light.ts';
 import { scaledInverse } from './scaled-inverse.ts';
 
 /** Strengths of picture change against noise that are tried. */
-const CHANGE_STRENGTHS = [0.5, 1.5, 4, 12, 35];
+const CHANGE_STRENGTHS = [0.6, 2, 7, 25];
+const COARSE_STRENGTHS = [1, 8];
 
 /** How a picture may change from film frame to film frame. */
 interface ChangeKind {
@@ -15,13 +16,12 @@ interface ChangeKind {
 }
 
 const CHANGE_KINDS: readonly ChangeKind[] = [
-  { passing: 0.05, lasting: 0.95, steadiness: 0 },
   { passing: 0.5, lasting: 0.5, steadiness: 0 },
   { passing: 0.05, lasting: 0.95, steadiness: 0.5 },
 ];
 
 /** Likeness of the noise in neighbouring camera frames; compression makes it alike. */
-export const NOISE_LIKENESS = [0, 0.7];
+const NOISE_LIKENESS = [0, 0.7];
 
 /**
  * What the differences of a window look like at each phase of the film, for every strength of change
@@ -34,7 +34,16 @@ export interface PhaseModels {
   readonly differences: number;
   /** Numbers of one model, M·(M+1)÷2: upper triangle row by row, doubled beside the diagonal. */
   readonly numbersPerModel: number;
-  readonly numbers: Float64Array;
+  readonly numbers: Float32Array;
+  /**
+   * What a change of brightness does to the picture, for each model: u·uᵀ ÷ δᵀ·u with u = Ŝ⁻¹·δ, packed like
+   * the inverse; all 0 at phases where the light hardly changes.
+   */
+  readonly flicker: Float32Array;
+  /** 1 for phases at which the light changes from camera frame to camera frame. */
+  readonly flickers: Uint8Array;
+  /** Models of a phase in which the film shows no change; they come first. */
+  readonly stillModels: number;
 }
 
 /** How film and camera run, in film frames. */
@@ -119,34 +128,76 @@ function filmCovariance({ passing, lasting, steadiness }: ChangeKind): Float64Ar
 
 const FILM_COVARIANCES = CHANGE_KINDS.map(filmCovariance);
 
-/** Covariance of two differences of noise whose likeness is a^l between camera frames l apart. */
-function noiseCovariance(
-  likeness: number,
-  [early, late]: readonly [number, number],
-  [otherEarly, otherLate]: readonly [number, number],
-): number {
-  const alike = (a: number, b: number): number => likeness ** Math.abs(a - b);
-  const sum =
-    alike(late, otherLate) +
-    alike(early, otherEarly) -
-    alike(late, otherEarly) -
-    alike(early, otherLate);
-  return sum / (1 - likeness);
+/** Luma goes with about this power of the light. */
+const LUMA_POWER = 0.45;
+/** Share of the usual light below which luma is not taken further down. */
+const LEAST_LIGHT = 0.1;
+/** Changes of luma smaller than this do nothing to a picture brought to one level. */
+const LEAST_FLICKER = 0.02;
+
+/** Luma of each camera frame against the usual, before it is brought to one level. */
+function lumaOf(
+  { light, filmFramesPerCameraFrame, exposureFilmFrames }: FilmStep,
+  shown: readonly number[],
+  phase: number,
+): readonly number[] {
+  const usual = light.meanLevel * exposureFilmFrames;
+  return shown.map((slot) => {
+    const start = phase + slot * filmFramesPerCameraFrame;
+    const share = lightBetween(light, start, start + exposureFilmFrames) / usual;
+    return Math.max(LEAST_LIGHT, share) ** LUMA_POWER;
+  });
 }
 
-/** Writes a scaled inverse as a model holds it; gives the place after it. */
-export function packInverse(
+/**
+ * Covariances of two differences of noise whose likeness is a^l between camera frames l apart; bringing
+ * a dark camera frame to the usual level makes its noise stronger.
+ */
+function noiseCovariance(
+  likeness: number,
+  shown: readonly number[],
+  luma: readonly number[],
+): Float64Array {
+  const size = shown.length - 1;
+  const alike = (a: number, b: number): number =>
+    likeness ** Math.abs((shown[a] ?? 0) - (shown[b] ?? 0)) / ((luma[a] ?? 1) * (luma[b] ?? 1));
+  const covariance = new Float64Array(size * size);
+  for (let row = 0; row < size; row += 1) {
+    for (let column = 0; column < size; column += 1) {
+      const sum =
+        alike(row + 1, column + 1) +
+        alike(row, column) -
+        alike(row + 1, column) -
+        alike(row, column + 1);
+      covariance[row * size + column] = sum / (1 - likeness);
+    }
+  }
+  return covariance;
+}
+
+/** Writes a scaled inverse as a model holds it, and what flicker adds to it; gives the place after. */
+function packModel(
   covariance: Float64Array,
-  size: number,
-  into: Float64Array,
+  flicker: readonly number[] | undefined,
+  into: Pick<PhaseModels, 'numbers' | 'flicker'>,
   start: number,
 ): number {
+  const size = Math.round(Math.sqrt(covariance.length));
   const inverse = scaledInverse(covariance, size);
+  const turned = Array.from({ length: size }, (_, row) =>
+    (flicker ?? []).reduce(
+      (sum, value, column) => sum + (inverse[row * size + column] ?? 0) * value,
+      0,
+    ),
+  );
+  const strength = (flicker ?? []).reduce((sum, value, at) => sum + value * (turned[at] ?? 0), 0);
   let at = start;
   for (let row = 0; row < size; row += 1) {
     for (let column = row; column < size; column += 1) {
-      const value = inverse[row * size + column] ?? 0;
-      into[at] = row === column ? value : 2 * value;
+      const times = row === column ? 1 : 2;
+      into.numbers[at] = times * (inverse[row * size + column] ?? 0);
+      if (flicker !== undefined)
+        into.flicker[at] = (times * (turned[row] ?? 0) * (turned[column] ?? 0)) / strength;
       at += 1;
     }
   }
@@ -156,45 +207,64 @@ export function packInverse(
 /**
  * Models of the differences in a window, for phases spread evenly over a film frame.
  *
- * Model: S = N_a + ρ²·Δ·W·K·Wᵀ·Δᵀ; W holds the shares of the film frames in each camera frame by the
- * gate light, Δ takes differences, K_kl = ½·min(k, l) + ½·δ_kl. The fit of measured products A is
- * ln det S + M·ln(tr(S⁻¹·A) ÷ M), which is M·ln of the product of A with det(S)^(1/M)·S⁻¹, so the
- * smallest product fits best.
+ * Model: S = N_a + ρ²·Δ·W·K·Wᵀ·Δᵀ + β²·δ·δᵀ; W holds the shares of the film frames in each camera frame
+ * by the gate light, Δ takes differences, K is motion that adds up and grain that is new in each film
+ * frame. δ holds the differences of luma by the gate light: where the exposure does not match the
+ * flashes, a tone curve changes the whole picture a little with its brightness, and noise N_a is stronger
+ * where a dark frame was brought up. The fit of measured products A is ln det S + M·ln(tr(S⁻¹·A) ÷ M),
+ * which is M·ln of the product of A with det(S)^(1/M)·S⁻¹, so the smallest product fits best. With
+ * Ŝ the part without β, t = tr(Ŝ⁻¹·A), u = Ŝ⁻¹·δ and z = uᵀ·A·u ÷ δᵀ·u, the best β leaves
+ * (t − x·z)·(1 − x)^(−1/M), x = (M − t ÷ z) ÷ (M − 1), where that is above 0.
  *
  * @param step    film and camera
  * @param shown   slots of the camera frames that show a picture, from the one in question, ascending
  * @param phases  phases of the first row at the start of the camera frame in question
+ * @param isCoarse  fewer strengths: enough to find the film rate
  * @returns the models
  * @source arithmetic
  */
-export function phaseModels(step: FilmStep, shown: readonly number[], phases: number): PhaseModels {
-  const spans = shown
-    .slice(1)
-    .map((late, index): readonly [number, number] => [shown[index] ?? 0, late]);
-  const differences = spans.length;
+export function phaseModels(
+  step: FilmStep,
+  shown: readonly number[],
+  phases: number,
+  isCoarse: boolean,
+): PhaseModels {
+  const strengths = isCoarse ? COARSE_STRENGTHS : CHANGE_STRENGTHS;
+  const differences = shown.length - 1;
   const numbersPerModel = (differences * (differences + 1)) / 2;
-  const modelsPerPhase =
-    NOISE_LIKENESS.length * (1 + CHANGE_KINDS.length * CHANGE_STRENGTHS.length);
-  const numbers = new Float64Array(phases * modelsPerPhase * numbersPerModel);
+  const modelsPerPhase = NOISE_LIKENESS.length * (1 + CHANGE_KINDS.length * strengths.length);
+  const numbers = new Float32Array(phases * modelsPerPhase * numbersPerModel);
+  const flicker = new Float32Array(numbers.length);
+  const flickers = new Uint8Array(phases);
   const covariance = new Float64Array(differences * differences);
-  const noises = NOISE_LIKENESS.map((likeness) =>
-    spans.flatMap((one) => spans.map((other) => noiseCovariance(likeness, one, other))),
-  );
   let at = 0;
-  const add = (noise: readonly number[], change: Float64Array, strength: number): void => {
-    for (let cell = 0; cell < covariance.length; cell += 1)
-      covariance[cell] = strength ** 2 * (change[cell] ?? 0) + (noise[cell] ?? 0);
-    at = packInverse(covariance, differences, numbers, at);
-  };
   for (let phase = 0; phase < phases; phase += 1) {
+    const luma = lumaOf(step, shown, phase / phases);
+    const swing = luma.slice(1).map((later, index) => later - (luma[index] ?? 0));
+    const isFlickering = swing.some((change) => Math.abs(change) > LEAST_FLICKER);
+    flickers[phase] = isFlickering ? 1 : 0;
+    const noises = NOISE_LIKENESS.map((likeness) => noiseCovariance(likeness, shown, luma));
+    const add = (noise: Float64Array, change: Float64Array | undefined, strength: number): void => {
+      for (let cell = 0; cell < covariance.length; cell += 1)
+        covariance[cell] = strength ** 2 * (change?.[cell] ?? 0) + (noise[cell] ?? 0);
+      at = packModel(covariance, isFlickering ? swing : undefined, { numbers, flicker }, at);
+    };
     const changes = FILM_COVARIANCES.map((film) =>
       changeCovariance(step, shown, phase / phases, (a, b) => film[a * MOST_FILM_FRAMES + b] ?? 0),
     );
-    for (const noise of noises) {
-      add(noise, new Float64Array(covariance.length), 0);
-      for (const change of changes)
-        for (const strength of CHANGE_STRENGTHS) add(noise, change, strength);
-    }
+    for (const noise of noises) add(noise, undefined, 0);
+    for (const noise of noises)
+      for (const change of changes) for (const strength of strengths) add(noise, change, strength);
   }
-  return { phases, modelsPerPhase, differences, numbersPerModel, numbers };
+  const stillModels = NOISE_LIKENESS.length;
+  return {
+    phases,
+    modelsPerPhase,
+    differences,
+    numbersPerModel,
+    numbers,
+    flicker,
+    flickers,
+    stillModels,
+  };
 }

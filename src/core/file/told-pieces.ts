@@ -18,7 +18,7 @@ export interface ToldPieces {
 /** Least evidence of a piece, nats a camera frame. */
 const LEAST_NATS = 0.5;
 /** Least by which a piece must beat a picture that never changes, nats a camera frame. */
-const LEAST_CHANGE = 0.5;
+const LEAST_CHANGE = 3;
 /** Least by which the path must beat the same path behind another blade, nats a camera frame. */
 const LEAST_LEAD = 1;
 /** Farthest that two witnesses may lie apart, film frames. */
@@ -43,7 +43,8 @@ function withEdges(
 /**
  * Judges each piece of a recording by its evidence and by two witnesses, the even and the odd bands.
  *
- * Model: a piece is told when its evidence reaches ½ nat a camera frame and the witnesses agree at both
+ * Model: a piece is told when its evidence reaches ½ nat a camera frame, film that changes explains it
+ * better than a picture that only flickers by 3 nats, and the witnesses agree at both
  * its ends to a tenth of a film frame, without one having gained a film frame on the other in between,
  * and no other blade explains it nearly as well.
  *

@@ -71,7 +71,7 @@ export function filmAnswers(reading: FilmReading, settings: FilmSettings): reado
     {
       label: 'Film frames',
       text: formatNumber(frames.length, 12),
-      note: `Numbered from 0, the first that the pictures tell. At the native rate they last ${formatDuration(seconds)}.`,
+      note: `Numbered from 0, the first of the recording. At the native rate they last ${formatDuration(seconds)}.`,
     },
     {
       label: 'Surely whole',
@@ -95,9 +95,9 @@ export function filmAnswers(reading: FilmReading, settings: FilmSettings): reado
 }
 
 const PLACES = {
-  before: 'before the first film frame of the list',
-  between: 'within the list',
-  after: 'after the last film frame of the list',
+  before: 'at the beginning',
+  between: 'within the film',
+  after: 'at the end',
 } as const;
 
 /** Stretches that do not tell the film position, from when to when, why, and what to do. */
@@ -107,7 +107,7 @@ export function stretchTable({ list, firstSeconds }: FilmReading): ResultTable {
   return {
     caption: 'Where the pictures do not tell the film position',
     columns: ['From', 'To', 'Place', 'Count', 'Why', 'What to do'],
-    rows: list.stretches.map(({ fromSeconds, toSeconds, place, isCountSure, reason }) => ({
+    rows: list.stretches.map(({ fromSeconds, toSeconds, place, isCountSure, reason, ...count }) => ({
       level:
         place !== 'between'
           ? ('note' as const)
@@ -118,9 +118,9 @@ export function stretchTable({ list, firstSeconds }: FilmReading): ResultTable {
         time(fromSeconds),
         time(toSeconds),
         PLACES[place],
-        place === 'between' ? (isCountSure ? 'sure' : 'not sure') : 'not in the list',
+        `${filmFrames(count.filmFrames)}${isCountSure ? ', sure' : ` ± ${count.plusMinusFrames}`}`,
         UNTOLD_WORDS[reason].says,
-        place === 'between' && isCountSure ? 'Nothing: it is bridged.' : UNTOLD_WORDS[reason].toDo,
+        isCountSure ? 'Nothing: it is bridged.' : UNTOLD_WORDS[reason].toDo,
       ],
     })),
   };
