@@ -32,7 +32,9 @@ export async function forgetShifts(page: Page): Promise<void> {
   await page.evaluate(async () => {
     // Shifts of the last picture are told after the next one.
     for (let pictures = 0; pictures < 2; pictures += 1) {
-      await new Promise((resolve) => requestAnimationFrame(resolve));
+      await new Promise((resolve) => {
+        requestAnimationFrame(resolve);
+      });
     }
     (window as unknown as { shifts: string[] }).shifts.length = 0;
   });
