@@ -14,7 +14,9 @@ function linesOf(name: string, value: unknown): readonly string[] {
   }
   return [
     `${name}:`,
-    ...Object.entries(value).map(([key, part]) => `  ${key}: ${drawnValue(part, shown)}`),
+    ...Object.entries(value)
+      .filter(([, part]) => typeof part !== 'function')
+      .map(([key, part]) => `  ${key}: ${drawnValue(part, shown)}`),
   ];
 }
 

@@ -30,8 +30,8 @@ function casesOf(id: string): readonly PrintedCase[] {
 }
 
 describe('what the sheets print', () => {
-  it.each([...worksheets.values()])('$id as it was read and approved', (worksheet) => {
-    const printed = printedSheet(worksheet, casesOf(worksheet.id));
+  it.each([...worksheets.values()])('$id as it was read and approved', async (worksheet) => {
+    const printed = await printedSheet(worksheet, casesOf(worksheet.id));
     expectApproved(`tests/worksheets/approved/${worksheet.id}.txt`, printed);
   });
 

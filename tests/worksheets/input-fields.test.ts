@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readInput } from '../../src/worksheets/machine/evaluate.ts';
+import { parseEntry } from '../../src/worksheets/machine/evaluate.ts';
 import type { InputSpec } from '../../src/worksheets/machine/types.ts';
 import { worksheets } from '../../src/worksheets/registry.ts';
 import { convertUnit } from '../../src/quantity/units.ts';
@@ -29,7 +29,7 @@ const plain = (text: string): string => text.replaceAll(/\s/gu, ' ');
 /** What the field makes of an entry: the value in its own unit, or the sentence of its refusal. */
 function readingOf(id: string, key: string, text: string): unknown {
   // At one frame a second an angle is a share of a second.
-  const read = readInput(specOf(id, key), text, 1);
+  const read = parseEntry(specOf(id, key), text, 1);
   return read.ok ? read.value.value : plain(read.reason);
 }
 
@@ -39,6 +39,11 @@ function beyond(limit: number, other: number, way: 1 | -1): number {
   const step = Math.max(Math.abs(limit) * 1e-6, Math.abs(other) * 1e-9);
   return Number((limit + way * step).toFixed(12));
 }
+
+/** Printed without groups of digits. */
+const isShort = (limit: number): boolean => Number.isInteger(limit) && Math.abs(limit) < 1000;
+const rangeText = ({ from, to, unit = '' }: Field): string =>
+  `is outside the range ${from} to ${to}${unit && ` ${unit}`}. Try `.replaceAll('-', '−');
 
 describe('the fields of the sheets', () => {
   it.each([...worksheets.values()])('$id has the fields of the list', ({ id, inputs }) => {
@@ -73,6 +78,7 @@ describe('the fields of the sheets', () => {
         isList ? /^Entry 1 is outside the range / : /^“.+” is outside the range /,
       );
       expect(refusal).toContain(` Try ${plain(field.takes!)}.`);
+      if (isShort(from) && isShort(to)) expect(refusal).toContain(rangeText(field));
     }
   });
 

@@ -42,8 +42,9 @@ function tableLines({ caption, columns, rows }: ResultTable): readonly string[] 
   ];
 }
 
-function fileLines({ fileName, mediaType, text, isShown }: ResultFile): readonly string[] {
-  const lines = text.split('\n');
+async function fileLines(file: ResultFile): Promise<readonly string[]> {
+  const { fileName, mediaType, text, isShown } = file;
+  const lines = (typeof text === 'string' ? text : await text()).split('\n');
   const shown =
     lines.length <= FULL_FILE_LINES
       ? lines
@@ -67,7 +68,6 @@ function outcomeLines(outcome: Outcome): readonly string[] {
     ...tables.flatMap(tableLines),
     ...cautions.map((caution) => `caution: ${caution}`),
     ...commands.map(({ label, text }) => `command “${label}”: ${text}`),
-    ...(outcome.files ?? []).flatMap(fileLines),
   ];
 }
 
@@ -84,9 +84,13 @@ function entriesLine(worksheet: Worksheet, entries: Entries): string {
     .join('; ');
 }
 
-function caseLines(worksheet: Worksheet, { title, entries }: PrintedCase): readonly string[] {
+async function caseLines(
+  worksheet: Worksheet,
+  { title, entries }: PrintedCase,
+): Promise<readonly string[]> {
   const evaluation = evaluate(worksheet, fillEntries(worksheet.inputs, entries));
   const { outcome, working } = evaluation;
+  const files = await Promise.all((outcome?.files ?? []).map(fileLines));
   return [
     '',
     `## ${title}`,
@@ -95,6 +99,7 @@ function caseLines(worksheet: Worksheet, { title, entries }: PrintedCase): reado
       ? refusalLines(evaluation)
       : [
           ...outcomeLines(outcome),
+          ...files.flat(),
           ...(outcome.pictures ?? []).flatMap(pictureLines),
           ...(working?.() ?? []).map(
             ({ words, sum }) => `working: ${words}${sum === undefined ? '' : ` ${sum}`}`,
@@ -125,7 +130,7 @@ function changeLines(worksheet: Worksheet): readonly string[] {
       const lines =
         evaluation.outcome === undefined
           ? refusalLines(evaluation)
-          : outcomeLines({ ...evaluation.outcome, files: [], commands: [] });
+          : outcomeLines({ ...evaluation.outcome, commands: [] });
       const changed = lines.filter((line) => !said.has(line));
       return [
         `${key} ${text === '' ? 'left empty' : entryText(spec, text)}:${changed.length === 0 ? ' no change' : ''}`,
@@ -145,15 +150,20 @@ function mixedLines(worksheet: Worksheet): readonly string[] {
       ...indented(
         outcome === undefined
           ? refusalLines(evaluation)
-          : outcomeLines({ ...outcome, files: [], commands: [] }),
+          : outcomeLines({ ...outcome, commands: [] }),
       ),
     ];
   });
 }
 
 /** All that a worksheet says: about itself, in each case, and when one field differs. */
-export function printedSheet(worksheet: Worksheet, cases: readonly PrintedCase[]): string {
+export async function printedSheet(
+  worksheet: Worksheet,
+  cases: readonly PrintedCase[],
+): Promise<string> {
   const { id, title, question, chapter, model, sources, cautions, answerLabels } = worksheet;
+  const opening = { title: 'As it opens', entries: {} };
+  const said = await Promise.all([opening, ...cases].map((each) => caseLines(worksheet, each)));
   const lines = [
     `# ${title} (${id}, chapter ${chapter})`,
     question,
@@ -161,8 +171,7 @@ export function printedSheet(worksheet: Worksheet, cases: readonly PrintedCase[]
     ...cautions.map((caution) => `Caution: ${caution}`),
     `Sources: ${sources.join(', ')}`,
     `Answers: ${Object.values(answerLabels).join(', ')}`,
-    ...caseLines(worksheet, { title: 'As it opens', entries: {} }),
-    ...cases.flatMap((each) => caseLines(worksheet, each)),
+    ...said.flat(),
     '',
     '## With one field changed from the opening: the lines that differ',
     ...changeLines(worksheet),
