@@ -73,7 +73,6 @@ function unreadIn(
 
 /** What only a test reads so far; each waits for a sheet or a page to use it. */
 const WAITING_FOR_A_SHEET: readonly string[] = [
-  'src/clip/save/save-copy.ts forecastCopy',
   'src/core/file/band-motion.ts bandMotionOfPictures',
   'src/core/file/sound-separation.ts toneWavelengthMillimetres',
   'src/core/gate/density.ts transmittanceDensity',

@@ -18,6 +18,10 @@ import { PictureStrip } from './PictureStrip.tsx';
 import type { ReportProps } from './recording-kind.ts';
 import { TieFields } from './TieFields.tsx';
 
+/** Said where the film is no longer held: its worker was ended, or ran out of memory. */
+const TIES_LOST =
+  'The tie could not be worked out: the recording is no longer held. Choose the file once more.';
+
 /** Everything that a recording of film tells. */
 export function FilmReport(
   props: ReportProps<FilmSettings, FilmReading, FilmReader>,
@@ -26,6 +30,7 @@ export function FilmReport(
   const [found, setFound] = useState(props.found);
   const [ties, setTies] = useState<readonly KeepTie[]>([]);
   const [isBusy, setIsBusy] = useState(false);
+  const [trouble, setTrouble] = useState<string | undefined>(undefined);
   const { list } = found;
   const hasStretches = list.stretches.length > 0;
 
@@ -33,6 +38,7 @@ export function FilmReport(
     setIsBusy(true);
     const tied = await reader?.withTies(wanted);
     setIsBusy(false);
+    setTrouble(tied === undefined ? TIES_LOST : undefined);
     if (tied === undefined) return;
     setTies(wanted);
     setFound(tied);
@@ -40,7 +46,7 @@ export function FilmReport(
 
   return (
     <>
-      {ties.length > 0 && (
+      {ties.length > list.conflicts.length && (
         <p class="recording-part" role="status">
           With your ties: {filmVerdict(found).sentence}
         </p>
@@ -62,9 +68,11 @@ export function FilmReport(
       {hasStretches && source !== undefined && (
         <TieFields
           instance={instance}
+          cameraFrames={found.cameraFrames}
           ties={ties}
           conflicts={list.conflicts}
           isBusy={isBusy}
+          trouble={trouble}
           onChange={(wanted) => {
             void tie(wanted);
           }}
