@@ -1,0 +1,196 @@
+import { requireInterval } from '../../../quantity/errors.ts';
+import { rhythmLine, rhythmShifts, standsOut, type RhythmLine } from './rhythm-lines.ts';
+import { rhythmPath } from './rhythm-path.ts';
+import { rhythmRate } from './rhythm-rate.ts';
+import { soundBursts } from './sound-bursts.ts';
+
+/** Film rate as the noise of the projector tells it. */
+export interface ClawNoiseReading {
+  readonly kind: 'read';
+  /** Mean film rate over the sound, frames/s. */
+  readonly filmFps: number;
+  /** How far it may be from the truth, frames/s, two spreads; true to the clock of the sound. */
+  readonly errorFps: number;
+  /** Other film rates that the same rhythm fits, with more or fewer noises a film frame, frames/s. */
+  readonly alternatives: readonly number[];
+}
+
+/** Why a sound gives no reading. */
+const CLAW_NOISE_REASONS = ['silent', 'no-rhythm', 'too-short', 'clipped'] as const;
+export type ClawNoiseReason = (typeof CLAW_NOISE_REASONS)[number];
+
+/** A sound that gives no reading, and why. */
+export interface NoClawNoise {
+  readonly kind: 'none';
+  readonly reason: ClawNoiseReason;
+}
+
+/** Film rates between which the answer is looked for, frames/s. */
+export interface FilmFpsRange {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Film rates that amateur projectors are run at. */
+const USUAL_RANGE: FilmFpsRange = { least: 12, most: 30 };
+const SHORTEST_SECONDS = 4;
+/** Below this nothing was recorded but the last digit. */
+const SILENT_LEVEL = 1e-4;
+/** Share of the samples at the limit from which a sound is called clipped. */
+const CLIPPED_SHARE = 0.005;
+/** The row must be as much like itself as this, and as this many spreads of chance. */
+const LEAST_LIKENESS = 0.012;
+const CHANCE_SPREADS = 5;
+/** Pieces by which the rhythm is followed once it is found, s. */
+const PIECE_SECONDS = 1;
+/** Multiples of the rhythm that are listened to, up to a highest frequency, Hz. */
+const MULTIPLES = 6;
+const HIGHEST_HERTZ = 120;
+/** Witnesses agree where they lie this near to each other, turns of the rhythm's finest line. */
+const AGREEMENT = 0.15;
+const LEAST_AGREEING = 0.75;
+/** Noises of a film frame that look alike: claws of two and three teeth, blades of the shutter. */
+const MOST_NOISES = 4;
+const NOMINAL_RATES = [16, 50 / 3, 18, 24, 25];
+
+function divisor(a: number, b: number): number {
+  return b === 0 ? a : divisor(b, a % b);
+}
+
+const middleOf = (values: readonly number[]): number =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+
+const none = (reason: ClawNoiseReason): NoClawNoise => ({ kind: 'none', reason });
+
+/** Highest level, and share of the samples that stand at it. */
+function levelOf(samples: ArrayLike<number>): { readonly peak: number; readonly share: number } {
+  let peak = 0;
+  for (let at = 0; at < samples.length; at += 1) peak = Math.max(peak, Math.abs(samples[at] ?? 0));
+  let count = 0;
+  for (let at = 0; at < samples.length; at += 1)
+    if (Math.abs(samples[at] ?? 0) >= 0.998 * peak) count += 1;
+  return { peak, share: count / Math.max(1, samples.length) };
+}
+
+/** The rhythm, followed by two witnesses. */
+interface FollowedRhythm {
+  readonly hertz: number;
+  readonly errorHertz: number;
+  /** Multiples at which something is heard. */
+  readonly multiples: readonly number[];
+}
+
+function followed(
+  bursts: ReturnType<typeof soundBursts>,
+  coarseHertz: number,
+): FollowedRhythm | undefined {
+  const { all, valuesPerSecond, witnesses } = bursts;
+  const { turns } = rhythmPath(all, valuesPerSecond, coarseHertz);
+  const seconds = all.length / valuesPerSecond;
+  const pieces = Math.floor(seconds / PIECE_SECONDS);
+  const most = Math.min(MULTIPLES, Math.floor(HIGHEST_HERTZ / coarseHertz));
+  const linesOf = (values: Float64Array): readonly RhythmLine[] =>
+    Array.from({ length: most }, (_, at) => rhythmLine(values, turns, pieces, at + 1));
+  const multiples = linesOf(all)
+    .filter(standsOut)
+    .map(({ multiple }) => multiple);
+  if (multiples.length === 0) return undefined;
+  const step = multiples.reduce(divisor, 0);
+  const shifts = witnesses.map((values) => {
+    const lines = multiples.map((multiple) => rhythmLine(values, turns, pieces, multiple));
+    return lines.some(standsOut) ? rhythmShifts(lines, 1 / step) : undefined;
+  });
+  const [even, odd] = shifts;
+  if (even === undefined || odd === undefined) return undefined;
+  // Noises pass the bands with delays of their own.
+  const apart = Array.from(even, (shift, piece) => shift - (odd[piece] ?? 0));
+  const usual = middleOf(apart);
+  const rests = apart.map((each) => each - usual);
+  const agreeing = rests.filter((rest) => Math.abs(rest) < AGREEMENT / step);
+  if (agreeing.length < LEAST_AGREEING * pieces) return undefined;
+
+  const ends = [0, pieces - 1].map((piece) => ((even[piece] ?? 0) + (odd[piece] ?? 0)) / 2);
+  const gained = (ends[1] ?? 0) - (ends[0] ?? 0);
+  const between = ((pieces - 1) / pieces) * seconds;
+  const shared = Array.from(even, (shift, piece) => (shift + (odd[piece] ?? 0)) / 2);
+  const spread = Math.max(
+    Math.sqrt(rests.reduce((sum, rest) => sum + rest * rest, 0) / rests.length) / 2,
+    Math.sqrt(
+      bends(shared).reduce((sum, bend) => sum + bend * bend, 0) / Math.max(1, pieces - 2) / 6,
+    ),
+  );
+  const [start, end] = [turns[0] ?? 0, turns.at(-1) ?? 0];
+  const passed = ((end - start) * all.length) / Math.max(1, all.length - 1);
+  return {
+    hertz: passed / seconds + gained / between,
+    // Both ends have an error of their own, and half a piece beyond them was not followed.
+    errorHertz: (4 * spread) / between,
+    multiples,
+  };
+}
+
+/** How much each value lies beside the line through its neighbours, doubled. */
+function bends(values: readonly number[]): readonly number[] {
+  return values.slice(2).map((value, at) => value - 2 * (values[at + 1] ?? 0) + (values[at] ?? 0));
+}
+
+/** Film rates that a rhythm fits, the most likely first, as shares of its rate. */
+function fittingShares(baseHertz: number, range: FilmFpsRange): readonly number[] {
+  const isUsual = (fps: number): boolean =>
+    NOMINAL_RATES.some((nominal) => Math.abs(fps / nominal - 1) < 0.03);
+  return Array.from({ length: MOST_NOISES }, (_, at) => at + 1)
+    .filter((noises) => {
+      const fps = baseHertz / noises;
+      return fps >= range.least * 0.995 && fps <= range.most * 1.005;
+    })
+    .sort((a, b) => Number(isUsual(baseHertz / b)) - Number(isUsual(baseHertz / a)) || a - b)
+    .map((noises) => 1 / noises);
+}
+
+/**
+ * Film rate from the noise that the projector makes film frame by film frame: a second reading beside
+ * that of the pictures.
+ *
+ * Model: how the loudness of bands of pitch comes and goes ({@link soundBursts}); the rate at which it
+ * is most like itself one to five periods later (autocorrelation); the rhythm followed through the sound
+ * by its lines, by the even and by the odd bands as two witnesses, which must agree. A rhythm of several
+ * equal noises a film frame cannot be told from a faster film: all film rates that fit are named.
+ *
+ * @param samples          sound of one channel, −1 to 1
+ * @param sampleRate       samples/s; 8000–384,000
+ * @param expectedFilmFps  film rates between which the answer lies, frames/s; 12 to 30 where not given
+ * @returns the film rate and its error; or why the sound does not tell it
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source arithmetic
+ * @example readClawNoise(new Float32Array(480_000), 48_000) // { kind: 'none', reason: 'silent' }
+ */
+export function readClawNoise(
+  samples: Float32Array,
+  sampleRate: number,
+  expectedFilmFps: FilmFpsRange = USUAL_RANGE,
+): ClawNoiseReading | NoClawNoise {
+  requireInterval('sampleRate', sampleRate, { minimum: 8000, maximum: 384_000, unit: 'samples/s' });
+  const { least, most } = expectedFilmFps;
+  requireInterval('least', least, { minimum: 2, maximum: 60, unit: 'frames/s' });
+  requireInterval('most', most, { minimum: least, maximum: 60, unit: 'frames/s' });
+  if (samples.length < SHORTEST_SECONDS * sampleRate) return none('too-short');
+  const { peak, share } = levelOf(samples);
+  if (peak < SILENT_LEVEL) return none('silent');
+  const unheard = none(share > CLIPPED_SHARE ? 'clipped' : 'no-rhythm');
+
+  const bursts = soundBursts(samples, sampleRate);
+  const { hertz, likeness } = rhythmRate(bursts.all, bursts.valuesPerSecond, least, most);
+  const chance = CHANCE_SPREADS / Math.sqrt(bursts.all.length);
+  if (likeness < Math.max(LEAST_LIKENESS, chance)) return unheard;
+  const rhythm = followed(bursts, hertz);
+  if (rhythm === undefined) return unheard;
+  const step = rhythm.multiples.reduce(divisor, 0);
+  const [likely = 1 / step, ...others] = fittingShares(rhythm.hertz * step, expectedFilmFps);
+  const rateOf = (each: number): number => rhythm.hertz * step * each;
+  return {
+    kind: 'read',
+    filmFps: rateOf(likely),
+    errorFps: rhythm.errorHertz * step * likely,
+    alternatives: others.map(rateOf),
+  };
+}
