@@ -92,7 +92,12 @@ export async function forecastFilm(
 ): Promise<SaveForecast> {
   if (!(await isMatroska(file))) return forecastCopy(file, cameraFrames, filmFps);
   const keptShare = cameraFrames.length / Math.max(1, cameraFrameCount);
-  return { kind: 'possible', totalBytes: file.size * keptShare, isExact: false, leavesSoundOut: false };
+  return {
+    kind: 'possible',
+    totalBytes: file.size * keptShare,
+    isExact: false,
+    leavesSoundOut: false,
+  };
 }
 
 /** What the reader chose for a copy to watch. */

@@ -77,7 +77,6 @@ const WAITING_FOR_A_SHEET: readonly string[] = [
   'src/core/file/sound-separation.ts toneWavelengthMillimetres',
   'src/core/gate/density.ts transmittanceDensity',
   'src/core/gate/exposure.ts matchingExposures',
-  'src/core/gate/recording/claw-noise.ts readClawNoise',
   'src/core/gate/sampling.ts pixelsForViewer',
   'src/core/reel/reel-length.ts woundThicknessMillimetres',
 ];

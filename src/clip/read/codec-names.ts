@@ -27,6 +27,21 @@ export function codecName(letters: string): string {
   return known?.[1] ?? (shown === '' ? 'something without a name' : `“${shown}”`);
 }
 
+const SOUND_BY_LETTERS: readonly (readonly [RegExp, string])[] = [
+  [/^(?:mp4a|aac|A_AAC\b.*)$/u, 'AAC'],
+  [/^(?:ac-?3|A_AC3)$/u, 'AC-3'],
+  [/^(?:ec-?3|eac3|A_EAC3)$/u, 'E-AC-3'],
+  [/^(?:alac|A_ALAC)$/u, 'ALAC'],
+  [/^(?:dts\w?|A_DTS)$/u, 'DTS'],
+  [/^(?:ms..|ima4|adpcm.*)$/su, 'ADPCM'],
+];
+
+/** Name of a coding of sound by the letters of a file; the letters themselves where not known. */
+export function soundCodecName(letters: string): string {
+  const known = SOUND_BY_LETTERS.find(([pattern]) => pattern.test(letters))?.[1];
+  return known ?? codecName(letters);
+}
+
 /** A first byte that may be anything. */
 const ANY = undefined;
 const ascii = (text: string): readonly number[] => [...text].map((letter) => letter.charCodeAt(0));

@@ -85,7 +85,8 @@ async function videoTrackOf(file: Blob, input: Input): Promise<InputVideoTrack> 
   );
 }
 
-function lettersOf(internal: string | number | Uint8Array | null): string {
+/** Letters by which a file names a coding. */
+export function lettersOf(internal: string | number | Uint8Array | null): string {
   if (internal instanceof Uint8Array) return String.fromCharCode(...internal);
   // A transport stream numbers its codings.
   if (internal === 1 || internal === 2) return internal === 1 ? 'mpg1' : 'mpeg2';

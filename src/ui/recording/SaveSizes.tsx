@@ -16,16 +16,23 @@ export type CopyForecast =
     };
 
 function copyWords(forecast: CopyForecast | undefined): string {
-  if (forecast === undefined) return 'the size is being read from the index of the recording.';
-  if (forecast.kind === 'refused') {
-    return `This cannot be made. ${forecast.refusal.sentence} ${forecast.refusal.advice}`;
+  switch (forecast?.kind) {
+    case undefined:
+      return 'the size is being read from the index of the recording.';
+    case 'unknown':
+      return 'its size is told once it is made.';
+    case 'refused':
+      return `This cannot be made. ${forecast.refusal.sentence} ${forecast.refusal.advice}`;
+    case 'possible': {
+      const { totalBytes, isExact, leavesSoundOut } = forecast;
+      const short = totalBytes < 1e6 ? '' : `, ${formatBytes(totalBytes)}`;
+      const size = isExact
+        ? `exactly ${totalBytes.toLocaleString('en')} bytes${short}`
+        : `about ${formatBytes(totalBytes, 2)}`;
+      const sound = leavesSoundOut ? ' Sound is left out: it does not fit the film’s rate.' : '';
+      return `${size}. Before it is copied, each kept picture is proven to stand alone.${sound}`;
+    }
   }
-  const { totalBytes, isExact, leavesSoundOut } = forecast;
-  const size = isExact
-    ? `exactly ${totalBytes.toLocaleString('en')} bytes${totalBytes < 1e6 ? '' : `, ${formatBytes(totalBytes)}`}`
-    : `about ${formatBytes(totalBytes, 2)}`;
-  const sound = leavesSoundOut ? ' Sound is left out: it does not fit the film’s rate.' : '';
-  return `${size}. First each kept picture is looked at, whether it stands alone.${sound}`;
 }
 
 /** How large each of the two copies will be, and which of them cannot be made. */
