@@ -66,7 +66,7 @@ function askOnce<Result>(
 /**
  * Reads a recording of the gate in a worker: the time of each camera frame, and what the core needs of
  * its pictures. Nothing leaves the device; memory does not grow with the size of the pictures, and by
- * 0.1 kB (gate) or 0.6 kB (film) with each frame.
+ * 0.1 kB (gate) or 0.3 kB (film) with each frame.
  *
  * @param file  what the reader chose, dropped or pasted
  * @param options  which part, for what, and how to stop

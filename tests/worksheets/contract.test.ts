@@ -26,6 +26,8 @@ function endsOf(spec: InputSpec): readonly string[] {
   switch (spec.kind) {
     case 'choice':
       return Object.keys(spec.options);
+    case 'text':
+      return spec.mayBeEmpty ? ['', 'ß'.repeat(spec.longest)] : ['a', 'ß'.repeat(spec.longest)];
     case 'count':
       return [String(spec.minimum), String(spec.maximum)];
     case 'list':
@@ -66,7 +68,8 @@ function cornersOf(specs: InputSpecs): readonly Entries[] {
 
 /** The single examples in a text such as `18, 16 2/3 or 16,67`. */
 function acceptedExamples(spec: Exclude<InputSpec, { kind: 'choice' }>): readonly string[] {
-  const separator = spec.kind === 'list' ? /\s+or\s+/u : /,\s+|\s+or\s+/u;
+  const isOneText = spec.kind === 'list' || spec.kind === 'text';
+  const separator = isOneText ? /\s+or\s+/u : /,\s+|\s+or\s+/u;
   return spec.accepted.split(separator).map((text) => text.trim());
 }
 
@@ -152,6 +155,9 @@ describe.each([...worksheets.values()])('worksheet $id', (worksheet: Worksheet) 
       expect(spec.help).toMatch(/[.!?)]$/u);
       if (spec.kind === 'choice') {
         expect(Object.keys(spec.options).length).toBeGreaterThan(1);
+      } else if (spec.kind === 'text') {
+        expect(spec.longest).toBeGreaterThan(10);
+        expect(spec.accepted.trim()).not.toBe('');
       } else {
         expect(spec.maximum).toBeGreaterThan(spec.minimum);
         expect(spec.accepted.trim()).not.toBe('');

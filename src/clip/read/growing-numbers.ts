@@ -1,21 +1,35 @@
+/** Numbers in single or double precision. */
+type Numbers = Float64Array<ArrayBuffer> | Float32Array<ArrayBuffer>;
+
+/** How a list of numbers is kept. */
+interface Precision<List extends Numbers> {
+  new (length: number): List;
+  new (buffer: ArrayBuffer): List;
+  readonly BYTES_PER_ELEMENT: number;
+}
+
 /**
- * Numbers in double precision that grow frame by frame. The room is laid out for the expected length,
- * so that a long recording is not copied while it grows.
+ * Numbers that grow frame by frame. The room is laid out for the expected length, so that a long
+ * recording is not copied while it grows.
  */
-export class GrowingNumbers {
+export class GrowingNumbers<List extends Numbers> {
+  readonly #precision: Precision<List>;
   readonly #perFrame: number;
-  #numbers: Float64Array<ArrayBuffer>;
+  #numbers: List;
   #frames = 0;
 
-  constructor(expectedFrames: number, perFrame = 1) {
+  /** @param precision  `Float64Array`, or `Float32Array` where an hour would take too much room */
+  constructor(precision: Precision<List>, expectedFrames: number, perFrame = 1) {
+    this.#precision = precision;
     this.#perFrame = perFrame;
-    this.#numbers = new Float64Array((Math.max(0, expectedFrames) + 64) * perFrame);
+    this.#numbers = new precision((Math.max(0, expectedFrames) + 64) * perFrame);
   }
 
   add(numbers: ArrayLike<number>): void {
     const at = this.#frames * this.#perFrame;
     if (at + this.#perFrame > this.#numbers.length) {
-      const larger = new Float64Array(Math.ceil(this.#numbers.length * 1.25) + this.#perFrame);
+      const length = Math.ceil(this.#numbers.length * 1.25) + this.#perFrame;
+      const larger = new this.#precision(length);
       larger.set(this.#numbers);
       this.#numbers = larger;
     }
@@ -24,13 +38,13 @@ export class GrowingNumbers {
   }
 
   /** The numbers of all frames, in a buffer of their own that may be handed to another thread. */
-  taken(): Float64Array<ArrayBuffer> {
+  taken(): List {
     const { buffer } = this.#numbers;
-    const length = this.#frames * this.#perFrame;
-    this.#numbers = new Float64Array();
+    const bytes = this.#frames * this.#perFrame * this.#precision.BYTES_PER_ELEMENT;
+    this.#numbers = new this.#precision(0);
     // Shortened in place where the browser can: no second copy of a long recording.
-    return typeof buffer.transfer === 'function'
-      ? new Float64Array(buffer.transfer(8 * length))
-      : new Float64Array(buffer.slice(0, 8 * length));
+    return new this.#precision(
+      typeof buffer.transfer === 'function' ? buffer.transfer(bytes) : buffer.slice(0, bytes),
+    );
   }
 }

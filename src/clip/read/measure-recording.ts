@@ -114,7 +114,7 @@ async function measureFrames<Result>(
 ): Promise<Measured<Result>> {
   const { track, facts } = recording;
   const planes = new PlaneReader();
-  const times = new GrowingNumbers(part.expectedFrames);
+  const times = new GrowingNumbers(Float64Array, part.expectedFrames);
   let measure: PictureMeasure<Result> | undefined;
   let frameCount = 0;
   let bitDepth = 8;

@@ -1,6 +1,11 @@
 import { CHECKSUM_COMMANDS, VERIFY_COMMANDS } from '../file-checks.ts';
 import { FILE_NAMES } from '../file-names.ts';
-import { recordingQuestions, type RecordingQuestions } from './recording-questions.ts';
+import { frameFilterEnd } from '../frame-filter.ts';
+import {
+  FIRST_KEPT_SECONDS,
+  recordingQuestions,
+  type RecordingQuestions,
+} from './recording-questions.ts';
 import type { ReelScriptEntries } from './script-entries.ts';
 import { resultsOf, scriptSteps, type ScriptStep } from './script-steps.ts';
 import { headLines, SAME_RATE_SHARE, TROUBLE, type ExpectedColour } from './script-words.ts';
@@ -16,6 +21,7 @@ const comment = (lines: readonly string[]): readonly string[] =>
 function powershellWord(word: string): string {
   if (word === FILE_NAMES.recording) return '"file:$recording"';
   if (word === FILE_NAMES.taken) return '"file:$taken"';
+  if (word === FIRST_KEPT_SECONDS) return '$begin';
   return powershellQuoted(word);
 }
 
@@ -102,7 +108,31 @@ function Get-Fact($name) {
   .trimStart()
   .split('\n');
 
-function firstChecks(results: readonly string[], hasSound: boolean): readonly string[] {
+/** Whether the list beside the recording is the one that these numbers are of, and between which frames. */
+function listChecks({
+  keep,
+  nativeFps,
+  recorded,
+  cameraFps,
+}: ReelScriptEntries): readonly string[] {
+  if (keep.by !== 'file') return [];
+  const list = powershellQuoted(FILE_NAMES.keepFilter);
+  const end = powershellQuoted(frameFilterEnd(nativeFps, recorded));
+  return [
+    ...comment(['Is the measured keep list the one of this reel?']),
+    `if (-not (Test-Path -LiteralPath ${list} -PathType Leaf)) { ${stop(TROUBLE.noList, list)} }`,
+    `$filter = [IO.File]::ReadAllText((Get-Place ${list})).TrimEnd()`,
+    `$kept = @([regex]::Matches($filter, 'eq\\(n,([0-9]+)\\)'))`,
+    `if ($kept.Count -ne ${keep.filmFrames}) { ${stop(TROUBLE.otherCount, `('${keep.filmFrames}, ' + $kept.Count)`)} }`,
+    `if (-not $filter.EndsWith(${end}, [StringComparison]::Ordinal)) { ${stop(TROUBLE.otherMaking, list)} }`,
+    `$first = [long]$kept[0].Groups[1].Value`,
+    `$last = [long]$kept[$kept.Count - 1].Groups[1].Value`,
+    `$begin = ($first / ${cameraFps.valueOf()}).ToString('0.000', $invariant)`,
+  ];
+}
+
+function firstChecks(entries: ReelScriptEntries, results: readonly string[]): readonly string[] {
+  const hasSound = entries.sound !== undefined;
   return [
     ...comment(['Is everything here, and nothing in the way?']),
     `foreach ($tool in 'ffmpeg', 'ffprobe') { if (-not (Get-Command $tool -CommandType Application -ErrorAction SilentlyContinue)) { ${stop(TROUBLE.noTools)} } }`,
@@ -113,6 +143,7 @@ function firstChecks(results: readonly string[], hasSound: boolean): readonly st
           `if (-not (Test-Path -LiteralPath $taken -PathType Leaf)) { ${stop(TROUBLE.noSound, '$taken')} }`,
         ]
       : []),
+    ...listChecks(entries),
     `foreach ($result in ${results.map(powershellQuoted).join(', ')}) {`,
     `  if (Test-Path -LiteralPath $result) { ${stop(TROUBLE.inTheWay, `($result + '. ' + ${powershellQuoted(TROUBLE.clearFirst)})`)} }`,
     '}',
@@ -153,7 +184,7 @@ function questions(asked: RecordingQuestions, sampleRateHz: number | undefined):
     ...comment(['Is it long enough?']),
     `$pictures = [long](((Get-Said ${wordList(asked.count)} ${unreadable}) -join ' ') -replace '[^0-9]', '')`,
     `Add-Note ('Pictures in the recording: ' + $pictures)`,
-    `if ($pictures -lt ${asked.fewestPictures}) { ${stop(TROUBLE.tooShort, '$pictures')} }`,
+    `if ($pictures -lt ${asked.fewestPictures ?? '($last + 1)'}) { ${stop(TROUBLE.tooShort, '$pictures')} }`,
     ...comment([
       'What its pictures show: fields, or pictures of uneven length, in its first minute.',
       'A Matroska file rounds its times, so there only the mean rate above can tell.',
@@ -260,7 +291,7 @@ export function powershellScript(entries: ReelScriptEntries): string {
     '',
     ...FUNCTIONS,
     '',
-    ...firstChecks(resultsOf(steps), sound !== undefined),
+    ...firstChecks(entries, resultsOf(steps)),
     '',
     ...questions(asked, sound?.sampleRateHz),
     ...steps.flatMap((each) => [

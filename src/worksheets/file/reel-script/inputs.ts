@@ -1,3 +1,4 @@
+import { FILE_NAMES } from '../../../core/file/file-names.ts';
 import { VIDEO_RATE } from '../../machine/rate-ranges.ts';
 import type { ExactOf, InputSpecs, QuantityInput, ValuesOf } from '../../machine/types.ts';
 import { inputs as keepInputs } from '../keep-list/inputs.ts';
@@ -9,7 +10,37 @@ const onlyWhenCropped = (input: QuantityInput): QuantityInput => ({
   help: `${input.help} Only counts when the copy is cropped.`,
 });
 
+/** Longest name, characters: file systems take some 255 bytes. */
+const LONGEST_NAME = 120;
+
 export const inputs = {
+  reelName: {
+    kind: 'text',
+    label: 'Name of the reel',
+    longest: LONGEST_NAME,
+    mayBeEmpty: true,
+    default: '',
+    accepted: 'Reel 7, Regatta 1962',
+    help: 'Stands at the head of the script and in its log. Empty: its number of film frames.',
+  },
+  recordingName: {
+    kind: 'text',
+    label: 'File of the recording',
+    longest: LONGEST_NAME,
+    default: FILE_NAMES.recording,
+    accepted: 'recording.mov',
+    help: 'With its ending, as it is called in the folder of the reel. Spaces, quotation marks and umlauts do no harm.',
+  },
+  keepBy: {
+    kind: 'choice',
+    label: 'Film frames are kept',
+    options: {
+      ties: 'by the rates and ties below',
+      list: `by a measured list, in ${FILE_NAMES.keepFilter}`,
+    },
+    default: 'ties',
+    help: `The measured list is read from the pictures, in Whole frames; take its ${FILE_NAMES.keepFilter} into the folder of the reel. Then ties, margin of error and shutter do not count here. The number of film frames does: the script stops where the list names another.`,
+  },
   ...keepInputs,
   copyShows: {
     kind: 'choice',
@@ -30,6 +61,14 @@ export const inputs = {
     default: 'none',
     help: 'As the sound recorder wrote it, untouched.',
   },
+  soundName: {
+    kind: 'text',
+    label: 'File of the sound',
+    longest: LONGEST_NAME,
+    default: FILE_NAMES.taken,
+    accepted: 'taken.wav',
+    help: 'With its ending. Only counts with sound.',
+  },
   takenFps: {
     kind: 'optional-quantity',
     label: 'Film rate while the sound was taken',
@@ -38,7 +77,7 @@ export const inputs = {
     maximum: 60,
     default: '',
     accepted: '18 or 17.83',
-    help: 'Empty: taken in the same run as the picture, so the rate between first and last tie counts, or the film rate above. Only counts with sound.',
+    help: 'Empty: taken in the same run as the picture, so the rate between first and last tie counts, or the film rate above where there is none. Only counts with sound.',
   },
   sampleRate: {
     ...retimingInputs.sampleRate,
