@@ -2,9 +2,10 @@ import { makeGateLight } from '../gate/gate-light.ts';
 import { wholeStarts, type StartRange } from '../gate/whole-starts.ts';
 import type { BandMotion } from './band-motion.ts';
 import type { FilmPosition, RecordingBench } from './film-position.ts';
-import { filmTrack, type FilmTrack, type TieConflict, type UntoldStretch } from './film-track.ts';
+import { filmTrack, type FilmTrack, type UntoldStretch } from './film-track.ts';
 import type { KeepTie } from './keep-ties.ts';
 import { samePictures } from './same-picture.ts';
+import type { TieConflict } from './tied-places.ts';
 
 /**
  * What a kept camera frame is worth: `whole` holds one film frame only, beyond doubt; `blended` holds

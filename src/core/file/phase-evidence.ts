@@ -1,5 +1,4 @@
 import { BANDS, LAGS, PICTURE_COLUMNS, PICTURE_ROWS } from './band-motion.ts';
-import { stillModels, STILL_PHASES } from './still-models.ts';
 import { phaseModels, type FilmStep, type PhaseModels } from './phase-models.ts';
 
 /** Whose bands are heard: all of them, or every other one as two witnesses of the same film. */
@@ -109,20 +108,42 @@ function largest(values: Float64Array): number {
   return most;
 }
 
-/** Evidence of one band for each phase, nats. */
-function bandEvidence(models: PhaseModels, products: Float64Array, into: Float64Array): void {
-  const { phases, modelsPerPhase, numbersPerModel, numbers, differences } = models;
+/**
+ * Evidence of one band for each phase, nats, with any change and without one. Flicker of any strength β
+ * may be in it, S + β²·δ·δᵀ; the strength that fits best has a closed form.
+ */
+function bandEvidence(
+  models: PhaseModels,
+  products: Float64Array,
+  into: Float64Array,
+  still: Float64Array,
+): void {
+  const { phases, modelsPerPhase, numbersPerModel, numbers, flicker, flickers, differences } =
+    models;
   let at = 0;
   for (let phase = 0; phase < phases; phase += 1) {
+    const isFlickering = flickers[phase] === 1;
     let least = Infinity;
+    let leastStill = Infinity;
     for (let model = 0; model < modelsPerPhase; model += 1) {
       let sum = 0;
       for (let index = 0; index < numbersPerModel; index += 1)
         sum += (numbers[at + index] ?? 0) * (products[index] ?? 0);
+      if (isFlickering) {
+        let inFlicker = 0;
+        for (let index = 0; index < numbersPerModel; index += 1)
+          inFlicker += (flicker[at + index] ?? 0) * (products[index] ?? 0);
+        if (sum < differences * inFlicker) {
+          const taken = (differences - sum / inFlicker) / (differences - 1);
+          sum = (sum - taken * inFlicker) * Math.pow(1 - taken, -1 / differences);
+        }
+      }
       at += numbersPerModel;
       if (sum < least) least = sum;
+      if (model < models.stillModels) leastStill = least;
     }
     into[phase] = -0.5 * COUNTED_PIXELS * Math.log(least / differences);
+    still[phase] = -0.5 * COUNTED_PIXELS * Math.log(leastStill / differences);
   }
 }
 
@@ -153,10 +174,11 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
     odd: new Uint8Array(slots * phases),
   };
   const changeNats = new Float32Array(slots);
-  const known = new Map<number, { readonly film: PhaseModels; readonly still: PhaseModels }>();
+  const known = new Map<number, PhaseModels>();
   const products = new Float64Array((LAGS * (LAGS + 1)) / 2);
-  const raw = new Float64Array(Math.max(phases, STILL_PHASES));
-  const still = new Float64Array(STILL_PHASES);
+  const raw = new Float64Array(phases);
+  const rawStill = new Float64Array(phases);
+  const still = new Float64Array(phases);
   const sums = {
     all: new Float64Array(phases),
     even: new Float64Array(phases),
@@ -170,16 +192,12 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
     for (let band = 0; band < BANDS; band += 1) {
       findShown(question, frame, band, shown);
       if (shown.frames.length <= FEWEST_DIFFERENCES) continue;
-      const models = known.get(shown.pattern) ?? {
-        film: phaseModels(step, shown.slots, phases),
-        still: stillModels(step, shown.slots),
-      };
+      const models = known.get(shown.pattern) ?? phaseModels(step, shown.slots, phases);
       known.set(shown.pattern, models);
       fillProducts(gram, shown, band, products);
       const gone = ((band + 0.5) / BANDS) * readoutFilmFrames;
-      bandEvidence(models.still, products, raw);
-      addShifted(raw, models.still.phases, gone, still);
-      bandEvidence(models.film, products, raw);
+      bandEvidence(models, products, raw, rawStill);
+      addShifted(rawStill, phases, gone, still);
       addShifted(raw, phases, gone, band % 2 === 0 ? sums.even : sums.odd);
     }
     for (let phase = 0; phase < phases; phase += 1)

@@ -21,7 +21,7 @@ const CHANGE_KINDS: readonly ChangeKind[] = [
 ];
 
 /** Likeness of the noise in neighbouring camera frames; compression makes it alike. */
-export const NOISE_LIKENESS = [0, 0.7];
+const NOISE_LIKENESS = [0, 0.7];
 
 /**
  * What the differences of a window look like at each phase of the film, for every strength of change
@@ -35,6 +35,15 @@ export interface PhaseModels {
   /** Numbers of one model, M·(M+1)÷2: upper triangle row by row, doubled beside the diagonal. */
   readonly numbersPerModel: number;
   readonly numbers: Float64Array;
+  /**
+   * What a change of brightness does to the picture, for each model: u·uᵀ ÷ δᵀ·u with u = Ŝ⁻¹·δ, packed like
+   * the inverse; all 0 at phases where the light hardly changes.
+   */
+  readonly flicker: Float64Array;
+  /** 1 for phases at which the light changes from camera frame to camera frame. */
+  readonly flickers: Uint8Array;
+  /** Models of a phase in which the film shows no change; they come first. */
+  readonly stillModels: number;
 }
 
 /** How film and camera run, in film frames. */
@@ -119,34 +128,73 @@ function filmCovariance({ passing, lasting, steadiness }: ChangeKind): Float64Ar
 
 const FILM_COVARIANCES = CHANGE_KINDS.map(filmCovariance);
 
-/** Covariance of two differences of noise whose likeness is a^l between camera frames l apart. */
-function noiseCovariance(
-  likeness: number,
-  [early, late]: readonly [number, number],
-  [otherEarly, otherLate]: readonly [number, number],
-): number {
-  const alike = (a: number, b: number): number => likeness ** Math.abs(a - b);
-  const sum =
-    alike(late, otherLate) +
-    alike(early, otherEarly) -
-    alike(late, otherEarly) -
-    alike(early, otherLate);
-  return sum / (1 - likeness);
+/** Luma goes with about this power of the light. */
+const LUMA_POWER = 0.45;
+/** Share of the usual light below which luma is not taken further down. */
+const LEAST_LIGHT = 0.1;
+/** Changes of luma smaller than this do nothing to a picture brought to one level. */
+const LEAST_FLICKER = 0.02;
+
+/** Luma of each camera frame against the usual, before it is brought to one level. */
+function lumaOf(
+  { light, filmFramesPerCameraFrame, exposureFilmFrames }: FilmStep,
+  shown: readonly number[],
+  phase: number,
+): readonly number[] {
+  const usual = light.meanLevel * exposureFilmFrames;
+  return shown.map((slot) => {
+    const start = phase + slot * filmFramesPerCameraFrame;
+    const share = lightBetween(light, start, start + exposureFilmFrames) / usual;
+    return Math.max(LEAST_LIGHT, share) ** LUMA_POWER;
+  });
 }
 
-/** Writes a scaled inverse as a model holds it; gives the place after it. */
-export function packInverse(
+/**
+ * Covariances of two differences of noise whose likeness is a^l between camera frames l apart; bringing
+ * a dark camera frame to the usual level makes its noise stronger.
+ */
+function noiseCovariance(
+  likeness: number,
+  shown: readonly number[],
+  luma: readonly number[],
+): Float64Array {
+  const size = shown.length - 1;
+  const alike = (a: number, b: number): number =>
+    likeness ** Math.abs((shown[a] ?? 0) - (shown[b] ?? 0)) / ((luma[a] ?? 1) * (luma[b] ?? 1));
+  const covariance = new Float64Array(size * size);
+  for (let row = 0; row < size; row += 1) {
+    for (let column = 0; column < size; column += 1) {
+      const sum =
+        alike(row + 1, column + 1) +
+        alike(row, column) -
+        alike(row + 1, column) -
+        alike(row, column + 1);
+      covariance[row * size + column] = sum / (1 - likeness);
+    }
+  }
+  return covariance;
+}
+
+/** Writes a scaled inverse as a model holds it, and what flicker adds to it; gives the place after. */
+function packModel(
   covariance: Float64Array,
-  size: number,
-  into: Float64Array,
+  flicker: readonly number[] | undefined,
+  into: Pick<PhaseModels, 'numbers' | 'flicker'>,
   start: number,
 ): number {
+  const size = Math.round(Math.sqrt(covariance.length));
   const inverse = scaledInverse(covariance, size);
+  const turned = Array.from({ length: size }, (_, row) =>
+    (flicker ?? []).reduce((sum, value, column) => sum + (inverse[row * size + column] ?? 0) * value, 0),
+  );
+  const strength = (flicker ?? []).reduce((sum, value, at) => sum + value * (turned[at] ?? 0), 0);
   let at = start;
   for (let row = 0; row < size; row += 1) {
     for (let column = row; column < size; column += 1) {
-      const value = inverse[row * size + column] ?? 0;
-      into[at] = row === column ? value : 2 * value;
+      const times = row === column ? 1 : 2;
+      into.numbers[at] = times * (inverse[row * size + column] ?? 0);
+      if (flicker !== undefined)
+        into.flicker[at] = (times * (turned[row] ?? 0) * (turned[column] ?? 0)) / strength;
       at += 1;
     }
   }
@@ -168,33 +216,34 @@ export function packInverse(
  * @source arithmetic
  */
 export function phaseModels(step: FilmStep, shown: readonly number[], phases: number): PhaseModels {
-  const spans = shown
-    .slice(1)
-    .map((late, index): readonly [number, number] => [shown[index] ?? 0, late]);
-  const differences = spans.length;
+  const differences = shown.length - 1;
   const numbersPerModel = (differences * (differences + 1)) / 2;
   const modelsPerPhase =
     NOISE_LIKENESS.length * (1 + CHANGE_KINDS.length * CHANGE_STRENGTHS.length);
   const numbers = new Float64Array(phases * modelsPerPhase * numbersPerModel);
+  const flicker = new Float64Array(numbers.length);
+  const flickers = new Uint8Array(phases);
   const covariance = new Float64Array(differences * differences);
-  const noises = NOISE_LIKENESS.map((likeness) =>
-    spans.flatMap((one) => spans.map((other) => noiseCovariance(likeness, one, other))),
-  );
   let at = 0;
-  const add = (noise: readonly number[], change: Float64Array, strength: number): void => {
-    for (let cell = 0; cell < covariance.length; cell += 1)
-      covariance[cell] = strength ** 2 * (change[cell] ?? 0) + (noise[cell] ?? 0);
-    at = packInverse(covariance, differences, numbers, at);
-  };
   for (let phase = 0; phase < phases; phase += 1) {
+    const luma = lumaOf(step, shown, phase / phases);
+    const swing = luma.slice(1).map((later, index) => later - (luma[index] ?? 0));
+    const isFlickering = swing.some((change) => Math.abs(change) > LEAST_FLICKER);
+    flickers[phase] = isFlickering ? 1 : 0;
+    const noises = NOISE_LIKENESS.map((likeness) => noiseCovariance(likeness, shown, luma));
+    const add = (noise: Float64Array, change: Float64Array | undefined, strength: number): void => {
+      for (let cell = 0; cell < covariance.length; cell += 1)
+        covariance[cell] = strength ** 2 * (change?.[cell] ?? 0) + (noise[cell] ?? 0);
+      at = packModel(covariance, isFlickering ? swing : undefined, { numbers, flicker }, at);
+    };
     const changes = FILM_COVARIANCES.map((film) =>
       changeCovariance(step, shown, phase / phases, (a, b) => film[a * MOST_FILM_FRAMES + b] ?? 0),
     );
-    for (const noise of noises) {
-      add(noise, new Float64Array(covariance.length), 0);
+    for (const noise of noises) add(noise, undefined, 0);
+    for (const noise of noises)
       for (const change of changes)
         for (const strength of CHANGE_STRENGTHS) add(noise, change, strength);
-    }
   }
-  return { phases, modelsPerPhase, differences, numbersPerModel, numbers };
+  const stillModels = NOISE_LIKENESS.length;
+  return { phases, modelsPerPhase, differences, numbersPerModel, numbers, flicker, flickers, stillModels };
 }

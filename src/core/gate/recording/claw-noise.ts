@@ -1,5 +1,5 @@
 import { requireInterval } from '../../../quantity/errors.ts';
-import { rhythmLine, rhythmShifts, standsOut, type RhythmLine } from './rhythm-lines.ts';
+import { isHeardIn, rhythmLine, rhythmShifts, standsOut, type RhythmLine } from './rhythm-lines.ts';
 import { rhythmPath } from './rhythm-path.ts';
 import { rhythmRate } from './rhythm-rate.ts';
 import { soundBursts } from './sound-bursts.ts';
@@ -16,8 +16,7 @@ export interface ClawNoiseReading {
 }
 
 /** Why a sound gives no reading. */
-const CLAW_NOISE_REASONS = ['silent', 'no-rhythm', 'too-short', 'clipped'] as const;
-export type ClawNoiseReason = (typeof CLAW_NOISE_REASONS)[number];
+export type ClawNoiseReason = 'silent' | 'no-rhythm' | 'too-short' | 'clipped';
 
 /** A sound that gives no reading, and why. */
 export interface NoClawNoise {
@@ -49,6 +48,10 @@ const HIGHEST_HERTZ = 120;
 /** Witnesses agree where they lie this near to each other, turns of the rhythm's finest line. */
 const AGREEMENT = 0.15;
 const LEAST_AGREEING = 0.75;
+/** So many pieces in a row without agreement may hide a turn. */
+const DOUBTFUL_PIECES = 2;
+/** What the steps of the row leave unknown of a moment, turns. */
+const FINEST_TURNS = 0.004;
 /** Noises of a film frame that look alike: claws of two and three teeth, blades of the shutter. */
 const MOST_NOISES = 4;
 const NOMINAL_RATES = [16, 50 / 3, 18, 24, 25];
@@ -63,12 +66,11 @@ const middleOf = (values: readonly number[]): number =>
 const none = (reason: ClawNoiseReason): NoClawNoise => ({ kind: 'none', reason });
 
 /** Highest level, and share of the samples that stand at it. */
-function levelOf(samples: ArrayLike<number>): { readonly peak: number; readonly share: number } {
+function levelOf(samples: Float32Array): { readonly peak: number; readonly share: number } {
   let peak = 0;
-  for (let at = 0; at < samples.length; at += 1) peak = Math.max(peak, Math.abs(samples[at] ?? 0));
+  for (const sample of samples) peak = Math.max(peak, Math.abs(sample));
   let count = 0;
-  for (let at = 0; at < samples.length; at += 1)
-    if (Math.abs(samples[at] ?? 0) >= 0.998 * peak) count += 1;
+  for (const sample of samples) if (Math.abs(sample) >= 0.998 * peak) count += 1;
   return { peak, share: count / Math.max(1, samples.length) };
 }
 
@@ -96,42 +98,79 @@ function followed(
     .map(({ multiple }) => multiple);
   if (multiples.length === 0) return undefined;
   const step = multiples.reduce(divisor, 0);
-  const shifts = witnesses.map((values) => {
-    const lines = multiples.map((multiple) => rhythmLine(values, turns, pieces, multiple));
-    return lines.some(standsOut) ? rhythmShifts(lines, 1 / step) : undefined;
-  });
+  const heard = witnesses.map((values) =>
+    multiples.map((multiple) => rhythmLine(values, turns, pieces, multiple)),
+  );
+  const shifts = heard.map((lines) =>
+    lines.some(standsOut) ? rhythmShifts(lines, 1 / step) : undefined,
+  );
   const [even, odd] = shifts;
   if (even === undefined || odd === undefined) return undefined;
   // Noises pass the bands with delays of their own.
   const apart = Array.from(even, (shift, piece) => shift - (odd[piece] ?? 0));
   const usual = middleOf(apart);
   const rests = apart.map((each) => each - usual);
-  const agreeing = rests.filter((rest) => Math.abs(rest) < AGREEMENT / step);
-  if (agreeing.length < LEAST_AGREEING * pieces) return undefined;
-
-  const ends = [0, pieces - 1].map((piece) => ((even[piece] ?? 0) + (odd[piece] ?? 0)) / 2);
-  const gained = (ends[1] ?? 0) - (ends[0] ?? 0);
-  const between = ((pieces - 1) / pieces) * seconds;
-  const shared = Array.from(even, (shift, piece) => (shift + (odd[piece] ?? 0)) / 2);
-  const spread = Math.max(
-    Math.sqrt(rests.reduce((sum, rest) => sum + rest * rest, 0) / rests.length) / 2,
-    Math.sqrt(
-      bends(shared).reduce((sum, bend) => sum + bend * bend, 0) / Math.max(1, pieces - 2) / 6,
-    ),
+  const tells = rests.map(
+    (rest, piece) =>
+      Math.abs(rest) < AGREEMENT / step && heard.every((lines) => isHeardIn(lines, piece)),
   );
-  const [start, end] = [turns[0] ?? 0, turns.at(-1) ?? 0];
-  const passed = ((end - start) * all.length) / Math.max(1, all.length - 1);
+  if (tells.filter(Boolean).length < LEAST_AGREEING * pieces) return undefined;
+
+  const gone = Float64Array.from(even, (shift, piece) => {
+    const middle = ((piece + 0.5) * all.length) / pieces - 0.5;
+    return turnsAt(turns, middle) + (shift + (odd[piece] ?? 0)) / 2;
+  });
+  const spread = Math.max(
+    FINEST_TURNS,
+    rootMeanSquare(rests) / 2,
+    rootMeanSquare(thirdDifferences(gone)) / Math.sqrt(20),
+  );
+  // Between pieces that tell nothing a turn may be missed or counted twice.
+  const slips = placesInDoubt(tells) / step;
   return {
-    hertz: passed / seconds + gained / between,
-    // Both ends have an error of their own, and half a piece beyond them was not followed.
-    errorHertz: (4 * spread) / between,
+    hertz: (beyond([...gone].reverse()) - beyond(gone)) / seconds,
+    errorHertz: (2 * Math.hypot(Math.SQRT2 * END_SPREADS * spread, slips)) / seconds,
     multiples,
   };
 }
 
-/** How much each value lies beside the line through its neighbours, doubled. */
-function bends(values: readonly number[]): readonly number[] {
-  return values.slice(2).map((value, at) => value - 2 * (values[at + 1] ?? 0) + (values[at] ?? 0));
+/** Turns gone by between two values of the row. */
+function turnsAt(turns: Float64Array, at: number): number {
+  const before = Math.max(0, Math.min(turns.length - 2, Math.floor(at)));
+  const [from, to] = [turns[before] ?? 0, turns[before + 1] ?? 0];
+  return from + (to - from) * (at - before);
+}
+
+/** Value half a step before the first, by the parabola through the first three. */
+function beyond(values: ArrayLike<number>): number {
+  return (15 * (values[0] ?? 0) - 10 * (values[1] ?? 0) + 3 * (values[2] ?? 0)) / 8;
+}
+
+/** Spread of {@link beyond} in spreads of one value: √(15² + 10² + 3²) ÷ 8. */
+const END_SPREADS = Math.sqrt(334) / 8;
+
+function rootMeanSquare(values: readonly number[]): number {
+  const sum = values.reduce((all, value) => all + value * value, 0);
+  return values.length === 0 ? 0 : Math.sqrt(sum / values.length);
+}
+
+function thirdDifferences(values: Float64Array): readonly number[] {
+  const at = (index: number): number => values[index] ?? 0;
+  return Array.from(
+    { length: Math.max(0, values.length - 3) },
+    (_, index) => at(index + 3) - 3 * at(index + 2) + 3 * at(index + 1) - at(index),
+  );
+}
+
+/** Runs of pieces that tell so little that a turn may be missed in them. */
+function placesInDoubt(tells: readonly boolean[]): number {
+  let row = 0;
+  let places = 0;
+  for (const tell of tells) {
+    row = tell ? 0 : row + 1;
+    if (row === DOUBTFUL_PIECES) places += 1;
+  }
+  return places;
 }
 
 /** Film rates that a rhythm fits, the most likely first, as shares of its rate. */

@@ -71,6 +71,16 @@ export function standsOut({ power, besidePower, real }: RhythmLine): boolean {
   return power > (1 + 4 / Math.sqrt(real.length)) * besidePower;
 }
 
+/** Whether lines together are louder in a piece than the noise beside them is on average. */
+export function isHeardIn(lines: readonly RhythmLine[], piece: number): boolean {
+  let [own, beside] = [0, 0];
+  for (const { real, imaginary, besidePower } of lines) {
+    own += (real[piece] ?? 0) ** 2 + (imaginary[piece] ?? 0) ** 2;
+    beside += besidePower / real.length;
+  }
+  return own > beside;
+}
+
 /** Places in a turn that are tried for the phase of a piece. */
 const PLACES = 64;
 /** Rounds in which phases and the common shape of the rhythm are found by turns. */

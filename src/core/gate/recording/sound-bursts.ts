@@ -19,10 +19,14 @@ const LEAST_SHARE = 0.02;
 const MEAN_SECONDS = 0.2;
 /** One loud moment counts for no more than so many deviations. */
 const MOST_DEVIATIONS = 3;
-/** Hums that come from the mains, Hz; they and not the film make them. */
-const MAINS_HERTZ = [50, 60, 100, 120, 150, 180, 200, 240];
+/** Rates of the mains, Hz, and the multiples at which their hum comes and goes. */
+const MAINS_HERTZ = [50, 60];
+const HUM_MULTIPLES = [1, 2, 3, 4];
 /** Hum is taken off piece by piece, for the mains are not quite steady, s. */
-const HUM_SECONDS = 2;
+const HUM_SECONDS = 8;
+/** The mains may be this much beside their rate, share, looked for in so many steps. */
+const MAINS_REACH = 0.002;
+const MAINS_STEPS = 10;
 
 /** Mean square of a band of pitch in each short step of time (two band-pass filters in a row). */
 function bandLoudness(
@@ -78,21 +82,40 @@ function comingAndGoing(loudness: Float64Array, valuesPerSecond: number): Float6
   );
 }
 
-/** Takes off what keeps time with the mains, in place. */
+/** Cosine and sine part of one frequency in a piece. */
+function partAt(piece: Float64Array, turn: number): readonly [number, number] {
+  let [real, imaginary] = [0, 0];
+  for (let at = 0; at < piece.length; at += 1) {
+    real += (piece[at] ?? 0) * Math.cos(turn * at);
+    imaginary += (piece[at] ?? 0) * Math.sin(turn * at);
+  }
+  return [(2 * real) / piece.length, (2 * imaginary) / piece.length];
+}
+
+/** Takes off what keeps time with the mains, at the rate that takes most, in place. */
 function takeOffHum(changes: Float64Array, valuesPerSecond: number): void {
   const length = Math.round(HUM_SECONDS * valuesPerSecond);
   for (let from = 0; from < changes.length; from += length) {
     const piece = changes.subarray(from, Math.min(changes.length, from + length));
-    for (const hertz of MAINS_HERTZ) {
-      const turn = (2 * Math.PI * hertz) / valuesPerSecond;
-      let [real, imaginary] = [0, 0];
-      for (let at = 0; at < piece.length; at += 1) {
-        real += (piece[at] ?? 0) * Math.cos(turn * at);
-        imaginary += (piece[at] ?? 0) * Math.sin(turn * at);
+    for (const mains of MAINS_HERTZ) {
+      let strongest = 0;
+      let best: readonly (readonly [number, number, number])[] = [];
+      for (let step = 0; step <= MAINS_STEPS; step += 1) {
+        const share = 1 + MAINS_REACH * ((2 * step) / MAINS_STEPS - 1);
+        const parts = HUM_MULTIPLES.map((multiple) => {
+          const turn = (2 * Math.PI * mains * multiple * share) / valuesPerSecond;
+          return [turn, ...partAt(piece, turn)] as const;
+        });
+        const power = parts.reduce(
+          (sum, [, real, imaginary]) => sum + real ** 2 + imaginary ** 2,
+          0,
+        );
+        if (power >= strongest) [strongest, best] = [power, parts];
       }
-      const [across, up] = [(2 * real) / piece.length, (2 * imaginary) / piece.length];
-      for (let at = 0; at < piece.length; at += 1)
-        piece[at] = (piece[at] ?? 0) - across * Math.cos(turn * at) - up * Math.sin(turn * at);
+      for (const [turn, real, imaginary] of best)
+        for (let at = 0; at < piece.length; at += 1)
+          piece[at] =
+            (piece[at] ?? 0) - real * Math.cos(turn * at) - imaginary * Math.sin(turn * at);
     }
   }
 }
