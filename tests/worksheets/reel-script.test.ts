@@ -73,7 +73,7 @@ function run(folder: string, entries: Entries, list: string | undefined) {
   return { status, said: `${stdout}${stderr}` };
 }
 
-const numberOf = (folder: string, name: string): readonly number[] =>
+const numberOf = (folder: string, name: string): readonly (number | undefined)[] =>
   readClip(folder, name, EIGHT_BIT).map(([luma]) => readNumber(luma!, 8));
 
 describe.runIf(runsWholeChain)(chainTitle('the script by a measured list'), () => {

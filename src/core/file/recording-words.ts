@@ -1,6 +1,6 @@
 import type { KeptStatus } from './measured-keep-list.ts';
-import type { TieConflict } from './film-track.ts';
 import type { RefusalReason } from './recording-refusal.ts';
+import type { TieConflict } from './tied-places.ts';
 import type { UntoldReason } from './told-pieces.ts';
 
 /** What something is, and what the worker can do about it. */

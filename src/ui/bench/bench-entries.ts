@@ -39,7 +39,7 @@ export interface BenchOverlay {
 }
 
 type QuantityReading = Extract<BenchReading, { readonly unit: UnitName }>;
-type QuantitySpec = Exclude<InputSpec, { readonly kind: 'choice' | 'count' }>;
+type QuantitySpec = Exclude<InputSpec, { readonly kind: 'choice' | 'count' | 'text' }>;
 
 function numbers(text: string, reading: Reading): readonly number[] | undefined {
   const parsed = parseQuantityList(text, reading);

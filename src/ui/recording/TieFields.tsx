@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import type { TieConflict } from '../../core/file/film-track.ts';
+import type { TieConflict } from '../../core/file/tied-places.ts';
 import type { KeepTie } from '../../core/file/keep-ties.ts';
 import { TIE_WORDS } from '../../core/file/recording-words.ts';
 import { readTie } from './tie-entry.ts';
