@@ -1,17 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import type { Judgement } from '../tools/film-clip/judge.ts';
 import { acceptClip, acceptShares } from './file/accept-film-clips.ts';
-import { ACCEPTANCE_SEEDS } from './file/film-clips.ts';
+import { ACCEPTANCE_SEEDS, LATER_SEEDS } from './file/film-clips.ts';
 
-describe('film clips of every acceptance seed', () => {
+describe.each([
+  ['acceptance', ACCEPTANCE_SEEDS, 40],
+  ['later', LATER_SEEDS, 15],
+] as const)('film clips of every %s seed', (_, seeds, fewest) => {
   const found: (Judgement | undefined)[] = [];
 
-  it.each(ACCEPTANCE_SEEDS)('seed %d keeps every film frame once', (seed) => {
+  it.each(seeds)('seed %d keeps every film frame once', (seed) => {
     found.push(acceptClip(seed));
   });
 
   it('gives whole frames wherever the camera took one', () => {
-    expect(found).toHaveLength(ACCEPTANCE_SEEDS.length);
-    acceptShares(found, 40);
+    expect(found).toHaveLength(seeds.length);
+    acceptShares(found, fewest);
   });
 });

@@ -4,7 +4,7 @@ import { filmPosition, type FilmPosition } from '../../src/core/file/film-positi
 import { measuredKeepList } from '../../src/core/file/measured-keep-list.ts';
 import { drawPlan, filmClip, type ClipPlan, type FilmClip } from '../tools/film-clip/film-clip.ts';
 import type { SceneKind } from '../tools/film-clip/scenes.ts';
-import { enteredBench, isRefusable } from './file/film-clips.ts';
+import { enteredBench, isNearCameraRate } from './file/film-clips.ts';
 
 /** Plans that can be read, with scenes of our own. */
 function plansWith(
@@ -16,7 +16,7 @@ function plansWith(
   const plans: [number, ClipPlan][] = [];
   for (let seed = from; plans.length < count; seed += 1) {
     const plan = drawPlan(seed, seconds);
-    if (!isRefusable(plan)) plans.push([seed, { ...plan, scenes }]);
+    if (!isNearCameraRate(plan)) plans.push([seed, { ...plan, scenes }]);
   }
   return plans;
 }

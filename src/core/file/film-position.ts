@@ -26,7 +26,7 @@ export interface RecordingBench {
 export interface FilmPosition {
   readonly kind: 'position';
   readonly slots: CameraSlots;
-  /** Mean film rate from the first told knot to the last, frames/s. */
+  /** Mean film rate over the pieces that tell it, frames/s. */
   readonly filmFps: number;
   /** Slot of each knot between straight pieces of about half a second. */
   readonly knotSlots: Int32Array;
@@ -48,9 +48,9 @@ const PIECE_SECONDS = 0.5;
 /** The rate is looked for this far from the bench's, and then this far from what was found. */
 const RATE_REACHES = { first: 0.06, then: 0.035 };
 /** With hardly more camera frames than film frames, blends and motion look alike. */
-const MOST_PACE = 0.9;
+const MOST_PACE = 0.985;
 /** Exposure, in dark times of the widest blade, below which brightness swings hide the film's move. */
-const LEAST_EXPOSURE = 1.05;
+const LEAST_EXPOSURE = 0.2;
 const MOST_DOUBTED = 0.3;
 const SHORTEST_SECONDS = 2;
 /** A film rate below this share of the camera rate leaves most windows without a change. */
@@ -76,6 +76,7 @@ function evidenceAt(
     },
     readoutFilmFrames: bench.readoutSeconds * filmFps,
     phases,
+    isCoarse: phases === COARSE_PHASES,
   });
 }
 
@@ -102,6 +103,33 @@ function meanRate(states: PathStates, path: BestPath, slots: CameraSlots): numbe
     passed += (states.knotSlots[piece + 1] ?? 0) - (states.knotSlots[piece] ?? 0);
   }
   return (states.pace + (passed === 0 ? 0 : gained / passed)) * slots.cameraFps;
+}
+
+/** Most that a piece which is not told may differ from the told ones in speed, as a share. */
+const LARGEST_STRAY = 0.02;
+
+/** Film frames a slot from the first told knot to the last; no piece strays from what is told. */
+function likelyPace(
+  knotSlots: Int32Array,
+  knotPositions: Float64Array,
+  reasons: readonly (UntoldReason | undefined)[],
+): number {
+  const framesOf = (piece: number): number =>
+    (knotPositions[piece + 1] ?? 0) - (knotPositions[piece] ?? 0);
+  const slotsOf = (piece: number): number => (knotSlots[piece + 1] ?? 0) - (knotSlots[piece] ?? 0);
+  const told = [...reasons.keys()].filter((piece) => reasons[piece] === undefined);
+  const sum = (pieces: readonly number[], of: (piece: number) => number): number =>
+    pieces.reduce((all, piece) => all + of(piece), 0);
+  const pace = sum(told, framesOf) / sum(told, slotsOf);
+  const between = [...reasons.keys()].filter(
+    (piece) => piece >= (told[0] ?? 0) && piece <= (told.at(-1) ?? 0),
+  );
+  const frames = sum(between, (piece) => {
+    const usual = pace * slotsOf(piece);
+    const stray = reasons[piece] === undefined ? Infinity : LARGEST_STRAY * usual;
+    return Math.max(usual - stray, Math.min(usual + stray, framesOf(piece)));
+  });
+  return frames / sum(between, slotsOf);
 }
 
 function refused(reason: RecordingRefusal['reason'], atSeconds?: number): RecordingRefusal {
@@ -175,14 +203,11 @@ export function filmPosition(
       (knotDisagreements[knot] ?? 0) / 2,
     );
   }
-  const first = reasons.indexOf(undefined);
   const doubted = reasons.filter((reason) => reason === 'witnesses-differ').length;
   // Witnesses that differ so often agree elsewhere by chance.
-  if (first === -1 || doubted > MOST_DOUBTED * reasons.length) return refused('nothing-told');
-  const last = reasons.lastIndexOf(undefined) + 1;
-  const rate =
-    ((knotPositions[last] ?? 0) - (knotPositions[first] ?? 0)) /
-    ((knotSlots[last] ?? 0) - (knotSlots[first] ?? 0));
+  if (!reasons.includes(undefined) || doubted > MOST_DOUBTED * reasons.length)
+    return refused('nothing-told');
+  const rate = likelyPace(knotSlots, knotPositions, reasons);
   return {
     kind: 'position',
     slots,

@@ -17,7 +17,7 @@ export type KeptStatus = (typeof KEPT_STATUSES)[number];
 
 /** The camera frame that stands for one film frame. */
 export interface KeptFrame {
-  /** Film frame; 0 is the first that the pictures tell. */
+  /** Film frame; 0 is the first of the recording. */
   readonly filmFrame: number;
   /** Camera frame, counted from 0 in the order of the file. */
   readonly cameraFrame: number;
@@ -92,12 +92,12 @@ function choices(
  * Model: among the camera frames whose middle of exposure and readout falls into a film frame, the one
  * farthest inside the starts at which a camera frame is whole ({@link wholeStarts}); without dark rows
  * that is the one nearest to the middle of the film frame. The list runs from the first film frame
- * whose middle the told recording holds to the last.
+ * whose middle the recording holds to the last.
  *
  * @param position  measured film position
  * @param motion    what was kept of the pictures
  * @param bench     projector and camera
- * @param ties      film frames counted by hand; film frame 0 is the first told one
+ * @param ties      film frames counted by hand; film frame 0 is the first of the list
  * @returns the list
  * @source arithmetic
  */

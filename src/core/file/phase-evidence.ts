@@ -34,6 +34,8 @@ export interface EvidenceQuestion {
   /** Readout time in film frames. */
   readonly readoutFilmFrames: number;
   readonly phases: number;
+  /** Every other band and fewer kinds of change: enough to find the film rate. */
+  readonly isCoarse: boolean;
 }
 
 /** Frames on either side that the window holds where the recording has them. */
@@ -135,7 +137,9 @@ function bandEvidence(
           inFlicker += (flicker[at + index] ?? 0) * (products[index] ?? 0);
         if (sum < differences * inFlicker) {
           const taken = (differences - sum / inFlicker) / (differences - 1);
-          sum = (sum - taken * inFlicker) * Math.pow(1 - taken, -1 / differences);
+          sum -= taken * inFlicker;
+          // What follows only makes it larger.
+          if (sum < least) sum *= Math.pow(1 - taken, -1 / differences);
         }
       }
       at += numbersPerModel;
@@ -167,7 +171,7 @@ function asSteps(evidence: Float64Array, into: Uint8Array, start: number): void 
  * @returns the evidence
  */
 export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
-  const { gram, slotOfFrame, slots, step, readoutFilmFrames, phases } = question;
+  const { gram, slotOfFrame, slots, step, readoutFilmFrames, phases, isCoarse } = question;
   const steps = {
     all: new Uint8Array(slots * phases),
     even: new Uint8Array(slots * phases),
@@ -189,10 +193,10 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
     sums.even.fill(0);
     sums.odd.fill(0);
     still.fill(0);
-    for (let band = 0; band < BANDS; band += 1) {
+    for (let band = 0; band < BANDS; band += isCoarse ? 2 : 1) {
       findShown(question, frame, band, shown);
       if (shown.frames.length <= FEWEST_DIFFERENCES) continue;
-      const models = known.get(shown.pattern) ?? phaseModels(step, shown.slots, phases);
+      const models = known.get(shown.pattern) ?? phaseModels(step, shown.slots, phases, isCoarse);
       known.set(shown.pattern, models);
       fillProducts(gram, shown, band, products);
       const gone = ((band + 0.5) / BANDS) * readoutFilmFrames;

@@ -2,7 +2,8 @@ import { lightBetween, type GateLight } from '../gate/gate-light.ts';
 import { scaledInverse } from './scaled-inverse.ts';
 
 /** Strengths of picture change against noise that are tried. */
-const CHANGE_STRENGTHS = [0.5, 1.5, 4, 12, 35];
+const CHANGE_STRENGTHS = [0.6, 2, 7, 25];
+const COARSE_STRENGTHS = [1, 8];
 
 /** How a picture may change from film frame to film frame. */
 interface ChangeKind {
@@ -15,7 +16,6 @@ interface ChangeKind {
 }
 
 const CHANGE_KINDS: readonly ChangeKind[] = [
-  { passing: 0.05, lasting: 0.95, steadiness: 0 },
   { passing: 0.5, lasting: 0.5, steadiness: 0 },
   { passing: 0.05, lasting: 0.95, steadiness: 0.5 },
 ];
@@ -34,12 +34,12 @@ export interface PhaseModels {
   readonly differences: number;
   /** Numbers of one model, M·(M+1)÷2: upper triangle row by row, doubled beside the diagonal. */
   readonly numbersPerModel: number;
-  readonly numbers: Float64Array;
+  readonly numbers: Float32Array;
   /**
    * What a change of brightness does to the picture, for each model: u·uᵀ ÷ δᵀ·u with u = Ŝ⁻¹·δ, packed like
    * the inverse; all 0 at phases where the light hardly changes.
    */
-  readonly flicker: Float64Array;
+  readonly flicker: Float32Array;
   /** 1 for phases at which the light changes from camera frame to camera frame. */
   readonly flickers: Uint8Array;
   /** Models of a phase in which the film shows no change; they come first. */
@@ -185,7 +185,10 @@ function packModel(
   const size = Math.round(Math.sqrt(covariance.length));
   const inverse = scaledInverse(covariance, size);
   const turned = Array.from({ length: size }, (_, row) =>
-    (flicker ?? []).reduce((sum, value, column) => sum + (inverse[row * size + column] ?? 0) * value, 0),
+    (flicker ?? []).reduce(
+      (sum, value, column) => sum + (inverse[row * size + column] ?? 0) * value,
+      0,
+    ),
   );
   const strength = (flicker ?? []).reduce((sum, value, at) => sum + value * (turned[at] ?? 0), 0);
   let at = start;
@@ -212,16 +215,22 @@ function packModel(
  * @param step    film and camera
  * @param shown   slots of the camera frames that show a picture, from the one in question, ascending
  * @param phases  phases of the first row at the start of the camera frame in question
+ * @param isCoarse  fewer strengths: enough to find the film rate
  * @returns the models
  * @source arithmetic
  */
-export function phaseModels(step: FilmStep, shown: readonly number[], phases: number): PhaseModels {
+export function phaseModels(
+  step: FilmStep,
+  shown: readonly number[],
+  phases: number,
+  isCoarse: boolean,
+): PhaseModels {
+  const strengths = isCoarse ? COARSE_STRENGTHS : CHANGE_STRENGTHS;
   const differences = shown.length - 1;
   const numbersPerModel = (differences * (differences + 1)) / 2;
-  const modelsPerPhase =
-    NOISE_LIKENESS.length * (1 + CHANGE_KINDS.length * CHANGE_STRENGTHS.length);
-  const numbers = new Float64Array(phases * modelsPerPhase * numbersPerModel);
-  const flicker = new Float64Array(numbers.length);
+  const modelsPerPhase = NOISE_LIKENESS.length * (1 + CHANGE_KINDS.length * strengths.length);
+  const numbers = new Float32Array(phases * modelsPerPhase * numbersPerModel);
+  const flicker = new Float32Array(numbers.length);
   const flickers = new Uint8Array(phases);
   const covariance = new Float64Array(differences * differences);
   let at = 0;
@@ -241,9 +250,17 @@ export function phaseModels(step: FilmStep, shown: readonly number[], phases: nu
     );
     for (const noise of noises) add(noise, undefined, 0);
     for (const noise of noises)
-      for (const change of changes)
-        for (const strength of CHANGE_STRENGTHS) add(noise, change, strength);
+      for (const change of changes) for (const strength of strengths) add(noise, change, strength);
   }
   const stillModels = NOISE_LIKENESS.length;
-  return { phases, modelsPerPhase, differences, numbersPerModel, numbers, flicker, flickers, stillModels };
+  return {
+    phases,
+    modelsPerPhase,
+    differences,
+    numbersPerModel,
+    numbers,
+    flicker,
+    flickers,
+    stillModels,
+  };
 }

@@ -16,6 +16,8 @@ export interface Place {
   readonly error: number;
   /** Run it belongs to; undefined for a tie between runs. */
   readonly run: Run | undefined;
+  /** True for an end of the recording to which the film was carried on. */
+  readonly isEnd?: true;
 }
 
 /** Ties laid on the film. */

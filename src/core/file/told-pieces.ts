@@ -18,7 +18,7 @@ export interface ToldPieces {
 /** Least evidence of a piece, nats a camera frame. */
 const LEAST_NATS = 0.5;
 /** Least by which a piece must beat a picture that never changes, nats a camera frame. */
-const LEAST_CHANGE = 0.5;
+const LEAST_CHANGE = 3;
 /** Least by which the path must beat the same path behind another blade, nats a camera frame. */
 const LEAST_LEAD = 1;
 /** Farthest that two witnesses may lie apart, film frames. */

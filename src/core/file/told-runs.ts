@@ -37,6 +37,18 @@ export function paceBetween(position: FilmPosition, before: ToldRun, after: Told
   return (ending + starting) / 2;
 }
 
+/** Paces at the start of the first run and at the end of the last, film frames a slot. */
+export function endPaces(
+  position: FilmPosition,
+  told: readonly ToldRun[],
+): { readonly first: number; readonly last: number } {
+  const [start, end] = [told[0] ?? [0, 1], told.at(-1) ?? [0, 1]];
+  return {
+    first: pace(position, start[0], Math.min(start[1], start[0] + PIECES_BESIDE)),
+    last: pace(position, Math.max(end[0], end[1] - PIECES_BESIDE), end[1]),
+  };
+}
+
 /** Spread of the film rate from piece to piece over the told parts, as a share. */
 export function rateSpread(position: FilmPosition, runs: readonly ToldRun[]): number {
   const paces: number[] = [];
@@ -48,7 +60,11 @@ export function rateSpread(position: FilmPosition, runs: readonly ToldRun[]): nu
 }
 
 /** The commonest reason between two slots. */
-export function reasonBetween(position: FilmPosition, fromSlot: number, toSlot: number): UntoldReason {
+export function reasonBetween(
+  position: FilmPosition,
+  fromSlot: number,
+  toSlot: number,
+): UntoldReason {
   const counts = new Map<UntoldReason, number>();
   for (const [piece, reason] of position.pieceReasons.entries()) {
     const slot = position.knotSlots[piece] ?? 0;
@@ -58,4 +74,3 @@ export function reasonBetween(position: FilmPosition, fromSlot: number, toSlot: 
   const [most] = [...counts].sort((a, b) => b[1] - a[1]);
   return most?.[0] ?? 'nothing-to-see';
 }
-

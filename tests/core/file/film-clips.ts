@@ -19,6 +19,11 @@ import {
  */
 export const ACCEPTANCE_SEEDS: readonly number[] = Array.from({ length: 54 }, (_, at) => 1 + at);
 
+/**
+ * Seeds set down after flicker was taken into the models of a phase, before any of them was run.
+ */
+export const LATER_SEEDS: readonly number[] = Array.from({ length: 20 }, (_, at) => 7001 + at);
+
 /** What the reader may have entered wrong. */
 export interface WrongEntries {
   readonly rate?: number;
@@ -44,15 +49,10 @@ export function enteredBench(
   };
 }
 
-/**
- * Benches that the book says no to: hardly more camera frames than film frames, or an exposure no
- * longer than the dark of the widest blade.
- */
-export function isRefusable({ projector, camera, pulldown }: ClipPlan): boolean {
+/** Hardly more camera frames than film frames: many a frame holds two film frames half and half. */
+export function isNearCameraRate({ projector, camera }: ClipPlan): boolean {
   const swing = projector.swings.reduce((sum, { share }) => sum + share, 0);
-  const pace = projector.filmFps / camera.cameraFps;
-  const exposure = camera.exposureSeconds * projector.filmFps;
-  return pace * (1 + swing) > 0.89 || exposure < pulldown * 1.08;
+  return (projector.filmFps / camera.cameraFps) * (1 + swing) > 0.89;
 }
 
 export interface ReadClip {
