@@ -38,7 +38,6 @@ const GUARDS: Readonly<Record<string, string>> = {
   'src/core/file/frame-filter.ts “cameraFrames”': 'the sheet has no measured list',
   'src/core/file/reel-script/script-entries.ts “cameraFrames”':
     'the sheet leaves the measured list to its file',
-  'src/core/file/reel-script/script-entries.ts “filmFrames”': 'the input takes no others',
   'src/core/file/reel-script/script-entries.ts “cameraFps”':
     'a keep list that cannot be made is a verdict of the sheet',
   'src/core/file/reel-script/shell-quoting.ts “argument”': 'the inputs take no such names',
