@@ -1,5 +1,5 @@
 import { CASE_LEVELS, type CaseKind, type CaseLevel } from './case-kind.ts';
-import { drawnOne, seededChance, shuffled } from './chance.ts';
+import { drawnOne, seededChance } from './chance.ts';
 import { itemKey } from './path.ts';
 
 /** Questions in a session. */
@@ -36,18 +36,26 @@ function itemOfKey(key: string, { cases, sums }: Stock, seed: string): SessionIt
   return { type: 'case', id, level: known, seed };
 }
 
-/** So many of a list in an order by chance, each once while there are enough. */
-function drawnOf<Item>(
-  chance: () => number,
-  items: readonly Item[],
+/**
+ * So many of the kinds, those first whose own number for this seed is least. A kind that is added to the
+ * book later takes at most one place from the others, so a link of last spring still gives (nearly) the
+ * same set.
+ */
+function drawnKinds<Kind extends { readonly id: string }>(
+  seed: string,
+  kinds: readonly Kind[],
   count: number,
-): readonly Item[] {
-  const drawn: Item[] = [];
-  while (items.length > 0 && drawn.length < count) {
-    drawn.push(...shuffled(chance, items).slice(0, count - drawn.length));
-  }
-  return drawn;
+): readonly Kind[] {
+  return kinds
+    .map((kind) => ({ kind, number: seededChance(`${seed}/${kind.id}`)() }))
+    .toSorted((a, b) => a.number - b.number)
+    .slice(0, count)
+    .map(({ kind }) => kind);
 }
+
+/** Level of a case of a set; mixed ones get their own. */
+const levelOf = (seed: string, id: string, level: SessionLevel): CaseLevel =>
+  level === 'all' ? (drawnOne(seededChance(`${seed}/level/${id}`), CASE_LEVELS) ?? 1) : level;
 
 /**
  * The ten questions of a session: what is due first, then cases and sums of other kinds. Without due
@@ -61,20 +69,23 @@ export function sessionItems(
   level: SessionLevel,
   due: readonly string[] = [],
 ): readonly SessionItem[] {
-  const chance = seededChance(`session/${level}/${seed}`);
-  const cases = drawnOf(chance, stock.cases, SESSION_CASES).map(({ id }, place): SessionItem => {
-    const drawnLevel = level === 'all' ? (drawnOne(chance, CASE_LEVELS) ?? 1) : level;
-    return { type: 'case', id, level: drawnLevel, seed: `${seed} ${place + 1}` };
-  });
-  const sums = drawnOf(chance, stock.sums, SESSION_LENGTH - SESSION_CASES).map(
-    ({ id }, place): SessionItem => ({ type: 'sum', id, seed: `${seed} ${place + 1}` }),
+  const setSeed = `session/${level}/${seed}`;
+  const cases = drawnKinds(setSeed, stock.cases, SESSION_CASES).map(({ id }): SessionItem => ({
+    type: 'case',
+    id,
+    level: levelOf(setSeed, id, level),
+    seed,
+  }));
+  const sums = drawnKinds(setSeed, stock.sums, SESSION_LENGTH - SESSION_CASES).map(
+    ({ id }): SessionItem => ({ type: 'sum', id, seed }),
   );
   const back = due
     .flatMap((key) => itemOfKey(key, stock, `${seed} again`) ?? [])
     .slice(0, MOST_DUE);
   const keys = new Set(back.map(keyOf));
-  const fresh = shuffled(chance, [...cases, ...sums]).filter((item) => !keys.has(keyOf(item)));
-  return [...back, ...fresh].slice(0, SESSION_LENGTH);
+  // Cases and sums mixed, again by numbers of their own.
+  const fresh = drawnKinds(`${setSeed}/order`, [...cases, ...sums], SESSION_LENGTH);
+  return [...back, ...fresh.filter((item) => !keys.has(keyOf(item)))].slice(0, SESSION_LENGTH);
 }
 
 /** Questions of a trainer's sheet: the chosen kinds in turn until there are enough. */
@@ -85,12 +96,15 @@ export function sheetItems(
   count: number,
   seed: string,
 ): readonly SessionItem[] {
-  const chance = seededChance(`sheet/${level}/${seed}`);
-  const chosen = ids.filter((id) => [...stock.cases, ...stock.sums].some((kind) => kind.id === id));
-  return drawnOf(chance, chosen, count).map((id, place): SessionItem => {
-    const own = `${seed} ${place + 1}`;
+  const setSeed = `sheet/${level}/${seed}`;
+  const kinds = [...stock.cases, ...stock.sums].filter(({ id }) => ids.includes(id));
+  const order = drawnKinds(setSeed, kinds, count);
+  return Array.from({ length: kinds.length === 0 ? 0 : count }, (_, place): SessionItem => {
+    const id = order[place % order.length]?.id ?? '';
+    // A kind that is asked again gets other numbers.
+    const round = Math.floor(place / order.length);
+    const own = round === 0 ? seed : `${seed} ${round + 1}`;
     if (stock.sums.some((sum) => sum.id === id)) return { type: 'sum', id, seed: own };
-    const drawnLevel = level === 'all' ? (drawnOne(chance, CASE_LEVELS) ?? 1) : level;
-    return { type: 'case', id, level: drawnLevel, seed: own };
+    return { type: 'case', id, level: levelOf(`${setSeed}/${round}`, id, level), seed: own };
   });
 }

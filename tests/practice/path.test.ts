@@ -131,6 +131,27 @@ describe('a session', () => {
     expect(sessionItems(stock, 'spring', 2)).not.toEqual(spring);
   });
 
+  it('changes by one question at most where a kind is added or taken away', () => {
+    const more = { ...stock, cases: [...stock.cases, { id: 'a-kind-of-next-year' }] };
+    let changed = 0;
+    for (let seed = 1; seed <= 200; seed += 1) {
+      const before = sessionItems(stock, String(seed), 'all').map((item) => JSON.stringify(item));
+      const after = new Set(
+        sessionItems(more, String(seed), 'all').map((item) => JSON.stringify(item)),
+      );
+      const lost = before.filter((item) => !after.has(item)).length;
+      expect(lost, `seed ${seed}`).toBeLessThanOrEqual(1);
+      changed += lost;
+      const without = { ...stock, sums: stock.sums.slice(1) };
+      const left = new Set(
+        sessionItems(without, String(seed), 'all').map((item) => JSON.stringify(item)),
+      );
+      expect(before.filter((item) => !left.has(item)).length).toBeLessThanOrEqual(1);
+    }
+    // It does come up: six of so many kinds are drawn.
+    expect(changed).toBeGreaterThan(10);
+  });
+
   it('begins with what comes back, and passes over kinds that the book has no more', () => {
     const due = ['no-such-kind:1', 'may-it-run:3', 'flash-rate'];
     const items = sessionItems(stock, 'x', 'all', due);

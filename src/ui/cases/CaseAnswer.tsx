@@ -5,9 +5,7 @@ import { sitePath } from '../islands/site-path.ts';
 import { permalink } from '../permalink.ts';
 import { UnbrokenUnits } from '../UnbrokenUnits.tsx';
 import { WorkingSteps } from '../WorkingSteps.tsx';
-
-/** A figure or a name as a sentence of its own. */
-const withFullStop = (text: string): string => (/[.!?]$/u.test(text) ? text : `${text}.`);
+import { withFullStop } from './with-full-stop.ts';
 
 /** The right answer to a case, why, in steps, and the sheet that decides. */
 export function CaseAnswer(props: {

@@ -3,10 +3,10 @@ import { useEffect, useState } from 'preact/hooks';
 import type { DrawnCase } from '../../practice/draw-case.ts';
 import type { Worksheet } from '../../worksheets/machine/types.ts';
 import { loadPicture } from '../islands/load-picture.ts';
-import { UnbrokenUnits } from '../UnbrokenUnits.tsx';
 import type { PictureComponent } from '../WorksheetView.tsx';
 import { CaseAnswer } from './CaseAnswer.tsx';
 import { CaseTold } from './CaseTold.tsx';
+import { PickOne } from './PickOne.tsx';
 
 interface Props {
   readonly drawn: DrawnCase;
@@ -18,67 +18,22 @@ interface Props {
 }
 
 /** One case: what is found, the choices, and after the answer the reasons. */
-export function CaseView(props: Props): ComponentChildren {
-  const { drawn, worksheet, instance: id, onTried } = props;
-  const [chosen, setChosen] = useState<number>();
-  const [checked, setChecked] = useState<number>();
-  const answered = checked === undefined ? undefined : drawn.choices[checked];
-
+export function CaseView({ drawn, worksheet, instance, onTried }: Props): ComponentChildren {
+  const { title, level, scene, told, question, choices } = drawn;
   return (
-    <form
-      class="practice case"
-      aria-labelledby={`${id}-title`}
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (chosen === undefined || checked !== undefined) return;
-        setChecked(chosen);
-        onTried(drawn.choices[chosen]?.isRight === true);
-      }}
+    <PickOne
+      instance={instance}
+      title={title}
+      level={level}
+      question={question}
+      choices={choices}
+      onTried={onTried}
+      answer={<CaseAnswer drawn={drawn} worksheet={worksheet} />}
     >
-      <h3 id={`${id}-title`} tabIndex={-1}>
-        {drawn.title} <small>level {drawn.level}</small>
-      </h3>
-      <p>{drawn.scene}</p>
-      <CaseTold told={drawn.told} />
-      <CasePicture drawn={drawn} instance={id} />
-      <fieldset disabled={checked !== undefined}>
-        <legend>{drawn.question}</legend>
-        {drawn.choices.map(({ text }, index) => (
-          <label key={text} class="case-choice">
-            <input
-              type="radio"
-              name={`${id}-choice`}
-              checked={chosen === index}
-              onChange={() => {
-                setChosen(index);
-              }}
-            />
-            <span>
-              <UnbrokenUnits text={text} />
-            </span>
-          </label>
-        ))}
-      </fieldset>
-      <p class="mixed-line">
-        <button type="submit" disabled={chosen === undefined || checked !== undefined}>
-          Check
-        </button>
-      </p>
-      <p class="practice-judgement" role="status">
-        {answered?.isRight === true && <span class="answer-good">✓ Right.</span>}
-        {answered?.isRight === false && (
-          <span class="answer-stop">
-            ✕ Not this one. <UnbrokenUnits text={answered.reason} />
-          </span>
-        )}
-      </p>
-      {answered !== undefined && (
-        <div class="case-reasons">
-          <h4>Answer and reasons</h4>
-          <CaseAnswer drawn={drawn} worksheet={worksheet} />
-        </div>
-      )}
-    </form>
+      <p>{scene}</p>
+      <CaseTold told={told} />
+      <CasePicture drawn={drawn} instance={instance} />
+    </PickOne>
   );
 }
 

@@ -9,8 +9,15 @@ import {
 } from '../../practice/session.ts';
 import { PracticeView } from '../practice/PracticeView.tsx';
 import { CaseView } from './CaseView.tsx';
+import { FaultCaseView } from './FaultCaseView.tsx';
 import { pagePath, today } from './path-store.ts';
-import { drawItem, titleOfKey, type DrawnItem, type PracticeStock } from './practice-stock.ts';
+import {
+  drawable,
+  drawItem,
+  titleOfKey,
+  type DrawnItem,
+  type PracticeStock,
+} from './practice-stock.ts';
 import { setLink, type SetAddress } from './set-address.ts';
 
 interface Props {
@@ -56,7 +63,7 @@ export function SessionView({ stock, asked, onPath }: Props): ComponentChildren 
     const due = seed.trim() === '' ? dueItems(pagePath.read(), today()) : [];
     setSeed(used);
     setResults(new Map());
-    void open(sessionItems(stock, used, level, due), 0);
+    void open(sessionItems(drawable(stock), used, level, due), 0);
   };
   const tried = (isRight: boolean): void => {
     if (stage.name !== 'running' || results.has(stage.place)) return;
@@ -185,6 +192,9 @@ export function SessionView({ stock, asked, onPath }: Props): ComponentChildren 
           instance="session"
           onTried={tried}
         />
+      )}
+      {drawn?.type === 'fault' && (
+        <FaultCaseView key={place} drawn={drawn.drawn} instance="session" onTried={tried} />
       )}
       {drawn?.type === 'sum' && (
         <PracticeView

@@ -1,10 +1,13 @@
 import type { ComponentChildren } from 'preact';
+import type { DrawnChoice } from '../../practice/draw-case.ts';
 import type { SessionLevel } from '../../practice/session.ts';
 import { UNITS } from '../../quantity/units.ts';
 import { bareUnit } from '../practice/practice-problem.ts';
 import { UnbrokenUnits } from '../UnbrokenUnits.tsx';
 import { WorkingSteps } from '../WorkingSteps.tsx';
+import { withFullStop } from './with-full-stop.ts';
 import { CaseTold } from './CaseTold.tsx';
+import { FaultStill } from './FaultStill.tsx';
 import type { DrawnItem } from './practice-stock.ts';
 
 interface Props {
@@ -52,6 +55,18 @@ function Question({ item }: { readonly item: DrawnItem }): ComponentChildren {
       </>
     );
   }
+  if (item.type === 'fault') {
+    const { title, told, question, choices, fault } = item.drawn;
+    return (
+      <>
+        <h3>{title}</h3>
+        <FaultStill fault={fault} />
+        {told !== undefined && <p>{told}</p>}
+        <p>{question}</p>
+        <Choices choices={choices} />
+      </>
+    );
+  }
   const { title, scene, told, question, choices } = item.drawn;
   return (
     <>
@@ -59,14 +74,20 @@ function Question({ item }: { readonly item: DrawnItem }): ComponentChildren {
       <p>{scene}</p>
       <CaseTold told={told} />
       <p>{question}</p>
-      <ul class="sheet-choices">
-        {choices.map(({ text }, place) => (
-          <li key={text}>
-            <span aria-hidden="true">☐</span> {letter(place)}) <UnbrokenUnits text={text} />
-          </li>
-        ))}
-      </ul>
+      <Choices choices={choices} />
     </>
+  );
+}
+
+function Choices(props: { readonly choices: readonly DrawnChoice[] }): ComponentChildren {
+  return (
+    <ul class="sheet-choices">
+      {props.choices.map(({ text }, place) => (
+        <li key={text}>
+          <span aria-hidden="true">☐</span> {letter(place)}) <UnbrokenUnits text={text} />
+        </li>
+      ))}
+    </ul>
   );
 }
 
@@ -101,14 +122,30 @@ function Answer({ item }: { readonly item: DrawnItem }): ComponentChildren {
       </>
     );
   }
-  const { title, choices, outcome } = item.drawn;
+  const { title, choices } = item.drawn;
   const place = choices.findIndex(({ isRight }) => isRight);
+  const right = choices[place];
+  if (item.type === 'fault') {
+    return (
+      <>
+        <h3>{title}</h3>
+        <p>
+          <strong>
+            {letter(place)}) {withFullStop(right?.text ?? '')}
+          </strong>{' '}
+          {item.drawn.why}
+        </p>
+        <p>Decided by the dictionary of faults.</p>
+      </>
+    );
+  }
+  const { outcome } = item.drawn;
   return (
     <>
       <h3>{title}</h3>
       <p>
         <strong>
-          {letter(place)}) <UnbrokenUnits text={choices[place]?.text ?? ''} />
+          {letter(place)}) <UnbrokenUnits text={right?.text ?? ''} />
         </strong>{' '}
         <UnbrokenUnits text={outcome.verdict.sentence} />
       </p>

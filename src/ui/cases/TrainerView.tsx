@@ -1,8 +1,15 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { sheetItems, type SessionLevel } from '../../practice/session.ts';
-import { drawItem, type DrawnItem, type PracticeStock } from './practice-stock.ts';
+import {
+  caseTitles,
+  drawable,
+  drawItem,
+  type DrawnItem,
+  type PracticeStock,
+} from './practice-stock.ts';
 import { printOnly } from './print-only.ts';
+import { setLink } from './set-address.ts';
 import { ShownPage } from './ShownPage.tsx';
 import { AnswerSheet, QuestionSheet } from './TrainerSheets.tsx';
 
@@ -16,10 +23,9 @@ interface Sheets {
 
 /** Kinds, level, number and seed; from them the question sheet and the answer sheet. */
 export function TrainerView({ stock }: { readonly stock: PracticeStock }): ComponentChildren {
-  const everyId = [...stock.cases, ...stock.sums].map(({ id }) => id);
-  const [chosen, setChosen] = useState<ReadonlySet<string>>(
-    new Set(stock.cases.map(({ id }) => id)),
-  );
+  const cases = caseTitles(stock);
+  const everyId = [...cases, ...stock.sums].map(({ id }) => id);
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set(cases.map(({ id }) => id)));
   const [level, setLevel] = useState<SessionLevel>('all');
   const [count, setCount] = useState('10');
   const [seed, setSeed] = useState('class 1');
@@ -37,7 +43,7 @@ export function TrainerView({ stock }: { readonly stock: PracticeStock }): Compo
       return;
     }
     const ids = everyId.filter((id) => chosen.has(id));
-    const wanted = sheetItems(stock, ids, level, number, seed.trim());
+    const wanted = sheetItems(drawable(stock), ids, level, number, seed.trim());
     try {
       const items = await Promise.all(wanted.map((item) => drawItem(stock, item)));
       setSheets({ seed: seed.trim(), level, items });
@@ -69,7 +75,7 @@ export function TrainerView({ stock }: { readonly stock: PracticeStock }): Compo
         <h2 id="sheets-title" tabIndex={-1}>
           Make sheets
         </h2>
-        <KindList title="Cases" kinds={stock.cases} chosen={chosen} choose={choose} />
+        <KindList title="Cases" kinds={cases} chosen={chosen} choose={choose} />
         <KindList title="Sums" kinds={stock.sums} chosen={chosen} choose={choose} />
         <div class="case-fields">
           <label>
@@ -132,6 +138,7 @@ export function TrainerView({ stock }: { readonly stock: PracticeStock }): Compo
             >
               Print the answers
             </button>
+            <a href={setLink(sheets.seed, sheets.level)}>Ten questions for the class, by link</a>
           </p>
         )}
       </form>
