@@ -1,4 +1,4 @@
-import type { PhaseEvidence, Witness } from './phase-evidence.ts';
+import { NATS_PER_STEP, type PhaseEvidence, type Witness } from './phase-evidence.ts';
 import { fillPieceEvidence, phaseAfter, type PathStates } from './path-states.ts';
 
 /** The most likely path of the film through a recording. */
@@ -116,4 +116,35 @@ export function bestPath(states: PathStates, evidence: PhaseEvidence, witness: W
   for (let at = 0; at < pieces; at += 1)
     knotSteps[at + 1] = (knotSteps[at] ?? 0) + (slopeOf[at] ?? 0);
   return { knotSteps, pieceNats, changeNats };
+}
+
+/** Fewer bands say nothing of a slot. */
+const FEWEST_BANDS = 6;
+
+/**
+ * How much better a path explains each slot than a picture that never changes.
+ *
+ * @param states    layout of the path
+ * @param evidence  evidence of the recording
+ * @param path      the path
+ * @returns nats for each slot; NaN where too few bands are heard
+ */
+export function slotChanges(
+  { phases, knotSlots, pace }: PathStates,
+  { slots, steps, changeNats, heardBands }: PhaseEvidence,
+  { knotSteps }: BestPath,
+): Float32Array {
+  const changes = new Float32Array(slots);
+  let piece = 0;
+  for (let slot = 0; slot < slots; slot += 1) {
+    while (piece < knotSlots.length - 2 && slot >= (knotSlots[piece + 1] ?? 0)) piece += 1;
+    const [from, to] = [knotSlots[piece] ?? 0, knotSlots[piece + 1] ?? 0];
+    const [start, end] = [knotSteps[piece] ?? 0, knotSteps[piece + 1] ?? 0];
+    const ahead = start + ((end - start) * (slot - from)) / (to - from);
+    const phase =
+      Math.round((((pace * slot * phases + ahead) % phases) + phases) % phases) % phases;
+    const own = (changeNats[slot] ?? 0) - (steps.all[slot * phases + phase] ?? 0) * NATS_PER_STEP;
+    changes[slot] = (heardBands[slot] ?? 0) < FEWEST_BANDS ? NaN : own;
+  }
+  return changes;
 }

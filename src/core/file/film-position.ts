@@ -2,7 +2,7 @@ import { requireInterval } from '../../quantity/errors.ts';
 import { makeGateLight } from '../gate/gate-light.ts';
 import { longestDarkFraction, type Shutter } from '../gate/shutter.ts';
 import type { BandMotion } from './band-motion.ts';
-import { bestPath, type BestPath } from './best-path.ts';
+import { bestPath, slotChanges, type BestPath } from './best-path.ts';
 import { cameraSlots, type CameraSlots } from './camera-slots.ts';
 import { knotPhases } from './knot-spread.ts';
 import { pathStates, type PathStates } from './path-states.ts';
@@ -37,6 +37,11 @@ export interface FilmPosition {
   readonly knotPositions: Float64Array;
   /** How far each may be from the truth, film frames, one spread. */
   readonly knotErrors: Float64Array;
+  /**
+   * How much better a film that goes on explains each slot than a picture that never changes, nats; near
+   * 0 where nothing changes, not even the grain.
+   */
+  readonly slotChangeNats: Float32Array;
   /** Why a piece does not tell the position; undefined where it does. */
   readonly pieceReasons: readonly (UntoldReason | undefined)[];
 }
@@ -47,9 +52,9 @@ const COARSE_PHASES = 24;
 const PIECE_SECONDS = 0.5;
 /** The rate is looked for this far from the bench's, and then this far from what was found. */
 const RATE_REACHES = { first: 0.06, then: 0.035 };
-/** With hardly more camera frames than film frames, blends and motion look alike. */
+/** With no more camera frames than film frames, film frames are missing. */
 const MOST_PACE = 0.985;
-/** Exposure, in dark times of the widest blade, below which brightness swings hide the film's move. */
+/** Exposure, in dark times of the widest blade, below which whole camera frames stay dark. */
 const LEAST_EXPOSURE = 0.2;
 const MOST_DOUBTED = 0.3;
 const SHORTEST_SECONDS = 2;
@@ -215,6 +220,7 @@ export function filmPosition(
     knotSlots,
     knotPositions,
     knotErrors,
+    slotChangeNats: slotChanges(states, evidence, path),
     pieceReasons: reasons,
   };
 }

@@ -2,6 +2,7 @@ import { makeGateLight } from '../gate/gate-light.ts';
 import { wholeStarts, type StartRange } from '../gate/whole-starts.ts';
 import type { BandMotion } from './band-motion.ts';
 import type { FilmPosition, RecordingBench } from './film-position.ts';
+import { canTellStands, filmStands } from './film-stands.ts';
 import { filmTrack, type FilmTrack, type UntoldStretch } from './film-track.ts';
 import type { KeepTie } from './keep-ties.ts';
 import { samePictures } from './same-picture.ts';
@@ -43,6 +44,8 @@ export interface MeasuredKeepList {
   readonly wholeShare: number;
   /** Film frames that could be compared with the one before for film that stands. */
   readonly comparedFrames: number;
+  /** Stretches of half a second or more in which nothing changes: the film may have stood. */
+  readonly stands: readonly { readonly fromSeconds: number; readonly toSeconds: number }[];
 }
 
 /** A margin counts beyond so many spreads of the position. */
@@ -135,10 +138,16 @@ export function measuredKeepList(
     const seconds = motion.frameSeconds[cameraFrame] ?? 0;
     kept.push({ filmFrame, cameraFrame, seconds, margin, error, status, slot });
   }
+  const stands = filmStands(position, bench);
   const { same, compared } = samePictures(motion, position, track, kept, bench);
-  const frames = kept.map(({ slot: _, ...frame }, index) => ({
+  const frames = kept.map(({ slot, ...frame }, index) => ({
     ...frame,
-    isSamePicture: same[index] === 1,
+    isSamePicture:
+      same[index] === 1 ||
+      // The first of a stand is the picture that comes again.
+      stands.some(
+        ({ fromSlot, toSlot }) => (kept[index - 1]?.slot ?? -1) >= fromSlot && slot <= toSlot,
+      ),
   }));
   const whole = frames.filter(({ status }) => status === 'whole').length;
   return {
@@ -147,6 +156,10 @@ export function measuredKeepList(
     stretches: track.stretches,
     conflicts: track.conflicts,
     wholeShare: frames.length === 0 ? 0 : whole / frames.length,
-    comparedFrames: compared,
+    comparedFrames: canTellStands(position, bench) ? frames.length : compared,
+    stands: stands.map(({ fromSlot, toSlot }) => ({
+      fromSeconds: position.slots.firstSeconds + fromSlot / position.slots.cameraFps,
+      toSeconds: position.slots.firstSeconds + toSlot / position.slots.cameraFps,
+    })),
   };
 }

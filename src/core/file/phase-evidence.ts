@@ -20,6 +20,8 @@ export interface PhaseEvidence {
   readonly steps: Readonly<Record<Witness, Uint8Array>>;
   /** How much better the best phase explains each slot than a picture that never changes, nats. */
   readonly changeNats: Float32Array;
+  /** Bands that were heard at each slot: neither behind a blade nor darkened all of a sudden. */
+  readonly heardBands: Uint8Array;
 }
 
 /** Nats of one step. */
@@ -178,6 +180,7 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
     odd: new Uint8Array(slots * phases),
   };
   const changeNats = new Float32Array(slots);
+  const heardBands = new Uint8Array(slots);
   const known = new Map<number, PhaseModels>();
   const products = new Float64Array((LAGS * (LAGS + 1)) / 2);
   const raw = new Float64Array(phases);
@@ -190,12 +193,14 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
   };
   const shown: Shown = { frames: [], slots: [], pattern: 0 };
   for (let frame = 0; frame < slotOfFrame.length; frame += 1) {
+    const slot = slotOfFrame[frame] ?? 0;
     sums.even.fill(0);
     sums.odd.fill(0);
     still.fill(0);
     for (let band = 0; band < BANDS; band += isCoarse ? 2 : 1) {
       findShown(question, frame, band, shown);
       if (shown.frames.length <= FEWEST_DIFFERENCES) continue;
+      heardBands[slot] = (heardBands[slot] ?? 0) + 1;
       const models = known.get(shown.pattern) ?? phaseModels(step, shown.slots, phases, isCoarse);
       known.set(shown.pattern, models);
       fillProducts(gram, shown, band, products);
@@ -206,10 +211,9 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
     }
     for (let phase = 0; phase < phases; phase += 1)
       sums.all[phase] = (sums.even[phase] ?? 0) + (sums.odd[phase] ?? 0);
-    const slot = slotOfFrame[frame] ?? 0;
     const start = slot * phases;
     changeNats[slot] = largest(sums.all) - largest(still);
     for (const witness of WITNESSES) asSteps(sums[witness], steps[witness], start);
   }
-  return { phases, slots, steps, changeNats };
+  return { phases, slots, steps, changeNats, heardBands };
 }

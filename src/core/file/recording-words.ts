@@ -56,15 +56,15 @@ export const REFUSAL_WORDS: Readonly<Record<RefusalReason, SayAndDo>> = {
     toDo: 'Set the camera to a constant frame rate. For this file, use the command that lays it on an even grid, and read the result.',
   },
   'camera-too-slow': {
-    says: 'The camera takes hardly more frames than the film shows, too few to tell the film frames apart.',
-    toDo: 'Record at twice the film rate or more, 50 or 60 frames/s.',
+    says: 'The camera takes no more frames than the film shows, so film frames are missing from the recording.',
+    toDo: 'Record at a higher camera rate, best 50 or 60 frames/s, or run the film more slowly.',
   },
   'film-too-slow': {
     says: 'The film rate on your bench is below a tenth of the camera rate.',
     toDo: 'Check the film rate on your bench, or record at a lower camera rate.',
   },
   'exposure-too-short': {
-    says: 'The exposure is hardly longer than the time a blade keeps the gate dark. Rows stay dark, and their flicker hides the film’s move.',
+    says: 'The exposure on your bench is so short against the time a blade keeps the gate dark that camera frames, or film frames with them, stay dark.',
     toDo: 'Check exposure time and shutter on your bench. Record with a longer exposure, best one that matches the flashes.',
   },
   'nothing-told': {

@@ -17,6 +17,11 @@ const NOISE_SECONDS = 2;
 const FEWEST_PAIRS = 20;
 /** Two pictures that differ by less than this many times the noise may be one. */
 const NOISE_TIMES = 1.5;
+/** Share of the bands in which they must: film that runs moves something somewhere. */
+const LEAST_BANDS_SHARE = 0.9;
+/** Pairs of one band that tell its noise, and bands that must be known. */
+const FEWEST_PAIRS_OF_BAND = 4;
+const FEWEST_BANDS = 8;
 /** And by less than this share of what is usual between film frames there. */
 const USUAL_SHARE = 0.3;
 
@@ -42,6 +47,7 @@ function medianOf(values: readonly number[]): number {
 
 /** Noise of one band between two camera frames that hold the same film frame, with the slot. */
 interface NoisePair {
+  readonly band: number;
   readonly slot: number;
   readonly square: number;
 }
@@ -75,10 +81,23 @@ function noisePairs(
       if (film === undefined || film !== wholeIn((track.positions[at - 1] ?? NaN) + delay))
         continue;
       const square = motion.gram[(frame * BANDS + band) * LAGS] ?? 0;
-      if (square > 0) pairs.push({ slot, square });
+      if (square > 0) pairs.push({ band, slot, square });
     }
   }
   return pairs;
+}
+
+/** Whether nearly all bands differ by no more than their noise. */
+function isNoiseOnly(bands: readonly (number | undefined)[], pairs: readonly NoisePair[]): boolean {
+  let known = 0;
+  let quiet = 0;
+  for (const [band, square] of bands.entries()) {
+    const own = pairs.filter((pair) => pair.band === band);
+    if (square === undefined || own.length < FEWEST_PAIRS_OF_BAND) continue;
+    known += 1;
+    if (square < NOISE_TIMES * medianOf(own.map((pair) => pair.square))) quiet += 1;
+  }
+  return known >= FEWEST_BANDS && quiet >= LEAST_BANDS_SHARE * known;
 }
 
 /**
@@ -86,8 +105,9 @@ function noisePairs(
  * the gate (a torn hole, a lost loop). A still on the film is no such case, its grain changes.
  *
  * Model: the noise is the middle mean square between camera frames of one film frame, within two
- * seconds; two kept frames may be one picture where the bands differ, in the middle, by less than 1.5 times
- * the noise and by less than 0.3 of what neighbouring film frames do there.
+ * seconds, band by band; two kept frames may be one picture where nine bands in ten differ by less than
+ * 1.5 times their noise, and the middle one by less than 0.3 of what neighbouring film frames do there.
+ * Longer stands are found otherwise.
  *
  * @param motion    what was kept of the pictures
  * @param position  measured film position
@@ -105,13 +125,14 @@ export function samePictures(
 ): { readonly same: Uint8Array; readonly compared: number } {
   const pairs = noisePairs(motion, position, track, bench);
   const reach = NOISE_SECONDS * position.slots.cameraFps;
-  const squares = kept.map((frame, index) => {
+  const differences = kept.map((frame, index) => {
     const before = kept[index - 1];
     if (before === undefined || frame.status === 'bridged') return undefined;
     const bands = Array.from({ length: BANDS }, (_, band) =>
       bandDifference(motion.gram, band, before.cameraFrame, frame.cameraFrame),
-    ).filter((square) => square !== undefined);
-    return bands.length === 0 ? undefined : medianOf(bands);
+    );
+    const squares = bands.filter((square) => square !== undefined);
+    return squares.length === 0 ? undefined : { bands, square: medianOf(squares) };
   });
   const same = new Uint8Array(kept.length);
   let compared = 0;
@@ -120,14 +141,15 @@ export function samePictures(
   for (const [index, { slot }] of kept.entries()) {
     while (from < pairs.length && (pairs[from]?.slot ?? 0) < slot - reach) from += 1;
     while (to < pairs.length && (pairs[to]?.slot ?? 0) <= slot + reach) to += 1;
-    const square = squares[index];
-    if (square === undefined || to - from < FEWEST_PAIRS) continue;
+    const difference = differences[index];
+    if (difference === undefined || to - from < FEWEST_PAIRS) continue;
     compared += 1;
-    const noise = medianOf(pairs.slice(from, to).map((pair) => pair.square));
-    const near = squares
+    const near = differences
       .slice(Math.max(0, index - 8), index + 9)
-      .filter((each) => each !== undefined);
-    if (square < NOISE_TIMES * noise && square < USUAL_SHARE * medianOf(near)) same[index] = 1;
+      .filter((each) => each !== undefined)
+      .map(({ square }) => square);
+    if (difference.square >= USUAL_SHARE * medianOf(near)) continue;
+    if (isNoiseOnly(difference.bands, pairs.slice(from, to))) same[index] = 1;
   }
   return { same, compared };
 }

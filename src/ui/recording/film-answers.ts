@@ -71,7 +71,7 @@ export function filmAnswers(reading: FilmReading, settings: FilmSettings): reado
     {
       label: 'Film frames',
       text: formatNumber(frames.length, 12),
-      note: `Numbered from 0, the first that the pictures tell. At the native rate they last ${formatDuration(seconds)}.`,
+      note: `Numbered from 0, the first of the recording. At the native rate they last ${formatDuration(seconds)}.`,
     },
     {
       label: 'Surely whole',
@@ -95,22 +95,10 @@ export function filmAnswers(reading: FilmReading, settings: FilmSettings): reado
 }
 
 const PLACES = {
-  before: 'before the first film frame of the list',
-  between: 'within the list',
-  after: 'after the last film frame of the list',
+  before: 'at the beginning',
+  between: 'within the film',
+  after: 'at the end',
 } as const;
-
-/** How many film frames were put into a stretch, and how many more or fewer there may be. */
-function countWords(
-  filmFrames: number,
-  plusMinusFrames: number | undefined,
-  isCountSure: boolean,
-): string {
-  const count = formatNumber(Math.round(filmFrames), 6);
-  if (isCountSure) return `${count}, sure`;
-  const around = Math.max(1, Math.ceil(plusMinusFrames ?? 1));
-  return `${count} ± ${around}, not sure`;
-}
 
 /** Stretches that do not tell the film position, from when to when, why, and what to do. */
 export function stretchTable({ list, firstSeconds }: FilmReading): ResultTable {
@@ -118,22 +106,22 @@ export function stretchTable({ list, firstSeconds }: FilmReading): ResultTable {
     `${formatNumber(Math.max(0, seconds - firstSeconds), 4)} s`;
   return {
     caption: 'Where the pictures do not tell the film position',
-    columns: ['From', 'To', 'Place', 'Film frames', 'Why', 'What to do'],
-    rows: list.stretches.map((stretch) => {
-      const { fromSeconds, toSeconds, place, reason } = stretch;
-      const { filmFrames, plusMinusFrames, isCountSure } = stretch;
-      const inList = isCountSure ? ('care' as const) : ('stop' as const);
-      const cells = [
+    columns: ['From', 'To', 'Place', 'Count', 'Why', 'What to do'],
+    rows: list.stretches.map(({ fromSeconds, toSeconds, place, isCountSure, reason, ...count }) => ({
+      level:
+        place !== 'between'
+          ? ('note' as const)
+          : isCountSure
+            ? ('care' as const)
+            : ('stop' as const),
+      cells: [
         time(fromSeconds),
         time(toSeconds),
         PLACES[place],
-        place === 'between'
-          ? countWords(filmFrames, plusMinusFrames, isCountSure)
-          : 'not in the list',
+        `${filmFrames(count.filmFrames)}${isCountSure ? ', sure' : ` ± ${count.plusMinusFrames}`}`,
         UNTOLD_WORDS[reason].says,
-        place === 'between' && isCountSure ? 'Nothing: it is bridged.' : UNTOLD_WORDS[reason].toDo,
-      ];
-      return { level: place === 'between' ? inList : ('note' as const), cells };
-    }),
+        isCountSure ? 'Nothing: it is bridged.' : UNTOLD_WORDS[reason].toDo,
+      ],
+    })),
   };
 }

@@ -1,0 +1,68 @@
+import { longestDarkFraction } from '../gate/shutter.ts';
+import { LAGS } from './band-motion.ts';
+import type { FilmPosition, RecordingBench } from './film-position.ts';
+
+/** A stretch in which the picture does not change at all, not even its grain. */
+export interface FilmStand {
+  readonly fromSlot: number;
+  readonly toSlot: number;
+}
+
+/** A stand is looked for from this length on, s; a claw that misses once or twice is shorter. */
+const SHORTEST_SECONDS = 0.5;
+/** Change below this means none, nats a camera frame. */
+const MOST_CHANGE = 6;
+/** And with an exposure hardly longer than the dark of a blade, for then few rows tell of a change. */
+const MOST_CHANGE_IF_SHORT = 4;
+/** Windows that reach out of a stand see the film move. */
+const WINDOW = LAGS + 1;
+/** With hardly more camera frames than film frames every camera frame shows another picture. */
+const MOST_PACE = 0.85;
+/** Exposures in dark times of the widest blade: short from the first on, too short below the second. */
+const SHORT_EXPOSURE = 1.05;
+const LEAST_EXPOSURE = 0.6;
+
+/** Whether this bench lets film that stands be told from film that runs. */
+export function canTellStands(position: FilmPosition, bench: RecordingBench): boolean {
+  const { filmFps, slots } = position;
+  return filmFps <= MOST_PACE * slots.cameraFps && darkTimes(position, bench) >= LEAST_EXPOSURE;
+}
+
+/** Exposure in dark times of the widest blade. */
+function darkTimes({ filmFps }: FilmPosition, bench: RecordingBench): number {
+  return (bench.exposureSeconds * filmFps) / longestDarkFraction(bench.shutter);
+}
+
+/**
+ * Stretches of half a second or more in which nothing changes: film that stands in the gate (a lost loop,
+ * a torn hole, a stopped gate), and film without any picture. A still on the film is no such stretch,
+ * its grain changes.
+ *
+ * Model: film that goes on must explain the pictures better than one that never changes, by 6 nats a
+ * camera frame, 4 where the exposure is short; a stand is a row of camera frames that all stay below, as long as half a second less
+ * the window of seven frames in which they are seen.
+ *
+ * @param position  measured film position
+ * @param bench     projector and camera
+ * @returns the stretches; none where the bench does not let them be told
+ */
+export function filmStands(position: FilmPosition, bench: RecordingBench): readonly FilmStand[] {
+  if (!canTellStands(position, bench)) return [];
+  const { slotChangeNats, slots } = position;
+  const shortest = Math.max(4, Math.round(SHORTEST_SECONDS * slots.cameraFps) - WINDOW);
+  const most = darkTimes(position, bench) < SHORT_EXPOSURE ? MOST_CHANGE_IF_SHORT : MOST_CHANGE;
+  const stands: FilmStand[] = [];
+  let row = 0;
+  for (let slot = 0; slot <= slotChangeNats.length; slot += 1) {
+    if ((slotChangeNats[slot] ?? Infinity) < most) {
+      row += 1;
+      continue;
+    }
+    if (row >= shortest) {
+      const reach = Math.floor(WINDOW / 2);
+      stands.push({ fromSlot: Math.max(0, slot - row - reach), toSlot: slot - 1 + reach });
+    }
+    row = 0;
+  }
+  return stands;
+}
