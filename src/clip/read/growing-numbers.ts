@@ -1,12 +1,16 @@
 /** Numbers in single or double precision. */
 type Numbers = Float64Array<ArrayBuffer> | Float32Array<ArrayBuffer>;
 
-/** How a list of numbers is kept. */
-interface Precision<List extends Numbers> {
-  new (length: number): List;
-  new (buffer: ArrayBuffer): List;
-  readonly BYTES_PER_ELEMENT: number;
-}
+/** How a list of numbers is kept: a list of so many zeros, or one that a buffer holds. */
+type Precision<List extends Numbers> = (room: number | ArrayBuffer) => List;
+
+/** Fifteen digits. */
+export const DOUBLE: Precision<Float64Array<ArrayBuffer>> = (room) =>
+  typeof room === 'number' ? new Float64Array(room) : new Float64Array(room);
+
+/** Seven digits, in half of the room. */
+export const SINGLE: Precision<Float32Array<ArrayBuffer>> = (room) =>
+  typeof room === 'number' ? new Float32Array(room) : new Float32Array(room);
 
 /**
  * Numbers that grow frame by frame. The room is laid out for the expected length, so that a long
@@ -18,18 +22,17 @@ export class GrowingNumbers<List extends Numbers> {
   #numbers: List;
   #frames = 0;
 
-  /** @param precision  `Float64Array`, or `Float32Array` where an hour would take too much room */
   constructor(precision: Precision<List>, expectedFrames: number, perFrame = 1) {
     this.#precision = precision;
     this.#perFrame = perFrame;
-    this.#numbers = new precision((Math.max(0, expectedFrames) + 64) * perFrame);
+    this.#numbers = precision((Math.max(0, expectedFrames) + 64) * perFrame);
   }
 
   add(numbers: ArrayLike<number>): void {
     const at = this.#frames * this.#perFrame;
     if (at + this.#perFrame > this.#numbers.length) {
       const length = Math.ceil(this.#numbers.length * 1.25) + this.#perFrame;
-      const larger = new this.#precision(length);
+      const larger = this.#precision(length);
       larger.set(this.#numbers);
       this.#numbers = larger;
     }
@@ -39,11 +42,11 @@ export class GrowingNumbers<List extends Numbers> {
 
   /** The numbers of all frames, in a buffer of their own that may be handed to another thread. */
   taken(): List {
-    const { buffer } = this.#numbers;
-    const bytes = this.#frames * this.#perFrame * this.#precision.BYTES_PER_ELEMENT;
-    this.#numbers = new this.#precision(0);
+    const { buffer, BYTES_PER_ELEMENT } = this.#numbers;
+    const bytes = this.#frames * this.#perFrame * BYTES_PER_ELEMENT;
+    this.#numbers = this.#precision(0);
     // Shortened in place where the browser can: no second copy of a long recording.
-    return new this.#precision(
+    return this.#precision(
       typeof buffer.transfer === 'function' ? buffer.transfer(bytes) : buffer.slice(0, bytes),
     );
   }
