@@ -177,7 +177,10 @@ describe.each([...worksheets.values()])('worksheet $id', (worksheet: Worksheet) 
 
     it.each(hostileTexts)('answers or refuses “%s” cleanly', (text) => {
       const evaluation = evaluate(worksheet, { ...defaults, [key]: text });
-      expect(faultsOf(specs, evaluation)).toEqual([]);
+      // A name is given back as it was typed, “NaN” too; any other broken value is a fault.
+      const isEcho = (fault: string): boolean =>
+        spec.kind === 'text' && fault.endsWith(`says “${text.trim().replace(/^-/u, '')}”`);
+      expect(faultsOf(specs, evaluation).filter((fault) => !isEcho(fault))).toEqual([]);
       if (evaluation.outcome !== undefined) return;
       const reason = evaluation.messages[key];
       if (reason === undefined) {

@@ -7,12 +7,9 @@ export const TROUBLE = {
   noTools: 'The programs ffmpeg and ffprobe are needed; one of them does not run here.',
   noSuchWork: 'The first word after the name of the script is try or all, not:',
   noRecording: 'There is no such recording here:',
-  noList:
-    'The measured keep list is not here. Take this file from the page that read the recording, into this folder:',
-  otherCount:
-    'The measured keep list names another number of film frames than the numbers of this reel say. Wanted, and there:',
-  otherMaking:
-    'The measured keep list was written for another native rate, way round or range than the numbers of this reel say. Its file:',
+  noList: 'The measured keep list is not here:',
+  otherCount: 'The measured keep list has another number of film frames. Wanted, and there:',
+  otherMaking: 'The measured keep list was written for another native rate, way round or range:',
   noSound: 'There is no such sound file here:',
   inTheWay: 'This file is here already, and nothing may be written over it:',
   clearFirst: 'Move the results of the earlier run into another folder, then start again.',

@@ -21,7 +21,7 @@ export const inputs = {
     mayBeEmpty: true,
     default: '',
     accepted: 'Reel 7, Regatta 1962',
-    help: 'Stands at the head of the script and in its log. Empty: its number of film frames.',
+    help: 'For the log. Empty: its number of film frames.',
   },
   recordingName: {
     kind: 'text',
@@ -29,7 +29,7 @@ export const inputs = {
     longest: LONGEST_NAME,
     default: FILE_NAMES.recording,
     accepted: 'recording.mov',
-    help: 'With its ending, as it is called in the folder of the reel. Spaces, quotation marks and umlauts do no harm.',
+    help: 'With its ending, as it is called in the folder.',
   },
   keepBy: {
     kind: 'choice',
@@ -39,7 +39,7 @@ export const inputs = {
       list: `by a measured list, in ${FILE_NAMES.keepFilter}`,
     },
     default: 'ties',
-    help: `The measured list is read from the pictures, in Whole frames; take its ${FILE_NAMES.keepFilter} into the folder of the reel. Then ties, margin of error and shutter do not count here. The number of film frames does: the script stops where the list names another.`,
+    help: 'The measured list comes from the recording, in Whole frames. With it ties and shutter do not count here; the number of film frames does.',
   },
   ...keepInputs,
   copyShows: {
