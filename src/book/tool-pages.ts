@@ -94,6 +94,24 @@ export const TOOL_PAGES = {
     inContents: 'The same reel in plain words, for its owner.',
     words: ['offer', 'estimate', 'quote', 'leaflet', 'print'],
   },
+  yourFilm: {
+    href: '/your-film/',
+    name: 'Your film in plain words',
+    description:
+      'For the owner of a film: what you get, what it costs and whether the film can be harmed, in everyday words; details unfold when you want them.',
+    inContents: 'For the owner of a film: three questions answered in everyday words.',
+    words: [
+      'customer',
+      'client',
+      'what do I get',
+      'how much',
+      'price',
+      'is it safe',
+      'damage',
+      'family film',
+      'frequently asked questions',
+    ],
+  },
   cases: {
     href: '/cases/',
     name: 'Practice by cases',

@@ -1,23 +1,47 @@
+import { posix } from 'node:path';
+
 /** A module that only one script needs stays with it. */
 const SHARED_BY = 2;
 
 /** What every form is made with; practice, cards and search have folders of their own. */
 const FORM =
-  /\/node_modules\/fraction\.js\/|\/src\/(?:quantity|worksheets\/machine(?!\/bench-table))\/|\/src\/ui\/(?:bench\/|[^/]+$)/u;
+  /\/node_modules\/fraction\.js\/|\/src\/(?:quantity|worksheets\/machine(?!\/bench-))\/|\/src\/ui\/[^/]+$/u;
 
 const inRoom = (room) => new RegExp(`/src/(?:core|worksheets)/${room}/`, 'u');
 
 /** What two or three sheets of one chapter share, and no other page of their room should load. */
 const CORNERS = [
   { name: 'winding', test: /\/src\/core\/reel\/reel-length\.ts/u },
-  { name: 'copy', test: /\/src\/(?:core|worksheets)\/file\/(?:colour|viewing)-/u },
-  // The box judges its reels as the triage does.
+  // The box judges its reels as the triage does, so the sheet itself is a shared script.
   {
-    name: 'triage',
-    test: /\/src\/(?:core\/reel\/(?:condition-triage|triage-|reel-findings|nitrate-)|worksheets\/reel\/condition-triage\/(?!worksheet))/u,
+    name: 'condition-triage',
+    test: /\/src\/(?:core\/reel\/(?:condition-triage|triage-|reel-findings|nitrate-)|worksheets\/reel\/condition-triage\/)/u,
   },
-  // Labels and help of the whole bench: for the pages of bench and box alone.
-  { name: 'own-bench', test: /\/src\/worksheets\/(?:machine\/bench-table|bench\/)/u },
+  // Labels and help of the whole bench, and what is said of keeping: for the pages of bench and box alone.
+  {
+    name: 'own-bench',
+    test: /\/src\/(?:worksheets\/(?:machine\/bench-table|bench\/bench-inputs)|ui\/kept\/)/u,
+  },
+  { name: 'stops', test: /\/src\/core\/gate\/(?:density|light-stops)\.ts/u },
+  { name: 'lamp', test: /\/src\/(?:core|worksheets)\/gate\/lamp-[^/]+\.ts/u },
+  {
+    name: 'setting',
+    test: /\/src\/(?:core|worksheets)\/gate\/(?:setting-|complete-setting|equal-blade-|rate-words)/u,
+  },
+  {
+    name: 'camera-frames',
+    test: /\/src\/(?:core|worksheets)\/gate\/(?:purity|rolling-light|whole-starts|camera-frame-kinds)\.ts/u,
+  },
+  {
+    name: 'crop',
+    test: /\/src\/(?:core\/gate\/picture-crop|core\/file\/viewing-commands|worksheets\/file\/picture-crop\/inputs)\.ts/u,
+  },
+  { name: 'colour', test: /\/src\/(?:core|worksheets)\/file\/colour-/u },
+  { name: 'sizes', test: /\/src\/core\/file\/(?:frame-bytes|file-size)\.ts/u },
+  {
+    name: 'sound',
+    test: /\/src\/(?:core|worksheets)\/file\/(?:sound-|speed-change\.|labelled-sound-)(?!.*worksheet\.ts)/u,
+  },
   { name: 'keep', test: /\/src\/(?:core|worksheets)\/file\/keep-/u },
 ];
 
@@ -31,12 +55,18 @@ const SCRIPTS = [
   { name: 'page', test: /\/src\/ui\/islands\//u },
   { name: 'preact', test: /node_modules[\\/]preact[\\/]/u },
   { name: 'form', test: FORM, minShareCount: SHARED_BY },
+  // What the reader said of their bench: for those who keep one, and for its own pages.
+  {
+    name: 'bench',
+    test: /\/src\/(?:ui\/bench|worksheets\/machine\/bench-(?!table|input))/u,
+    minShareCount: SHARED_BY,
+  },
   // The dimensions of the films, which sheets of every part of the job ask for.
   { name: 'gauges', test: /\/src\/core\/reel\/gauges/u, minShareCount: SHARED_BY },
-  // The camera's lens, which sheets of gate and file ask for.
+  // The camera's lens and the picture before it, which sheets of gate and file ask for.
   {
     name: 'lens',
-    test: /\/src\/(?:worksheets\/gate\/lens-inputs|core\/gate\/lens)\.ts/u,
+    test: /\/src\/(?:worksheets\/gate\/(?:lens-inputs|gate-picture-width|picture-height)|core\/gate\/lens)\.ts/u,
     minShareCount: SHARED_BY,
   },
   ...['reel', 'file', 'gate', 'customer'].map((room) => ({
@@ -56,8 +86,21 @@ const PLAIN_LOAD = 'export const __vitePreload = (load) => load();';
 
 /** Name of a script: a worksheet is called after its folder, because all their files have one name. */
 function scriptName({ name, facadeModuleId }) {
-  const own = /\/([a-z-]+)\/worksheet\.ts$/u.exec(facadeModuleId ?? '')?.[1] ?? name;
+  const path = facadeModuleId ?? '';
+  const sheet = /\/([a-z-]+)\/worksheet\.ts$/u.exec(path)?.[1];
+  // Some pictures are called like the sheet that shows them.
+  const own = sheet ?? (path.includes('/src/pictures/') ? `${name}-picture` : name);
   return `assets/${own.replace(/[^\w-]/gu, '-')}.[hash].js`;
+}
+
+/**
+ * Scripts that a script needs without naming them itself. A browser learns of them one step after
+ * another, and on a slow line every step costs a second; named at the head, they come all at once.
+ */
+function unnamedImports({ imports }, chunks) {
+  const reached = new Set(imports);
+  for (const fileName of reached) for (const next of chunks[fileName].imports) reached.add(next);
+  return [...reached].filter((fileName) => !imports.includes(fileName));
 }
 
 /**
@@ -78,8 +121,20 @@ export function fewerChunks() {
       const isForReaders = this.environment.name === 'client' && this.environment.mode === 'build';
       return id === PRELOAD_HELPER && isForReaders ? PLAIN_LOAD : undefined;
     },
+    renderChunk(code, chunk, _options, { chunks }) {
+      if (this.environment.name !== 'client' || !chunk.isDynamicEntry) return undefined;
+      const heads = unnamedImports(chunk, chunks).map(
+        (path) => `import"./${posix.basename(path)}";`,
+      );
+      return heads.length === 0 ? undefined : { code: heads.join('') + code, map: null };
+    },
     generateBundle(_options, bundle) {
       if (this.environment.name !== 'client') return;
+      const paths = Object.values(bundle).flatMap(({ moduleIds = [] }) => moduleIds);
+      const empty = CORNERS.filter(({ test }) => !paths.some((path) => test.test(path)));
+      if (empty.length > 0) {
+        throw new Error(`no file is in ${empty.map(({ name }) => name).join(', ')}: mend CORNERS`);
+      }
       for (const script of Object.values(bundle)) {
         const styles = script.viteMetadata?.importedCss.size ?? 0;
         if (script.isDynamicEntry === true && styles > 0) {

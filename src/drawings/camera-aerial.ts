@@ -1,8 +1,8 @@
 import { lineDrawing } from './kit/drawing.ts';
 import {
   cameraMark,
-  FILM_FROM_LENS,
   lensMark,
+  projectorLabels,
   projectorMark,
   seenMark,
 } from './kit/machine-parts.ts';
@@ -47,15 +47,7 @@ export const drawing = lineDrawing({
     seenMark(430, 350, { mirrored: true }),
   ],
   labels: [
-    { text: 'projector', x: 60, y: 60, anchor: 'middle', to: point(80, 116) },
-    {
-      text: 'film',
-      x: LENS + FILM_FROM_LENS,
-      y: 74,
-      anchor: 'middle',
-      to: point(LENS + FILM_FROM_LENS, 120),
-    },
-    { text: 'projection lens', x: 190, y: 274, anchor: 'middle', to: point(190, 186) },
+    ...projectorLabels(LENS),
     {
       text: 'field lens',
       note: 'the picture stands here',

@@ -1,5 +1,5 @@
 import { lineDrawing } from './kit/drawing.ts';
-import { cameraMark, FILM_FROM_LENS, projectorMark, seenMark } from './kit/machine-parts.ts';
+import { cameraMark, projectorLabels, projectorMark, seenMark } from './kit/machine-parts.ts';
 import { line, rect, shape } from './kit/marks.ts';
 import { point } from './kit/point.ts';
 
@@ -25,15 +25,7 @@ export const drawing = lineDrawing({
     seenMark(430, 350, { mirrored: true }),
   ],
   labels: [
-    { text: 'projector', x: 60, y: 60, anchor: 'middle', to: point(80, 116) },
-    {
-      text: 'film',
-      x: LENS + FILM_FROM_LENS,
-      y: 74,
-      anchor: 'middle',
-      to: point(LENS + FILM_FROM_LENS, 120),
-    },
-    { text: 'projection lens', x: 196, y: 274, anchor: 'middle', to: point(196, 186) },
+    ...projectorLabels(LENS),
     {
       text: 'translucent screen',
       note: 'its grain is filmed',

@@ -1,4 +1,4 @@
-import { evaluate, readInput, type Entries } from '../worksheets/machine/evaluate.ts';
+import { evaluate, parseEntry, type Entries } from '../worksheets/machine/evaluate.ts';
 import type { Outcome, Worksheet } from '../worksheets/machine/types.ts';
 
 /**
@@ -40,7 +40,7 @@ interface SumGround {
 function entryValue({ worksheet, entries }: SumGround, key: string): number | undefined {
   const spec = worksheet.inputs[key];
   if (spec === undefined) throw new Error(`a slip asks for the entry “${key}”, which is not there`);
-  const read = readInput(spec, entries[key] ?? spec.default);
+  const read = parseEntry(spec, entries[key] ?? spec.default);
   return read.ok && typeof read.value.value === 'number' ? read.value.value : undefined;
 }
 

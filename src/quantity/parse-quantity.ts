@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { clockSeconds } from './clock-time.ts';
 import { readLeadingNumber, splitSign, type NumberReading, type Parsed } from './parse-number.ts';
-import { readUnit } from './read-unit.ts';
+import { parseUnit } from './parse-unit.ts';
 import { plainTyping, quotable } from './typed-text.ts';
 import { convertUnit, DIMENSION_WORDS, UNITS, type Unit, type UnitName } from './units.ts';
 
@@ -97,7 +97,7 @@ function compoundSum(text: string, unit: UnitName): Fraction | undefined {
     if (!number.ok || only === undefined || another !== undefined) return undefined;
     const [, word = '', tail = ''] = /^(\D*)(.*)$/u.exec(number.value.rest) ?? [];
     const spelling = word.replace(/(?:,|\+|\band) ?$/u, '').trim();
-    const read = readUnit(spelling, dimension);
+    const read = parseUnit(spelling, dimension);
     const implied = larger === undefined || spelling !== '' ? undefined : NEXT_SMALLER[larger];
     const part = implied ?? (read.kind === 'unit' ? read.unit : undefined);
     if (part === undefined) return undefined;
@@ -159,7 +159,7 @@ export function parseQuantity(text: string, reading: QuantityReading): Parsed<Qu
   }
   const { readings, isFraction, rest } = number.value;
   const bareUnit = isFraction ? fractionUnit(reading) : (reading.entryUnit ?? unit);
-  const read = rest === '' ? { kind: 'unit' as const, unit: bareUnit } : readUnit(rest, dimension);
+  const read = rest === '' ? { kind: 'unit' as const, unit: bareUnit } : parseUnit(rest, dimension);
   if (read.kind === 'unit') {
     const candidates = readings.map(({ exact, written }) => ({
       ...inUnit(signed(exact), read.unit, unit),
@@ -168,7 +168,7 @@ export function parseQuantity(text: string, reading: QuantityReading): Parsed<Qu
     return chosen(quoted, candidates, reading);
   }
   if (dimension === 'time' && reading.angleFps !== undefined) {
-    const isAngle = readUnit(rest, 'angle').kind === 'unit';
+    const isAngle = parseUnit(rest, 'angle').kind === 'unit';
     if (isAngle && !(reading.angleFps > 0 && Number.isFinite(reading.angleFps))) {
       return { ok: false, reason: 'A shutter angle needs a valid camera rate first' };
     }
@@ -227,7 +227,7 @@ export function parseCount(text: string, reading: CountReading = {}): Parsed<num
     return { ok: false, reason };
   }
   if (rest !== '' && reading.unit !== undefined) {
-    const read = readUnit(rest, UNITS[reading.unit].dimension);
+    const read = parseUnit(rest, UNITS[reading.unit].dimension);
     if (read.kind === 'refused') return { ok: false, reason: read.reason };
   }
   const whole = readings.filter(({ exact }) => exact.d === 1n);

@@ -49,7 +49,7 @@ export interface Unit {
   readonly factor: number;
   /** Base value of this unit's zero; only temperature uses it. */
   readonly offset?: number;
-  /** Other ways to write the symbol. Capitals count first; see readUnit for when they do not. */
+  /** Other ways to write the symbol. Capitals count first; see parseUnit for when they do not. */
   readonly spellings: readonly string[];
 }
 

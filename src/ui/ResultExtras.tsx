@@ -1,13 +1,14 @@
-import { Fragment, type ComponentChildren } from 'preact';
+import type { ComponentChildren } from 'preact';
 import type { Outcome, ResultTable, VerdictLevel } from '../worksheets/machine/types.ts';
 import { CopyButton } from './CopyButton.tsx';
-import { offerDownload } from './offer-download.ts';
-import { ShownFile } from './ShownFile.tsx';
+import { TakenFile } from './TakenFile.tsx';
 import { UnbrokenUnits } from './UnbrokenUnits.tsx';
 import { LEVEL_SIGNS } from './verdict-signs.ts';
 
 /** Cells with more letters hold a sentence and get room for it. */
 const MOST_LETTERS = 40;
+/** From so many columns on a table with sentences is stacked on a phone. */
+const STACKED_COLUMNS = 4;
 
 /** Result tables, commands to copy and files to take away. */
 export function ResultExtras({ outcome }: { readonly outcome: Outcome }): ComponentChildren {
@@ -27,19 +28,7 @@ export function ResultExtras({ outcome }: { readonly outcome: Outcome }): Compon
         </div>
       ))}
       {outcome.files?.map((file) => (
-        <Fragment key={file.fileName}>
-          <p class="sheet-file">
-            <button
-              type="button"
-              onClick={() => {
-                offerDownload(file);
-              }}
-            >
-              Download {file.fileName}
-            </button>
-          </p>
-          {file.isShown === true && <ShownFile file={file} />}
-        </Fragment>
+        <TakenFile key={file.fileName} file={file} />
       ))}
     </>
   );
@@ -52,8 +41,17 @@ function levelClass(level: VerdictLevel | undefined): string {
 
 export function ResultTableView({ table }: { readonly table: ResultTable }): ComponentChildren {
   const hasLevels = table.rows.some((row) => row.level !== undefined);
+  // Beside a sentence the columns do not fit on a phone: there the cells stand under each other.
+  const isStacked =
+    table.columns.length >= STACKED_COLUMNS &&
+    table.rows.some(({ cells }) => cells.some((cell) => cell.length > MOST_LETTERS));
   return (
-    <div class="table-frame" tabIndex={0} role="region" aria-label={table.caption}>
+    <div
+      class={isStacked ? 'table-frame table-stacked' : 'table-frame'}
+      tabIndex={0}
+      role="region"
+      aria-label={table.caption}
+    >
       <table>
         <caption>{table.caption}</caption>
         <thead>
@@ -87,6 +85,7 @@ export function ResultTableView({ table }: { readonly table: ResultTable }): Com
               {row.cells.map((cell, column) => (
                 <td
                   key={table.columns[column]}
+                  data-column={isStacked ? table.columns[column] : undefined}
                   class={cell.length > MOST_LETTERS ? 'cell-words' : undefined}
                 >
                   <UnbrokenUnits text={cell} />

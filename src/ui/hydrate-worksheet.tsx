@@ -1,14 +1,17 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
 import type { Entries } from '../worksheets/machine/evaluate.ts';
 import type { Worksheet } from '../worksheets/machine/types.ts';
-import { benchOverlay } from './bench/bench-entries.ts';
-import { onOpening, pageBench, pageTable } from './bench/page-bench.ts';
+import type { SheetOpening } from './bench/sheet-opening.ts';
 import { keptSheet, replaceEntry, withSheet, type SheetState } from './islands/history-entry.ts';
+import { isOpeningKept, onOpening } from './islands/kept-opening.ts';
 import { typedTexts } from './islands/typed-fields.ts';
 import { loadPicture } from './islands/load-picture.ts';
 import { addressFault, entriesFromQuery } from './permalink.ts';
 import { showAddressFault } from './islands/show-address-fault.ts';
 import { WorksheetView, type PictureComponent, type TakeBackComponent } from './WorksheetView.tsx';
+
+/** What every sheet opens with on a device that keeps no bench. */
+const NO_BENCH: SheetOpening = { bench: undefined, units: 'metric', hasTableReel: false };
 
 /**
  * Turns the static form inside a `<worksheet-form data-id data-instance data-entries data-pictures>`
@@ -30,7 +33,17 @@ export async function hydrateWorksheet(
     const picture = await loadPicture(name);
     if (picture !== undefined) pictures.set(name, picture);
   };
-  await Promise.all(names.split(' ').map(addPicture));
+  // The bench's own code is for readers who keep one; others may begin while this page is open.
+  let readOpening: (() => SheetOpening) | undefined;
+  const addBench = async (): Promise<void> => {
+    if (readOpening !== undefined) return;
+    const { sheetOpening } = await import('./bench/sheet-opening.ts');
+    readOpening = () => sheetOpening(worksheet, entries);
+  };
+  await Promise.all([
+    ...names.split(' ').map(addPicture),
+    ...(isOpeningKept() ? [addBench()] : []),
+  ]);
 
   const kept = keptSheet(history.state, instance);
   // Read last, so that nothing is lost that was typed while the code was on its way.
@@ -40,38 +53,43 @@ export async function hydrateWorksheet(
   };
   if (Object.keys(before.changed).length > 0) keep(before);
   let takeBack: TakeBackComponent | undefined;
-  const view = (): ComponentChildren => (
+  const view = ({ bench, units, hasTableReel }: SheetOpening): ComponentChildren => (
     <WorksheetView
       worksheet={worksheet}
       instance={instance}
       entries={entries}
       linked={linked}
       before={before}
-      bench={benchOverlay(worksheet, entries, pageBench.read().state, pageTable())}
-      units={pageBench.read().state.units}
+      bench={bench}
+      units={units}
       pictures={pictures}
       path={location.pathname}
-      takeBack={pageTable() === undefined ? undefined : takeBack}
+      takeBack={hasTableReel ? takeBack : undefined}
       onChange={keep}
       onMissingPicture={(name) => {
         void addPicture(name).then(draw);
       }}
     />
   );
+  const opening = (): SheetOpening => readOpening?.() ?? NO_BENCH;
   const draw = (): void => {
-    render(view(), element);
+    render(view(opening()), element);
   };
   /** Fetched only where a reel of the box lies on the table. */
   const addTakeBack = async (): Promise<void> => {
-    if (pageTable() === undefined || takeBack !== undefined) return;
+    if (!opening().hasTableReel || takeBack !== undefined) return;
     const module = await import('./box/TakeBack.tsx').catch(() => undefined);
     takeBack = module?.TakeBack;
     draw();
   };
-  hydrate(view(), element);
+  hydrate(view(opening()), element);
   onOpening(() => {
-    void addTakeBack();
-    draw();
+    void addBench()
+      .catch(() => undefined)
+      .then(() => {
+        void addTakeBack();
+        draw();
+      });
   });
   void addTakeBack();
   if (linked !== undefined) {

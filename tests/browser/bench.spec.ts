@@ -228,7 +228,7 @@ test('files that are no bench are refused with a reason, and change nothing', as
   const before = await stored(page);
   const refusals: readonly (readonly [string, string, RegExp])[] = [
     ['notes.txt', 'film rate 18', /not a JSON file/u],
-    ['later.json', '{"version":3,"benches":[]}', /later edition/u],
+    ['later.json', '{"version":4,"benches":[]}', /later edition/u],
     ['big.json', `{"version":1,"x":"${'a'.repeat(1_000_001)}"}`, /larger than 1 MB/u],
     ['sly.json', '{"version":1,"__proto__":{"x":1},"benches":[]}', /“__proto__”/u],
     ['sly-too.json', '{"version":1,"benches":[{"constructor":{}}]}', /“constructor”/u],

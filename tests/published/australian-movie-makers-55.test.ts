@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { beatHz } from '../../src/core/gate/beat.ts';
-import { matchingExposures } from '../../src/core/gate/exposure.ts';
+import { fitsCameraFrame, matchingExposureSeconds } from '../../src/core/gate/exposure.ts';
 import { flashRateHz } from '../../src/core/gate/flash-rate.ts';
 import { findMatches } from '../../src/core/gate/match-finder.ts';
 import { repeatPattern } from '../../src/core/file/repeat-pattern.ts';
@@ -15,7 +15,9 @@ describe('Australian film, page 55', () => {
     const flashRate = flashRateHz(SIXTEEN_TWO_THIRDS.valueOf(), 3);
     expect(flashRate).toBeCloseTo(50, 12);
     expect(beatHz(flashRate, 25)).toBe(0);
-    expect(matchingExposures(SIXTEEN_TWO_THIRDS.valueOf(), 3, 25)).toHaveLength(2);
+    const twoFlashes = matchingExposureSeconds(SIXTEEN_TWO_THIRDS.valueOf(), 3, 2);
+    expect(twoFlashes).toBeCloseTo(1 / 25, 12);
+    expect(fitsCameraFrame(twoFlashes, 25)).toBe(true);
   });
 
   test('where nothing beats at 25 with three blades, 16 2/3 is among the film rates it can mean', () => {

@@ -64,7 +64,7 @@ describe('the order of the book', () => {
     const ways = pageAt('/')
       .root.querySelectorAll('.way-main')
       .map((link) => link.getAttribute('href'));
-    expect(ways).toEqual([addresses[0], '/search/', '/customer/options/']);
+    expect(ways).toEqual([addresses[0], '/search/', '/your-film/']);
   });
 
   it('would be caught with an outline that lacks a section', () => {

@@ -5,8 +5,15 @@ import { describe, expect, it } from 'vitest';
 import { worksheets } from '../../src/worksheets/registry.ts';
 import { projectFolder } from '../walls/source-files.ts';
 import { readPages, readSiteFile, samplePage } from './built-site.ts';
-import { chunkName, scriptClosure, sentBytes, weighPage, type PageWeight } from './page-weight.ts';
-import { wantedByAllForms, wantedChunks } from './wanted-chunks.ts';
+import {
+  chunkName,
+  scriptClosure,
+  sentBytes,
+  stepsAfterTouch,
+  weighPage,
+  type PageWeight,
+} from './page-weight.ts';
+import { wantedByAllForms, wantedChunks, withKept, type Wanted } from './wanted-chunks.ts';
 
 const { budgets } = z
   .object({
@@ -23,6 +30,8 @@ const { budgets } = z
       scriptBytesInUse: z.number(),
       /** Scripts of a page with every worksheet in use. */
       scriptBytesAllInUse: z.number(),
+      /** The same for a reader who keeps a bench and has a reel of the box on the table. */
+      scriptBytesWithBench: z.number(),
       /** Scripts of a page about a whole job, a gathered sheet or the box: all of them run at once. */
       scriptBytesGathered: z.number(),
     }),
@@ -83,8 +92,26 @@ describe('the byte budgets', () => {
     expect(excess(heaviest!, inUse)).toEqual([]);
     const all = wantedByAllForms(page, worksheets);
     if (all === undefined) return;
+    const kept = weighPage(page, readSiteFile, withKept(all));
+    expect(kept.scripts).toBeGreaterThan(heaviest!.scripts);
+    expect(excess(kept, { ...inUse, scripts: budgets.scriptBytesWithBench })).toEqual([]);
     const allInUse = { ...inUse, scripts: budgets.scriptBytesAllInUse };
     expect(excess(weighPage(page, readSiteFile, all), allInUse)).toEqual([]);
+  });
+
+  it('hold for round trips as well: a touched form has all its files after two', () => {
+    let forms = 0;
+    for (const page of readPages()) {
+      if (page.root.querySelector('worksheet-form') === null) continue;
+      for (const wanted of wantedChunks(page, worksheets)) {
+        expect(stepsAfterTouch(page, readSiteFile, wanted), page.address).toBe(2);
+        const keepsBench: Wanted = (name, importer) =>
+          name === 'sheet-opening' || wanted(name, importer);
+        expect(stepsAfterTouch(page, readSiteFile, keepsBench), page.address).toBe(2);
+        forms += 1;
+      }
+    }
+    expect(forms).toBeGreaterThan(40);
   });
 
   const files: Readonly<Record<string, string>> = {
@@ -116,6 +143,26 @@ describe('the byte budgets', () => {
     );
     expect(weight.scripts).toBe(one! + two! + three!);
     expect(weight.firstLoad).toBe(bytes('sample/index.html') + bytes('a.css') + 3000 + one! + two!);
+  });
+
+  it('count files that are named one after the other as one step each', () => {
+    const chain: Readonly<Record<string, string>> = {
+      'assets/page.AAAAAAAA.js': 'const a=()=>import("./sheet.BBBBBBBB.js");',
+      'assets/sheet.BBBBBBBB.js': 'import"./room.CCCCCCCC.js";',
+      'assets/room.CCCCCCCC.js': 'import"./form.DDDDDDDD.js";',
+      'assets/form.DDDDDDDD.js': 'export const x=1;',
+    };
+    const script = '<script type="module" src="/assets/page.AAAAAAAA.js"></script>';
+    const page = samplePage(script, 'sample/index.html', '');
+    const steps = (texts: Readonly<Record<string, string>>): number =>
+      stepsAfterTouch(
+        page,
+        (path) => Buffer.from(texts[path] ?? ''),
+        () => true,
+      );
+    expect(steps(chain)).toBe(3);
+    const named = `import"./form.DDDDDDDD.js";${chain['assets/sheet.BBBBBBBB.js']!}`;
+    expect(steps({ ...chain, 'assets/sheet.BBBBBBBB.js': named })).toBe(2);
   });
 
   it('follow a dynamic import only where the page wants it', () => {

@@ -86,6 +86,35 @@ function urlsInStyles(path: string, css: string): readonly string[] {
 }
 
 /**
+ * How often a form has to ask for files, one after the other, before it can answer a touch: what is
+ * asked for at once counts as one step, and what those files name as the next.
+ */
+export function stepsAfterTouch(
+  page: BuiltPage,
+  files: SiteFiles,
+  wanted: (name: string, importer: string) => boolean,
+): number {
+  const loaded = new Set(scriptClosure(localPaths(page, 'script[src]', 'src'), files, () => false));
+  const nextOf = (paths: Iterable<string>): readonly string[] =>
+    [...paths].flatMap((path) =>
+      importsOf(path, files)
+        .filter(
+          ({ kind, to }) =>
+            to.endsWith('.js') &&
+            !loaded.has(to) &&
+            (kind === 'value' || (kind === 'dynamic' && wanted(chunkName(to), chunkName(path)))),
+        )
+        .map(({ to }) => to),
+    );
+  let steps = 0;
+  for (let asked = nextOf(loaded); asked.length > 0; asked = nextOf(asked)) {
+    for (const path of asked) loaded.add(path);
+    steps += 1;
+  }
+  return steps;
+}
+
+/**
  * Weight of a page. Fonts count when the page preloads them or its style sheets name them, pictures
  * unless they load lazily, scripts with all that they import statically.
  */

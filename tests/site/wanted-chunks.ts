@@ -13,7 +13,15 @@ const worksheetFolders = readFiles('src/worksheets', ['.ts']).flatMap(({ path })
 );
 
 /** Chunks that the script of a live worksheet picks from, one per worksheet and per picture. */
-const choices = new Set([...worksheetFolders, ...namesIn('src/pictures', '.tsx')]);
+const choices = new Set([
+  ...worksheetFolders,
+  ...namesIn('src/pictures', '.tsx').flatMap((name) => pictureChunks(name)),
+]);
+
+/** Names that a picture's chunk can have: a picture that other code draws too keeps its own. */
+function pictureChunks(name: string): readonly string[] {
+  return [`${name}-picture`, ...(worksheetFolders.includes(name) ? [] : [name])];
+}
 
 /**
  * Weighed apart: the scene's viewer and the reading of a recording, which the reader asks for, and the watch
@@ -38,6 +46,12 @@ const PARTS: Readonly<Record<string, string>> = {
   'start-cards': '[data-cards-tools]',
   // Cards are filled anew only where a bench is kept, one worksheet after the other.
   'fill-cards': 'nothing-before-a-bench-is-kept',
+  // What was said of the bench is read only where something is kept of it.
+  'sheet-opening': 'nothing-before-a-bench-is-kept',
+  // Written when somebody asks for the script of a reel.
+  'reel-scripts': 'nothing-before-a-script-is-asked-for',
+  // Says what is wrong with the address of a link to a sheet, and is in the script of every form.
+  form: 'nothing-before-a-sheet-is-named',
   // Answers are taken back only where a reel of the box lies on the table.
   TakeBack: 'nothing-before-a-reel-lies-on-the-table',
   'page-box': 'nothing-before-a-reel-lies-on-the-table',
@@ -51,6 +65,15 @@ const only =
     const part = PARTS[name];
     return part === undefined ? !APART.test(name) : root.querySelector(part) !== null;
   };
+
+/** What a form loads besides for a reader who keeps a bench and has a reel of the box on the table. */
+const OF_KEPT = ['sheet-opening', 'TakeBack', 'page-box'];
+
+/** The same wish, for a reader who keeps a bench and has a reel on the table. */
+export const withKept =
+  (wanted: Wanted): Wanted =>
+  (name, importer) =>
+    OF_KEPT.includes(name) || wanted(name, importer);
 
 /** Names of the chunks that each form of a page picks; a form wakes when the reader touches it. */
 function picksOfForms(
@@ -113,5 +136,5 @@ function shownBy(
   const worksheet = worksheets.get(id);
   if (worksheet === undefined) throw new Error(`a page shows “${id}”, which is no worksheet`);
   const { outcome } = evaluate(worksheet, fillEntries(worksheet.inputs, given));
-  return [id, ...(outcome?.pictures ?? []).map((picture) => picture.name)];
+  return [id, ...(outcome?.pictures ?? []).flatMap(({ name }) => pictureChunks(name))];
 }

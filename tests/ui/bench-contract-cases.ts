@@ -1,6 +1,6 @@
 import { EMPTY_BENCH, type BenchState } from '../../src/ui/bench/bench-state.ts';
 
-/** A stored text, and what a reader of version 2 makes of it. */
+/** A stored text, and what a reader of version 3 makes of it. */
 export interface ContractCase {
   readonly title: string;
   readonly stored: string;
@@ -12,9 +12,9 @@ export interface ContractCase {
 const club = { name: 'Club bench', entries: { 'projector.filmFps': '18' } } as const;
 const clubState: BenchState = { ...EMPTY_BENCH, benches: [club], region: '25/50' };
 const stored = (changes: object): string =>
-  JSON.stringify({ version: 2, benches: [club], region: '25/50', ...changes });
+  JSON.stringify({ version: 3, benches: [club], region: '25/50', ...changes });
 
-/** The contract of bench-versions.ts as data, the step up from version 1 last. */
+/** The contract of bench-versions.ts as data, the steps up from earlier versions last. */
 export const contractCases: readonly ContractCase[] = [
   {
     title: 'a whole state is read as it is',
@@ -169,12 +169,36 @@ export const contractCases: readonly ContractCase[] = [
     faults: [],
   },
   {
-    title: 'the old name is unknown to version 2',
+    title: 'the old name is unknown to this version',
     stored: stored({
       benches: [{ ...club, entries: { ...club.entries, 'projector.openFraction': '45 %' } }],
     }),
     state: clubState,
     faults: ['no field is called “projector.openFraction”'],
+  },
+  {
+    title: 'film rates that version 2 called speeds are kept under their new names',
+    stored: stored({
+      version: 2,
+      benches: [
+        {
+          ...club,
+          entries: { 'projector.speedChoice': 'list', 'projector.fixedSpeeds': '18; 24' },
+        },
+        { name: 'Both', entries: { 'projector.fixedSpeeds': '16', 'projector.filmRates': '18' } },
+      ],
+    }),
+    state: {
+      ...clubState,
+      benches: [
+        {
+          ...club,
+          entries: { 'projector.filmRateChoice': 'list', 'projector.filmRates': '18; 24' },
+        },
+        { name: 'Both', entries: { 'projector.filmRates': '18' } },
+      ],
+    },
+    faults: ['Both: no field is called “projector.fixedSpeeds”'],
   },
   {
     title: 'a damaged state of version 1 is brought up as far as it can be read',

@@ -4,7 +4,7 @@ import { parse } from 'yaml';
 import { describe, expect, it } from 'vitest';
 import { benchSchema } from '../../src/schemas/bench.ts';
 import { benchOverlay, convertBenchText } from '../../src/ui/bench/bench-entries.ts';
-import { readBenchState } from '../../src/ui/bench/bench-schema.ts';
+import { parseBenchState } from '../../src/ui/bench/bench-schema.ts';
 import { EMPTY_BENCH, type BenchState, type BenchTexts } from '../../src/ui/bench/bench-state.ts';
 import { quantity as quantityAnswer } from '../../src/worksheets/machine/answers.ts';
 import { benchReading, STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
@@ -13,7 +13,7 @@ import { BENCH_INPUTS } from '../../src/worksheets/bench/bench-inputs.ts';
 import {
   evaluate,
   fillEntries,
-  readInput,
+  parseEntry,
   type Entries,
 } from '../../src/worksheets/machine/evaluate.ts';
 import { requireInterval } from '../../src/quantity/errors.ts';
@@ -51,7 +51,7 @@ const exampleStates = readdirSync('content/bench').map((file) => {
     parse(readFileSync(`content/bench/${file}`, 'utf8')),
   );
   const benches = [{ name, entries: bench }];
-  return { file, ...readBenchState({ version: 1, benches, reels: [reel], region }) };
+  return { file, ...parseBenchState({ version: 1, benches, reels: [reel], region }) };
 });
 
 /** Takes a film rate and a camera rate, and refuses an exposure longer than the camera frame. */
@@ -188,7 +188,7 @@ describe('a text of the bench in a field of a worksheet', () => {
         // Four decimals, because three could be thousands.
         const text = (thousandths / 1000).toFixed(4);
         const converted = convertBenchText('reel.lengthMetres', text, quantity('mm'));
-        const read = readInput(quantity('mm'), converted ?? '');
+        const read = parseEntry(quantity('mm'), converted ?? '');
         expect(read.ok && read.value.value).toBeCloseTo(thousandths, 6);
       }),
     );
@@ -233,10 +233,10 @@ describe('what the bench says to a worksheet', () => {
   });
 
   it('the one rate of a machine that has only one, and no guess among several', () => {
-    expect(benchEntries(sheet, described({ 'projector.fixedSpeeds': '24' }))).toEqual({
+    expect(benchEntries(sheet, described({ 'projector.filmRates': '24' }))).toEqual({
       filmFps: '24',
     });
-    const several = described({ 'projector.fixedSpeeds': '18; 24' });
+    const several = described({ 'projector.filmRates': '18; 24' });
     expect(benchOverlay(sheet, {}, several)).toBeUndefined();
   });
 });
@@ -321,15 +321,15 @@ describe('the fields of the bench', () => {
   it.each(STORED_FIELDS)('%s accepts the examples it shows, and says no to nonsense', (field) => {
     const spec: InputSpec = BENCH_INPUTS[field];
     if (spec.kind === 'choice') {
-      expect(readInput(spec, '').ok).toBe(true);
-      expect(readInput(spec, 'nonsense').ok).toBe(false);
+      expect(parseEntry(spec, '').ok).toBe(true);
+      expect(parseEntry(spec, 'nonsense').ok).toBe(false);
       return;
     }
     const separator = spec.kind === 'list' ? / or /u : /, | or /u;
     for (const text of spec.accepted.split(separator)) {
-      expect(readInput(spec, text, 25), text).toMatchObject({ ok: true });
+      expect(parseEntry(spec, text, 25), text).toMatchObject({ ok: true });
     }
-    expect(readInput(spec, 'nonsense').ok).toBe(false);
+    expect(parseEntry(spec, 'nonsense').ok).toBe(false);
   });
 
   it('of the book’s own benches can all be read', () => {
@@ -338,7 +338,7 @@ describe('the fields of the bench', () => {
       const all = { ...state.benches[0]?.entries, ...state.reels[0]?.entries };
       const refused = STORED_FIELDS.filter((field) => {
         const text = all[field];
-        return text !== undefined && !readInput(BENCH_INPUTS[field], text).ok;
+        return text !== undefined && !parseEntry(BENCH_INPUTS[field], text).ok;
       });
       expect(refused, file).toEqual([]);
     }

@@ -25,7 +25,7 @@ describe('an opened file', () => {
     ['a number', '1', /does not say its version/u],
     ['another program’s file', '{"settings":{"fps":18}}', /does not say its version/u],
     ['a version in words', `{"version":"1","benches":[${bench}]}`, /does not say its version/u],
-    ['a later version', `{"version":3,"benches":[${bench}]}`, /later edition/u],
+    ['a later version', `{"version":4,"benches":[${bench}]}`, /later edition/u],
     ['a version that never was', `{"version":0.5,"benches":[${bench}]}`, /never was/u],
     ['no bench at all', '{"version":1}', /no bench and no reel/u],
     ['__proto__ on top', `{"version":1,"__proto__":{"a":1},"benches":[${bench}]}`, /“__proto__”/u],

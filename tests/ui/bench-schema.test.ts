@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { benchJson, readBenchState, tidyName } from '../../src/ui/bench/bench-schema.ts';
+import { benchJson, parseBenchState, tidyName } from '../../src/ui/bench/bench-schema.ts';
 import { isOnShelf, MOST, type BenchState } from '../../src/ui/bench/bench-state.ts';
 import { parseStoredText } from '../../src/ui/bench/bench-text.ts';
 import { STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
@@ -42,7 +42,7 @@ describe('the stored bench', () => {
   });
 
   it('of a later version is told apart and not read', () => {
-    expect(parseStoredText('{"version":3,"benches":[]}')).toEqual({ kind: 'later-version' });
+    expect(parseStoredText('{"version":4,"benches":[]}')).toEqual({ kind: 'later-version' });
   });
 
   it('comes back from its text as it was', () => {
@@ -56,7 +56,7 @@ describe('the stored bench', () => {
   it('is sound whatever JSON it is read from', () => {
     fc.assert(
       fc.property(fc.dictionary(fc.string(), fc.jsonValue()), (value) => {
-        expect(shapeFaults(readBenchState(value).state)).toEqual([]);
+        expect(shapeFaults(parseBenchState(value).state)).toEqual([]);
       }),
     );
   });
@@ -83,7 +83,7 @@ describe('the stored bench', () => {
     );
     fc.assert(
       fc.property(anything, (value) => {
-        const { state, faults } = readBenchState(value);
+        const { state, faults } = parseBenchState(value);
         expect(shapeFaults(state)).toEqual([]);
         // Reading what was read finds nothing more to complain of.
         expect(parseStoredText(benchJson(state))).toEqual({ kind: 'read', state, faults: [] });
@@ -97,7 +97,7 @@ describe('the stored bench', () => {
       name: `B${index}`,
       entries: {},
     }));
-    const { state, faults } = readBenchState({ version: 1, benches: many });
+    const { state, faults } = parseBenchState({ version: 1, benches: many });
     expect(state.benches).toHaveLength(MOST.benches);
     expect(faults).toEqual([`benches: more than ${MOST.benches}`]);
   });

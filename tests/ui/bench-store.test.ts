@@ -4,12 +4,8 @@ import { setText } from '../../src/ui/bench/bench-edits.ts';
 import { benchJson } from '../../src/ui/bench/bench-schema.ts';
 import { isRecord } from '../../src/ui/bench/is-record.ts';
 import { EMPTY_BENCH, type BenchState } from '../../src/ui/bench/bench-state.ts';
-import {
-  ASIDE_KEY,
-  BENCH_KEY,
-  makeBenchStore,
-  type BenchStore,
-} from '../../src/ui/bench/bench-store.ts';
+import { makeBenchStore, type BenchStore } from '../../src/ui/bench/bench-store.ts';
+import { ASIDE_KEY, BENCH_KEY } from '../../src/ui/islands/kept-opening.ts';
 import { FakeStorage } from './fake-storage.ts';
 
 const type =
@@ -111,7 +107,7 @@ describe('the bench store', () => {
 
   it('leaves a state of a later edition alone', () => {
     const storage = new FakeStorage();
-    const later = '{"version":3,"benches":{"a":1}}';
+    const later = '{"version":4,"benches":{"a":1}}';
     storage.setItem(BENCH_KEY, later);
     const store = openTab(storage);
     expect(store.read()).toEqual({ state: EMPTY_BENCH, trouble: 'later-version' });

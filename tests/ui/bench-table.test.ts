@@ -165,7 +165,7 @@ describe('the bench table', () => {
   // Links are out in the world: a code that is lost or changes its meaning falsifies them.
   it('keeps the codes of the links that were ever given out', () => {
     const given =
-      'pg gauge pf filmFps pn flashesPerFrame po openPercent pk speedChoice ps fixedSpeeds pa slowestFps pz fastestFps pt turnsPerFrame cf cameraFps cu exposureSeconds cr cameraRates ce exposureTimes ct readoutSeconds cx exposureChoice cw sensorWidthMillimetres cp pixelsAcross cl lensSteps rg gauge rf nativeFps rl lengthMetres rn count';
+      'pg gauge pf filmFps pn flashesPerFrame po openPercent pk filmRateChoice ps filmRates pa slowestFps pz fastestFps pt turnsPerFrame cf cameraFps cu exposureSeconds cr cameraRates ce exposureTimes ct readoutSeconds cx exposureChoice cw sensorWidthMillimetres cp pixelsAcross cl lensSteps rg gauge rf nativeFps rl lengthMetres rn count';
     const groups: Readonly<Record<string, string>> = { p: 'projector', c: 'camera', r: 'reel' };
     const words = given.split(' ');
     const wanted = words.flatMap((code, index) =>

@@ -5,15 +5,24 @@ import { benchOverlay } from '../../src/ui/bench/bench-entries.ts';
 import { benchMessage } from '../../src/ui/bench/BenchFields.tsx';
 import { benchLink, parseBenchLink } from '../../src/ui/bench/bench-link.ts';
 import { takeOffer } from '../../src/ui/bench/bench-edits.ts';
-import { readBenchState } from '../../src/ui/bench/bench-schema.ts';
+import { parseBenchState } from '../../src/ui/bench/bench-schema.ts';
 import { EMPTY_BENCH } from '../../src/ui/bench/bench-state.ts';
 import { answersAsCsv, answersAsText } from '../../src/ui/answers-as-text.ts';
 import { addressFault, entriesFromQuery, permalink } from '../../src/ui/permalink.ts';
 import { entryText } from '../../src/worksheets/machine/entry-text.ts';
 import { LINK_CODES } from '../../src/worksheets/bench/bench-inputs.ts';
 import { STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
-import { evaluate, fillEntries, readInput } from '../../src/worksheets/machine/evaluate.ts';
+import { evaluate, fillEntries, parseEntry } from '../../src/worksheets/machine/evaluate.ts';
+import type { Outcome } from '../../src/worksheets/machine/types.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
+
+/** An outcome with the texts of its files, those that are fetched first among them. */
+async function withTexts(outcome: Outcome | undefined): Promise<unknown> {
+  const texts = (outcome?.files ?? []).map(({ text }) =>
+    typeof text === 'string' ? text : text(),
+  );
+  return { ...outcome, files: await Promise.all(texts) };
+}
 
 /** Names that every object knows, and what a careless look-up would find under them. */
 const INHERITED = [
@@ -53,7 +62,7 @@ describe.each([...worksheets.values()])('worksheet $id', (worksheet) => {
         const { messages, outcome } = evaluate(worksheet, entries);
         expect([key, name, outcome]).toEqual([key, name, undefined]);
         expect([key, name, typeof messages[key]]).toEqual([key, name, 'string']);
-        const read = readInput(spec, name);
+        const read = parseEntry(spec, name);
         expect(read.ok).toBe(false);
       }
     }
@@ -70,14 +79,14 @@ describe.each([...worksheets.values()])('worksheet $id', (worksheet) => {
     }
   });
 
-  it('is not changed by entries that carry such names', () => {
+  it('is not changed by entries that carry such names', async () => {
     const entries = fillEntries(inputs, {});
     const carrying = JSON.parse(
       `{"__proto__":{"polluted":"1","filmFps":"1"},"constructor":"2","toString":"3"}`,
     ) as Record<string, string>;
     expect(fillEntries(inputs, carrying)).toEqual(entries);
     const { outcome } = evaluate(worksheet, { ...carrying, ...entries });
-    expect(outcome).toEqual(evaluate(worksheet, entries).outcome);
+    expect(await withTexts(outcome)).toEqual(await withTexts(evaluate(worksheet, entries).outcome));
     if (outcome === undefined) throw new Error('the defaults give no outcome');
     expect(answersAsCsv(worksheet, entries, outcome)).not.toContain('polluted');
     expect(answersAsText(worksheet, entries, outcome)).not.toContain('polluted');
@@ -139,7 +148,7 @@ describe('a bench', () => {
         const reading = parseFileText(text);
         const said = reading.ok ? reading.faults.join(' ') : reading.reason;
         expect([text, said]).toEqual([text, expect.stringContaining(name)]);
-        const stored = readBenchState(JSON.parse(text) as Record<string, unknown>);
+        const stored = parseBenchState(JSON.parse(text) as Record<string, unknown>);
         expect(stored.faults.join(' ')).toContain(name);
         expect(stored.state.benches[0]?.entries).toEqual({ 'projector.filmFps': '18' });
       }

@@ -3,7 +3,7 @@ import { readGlossary } from '../content/read-content.ts';
 import { readFiles, type SourceFile } from './source-files.ts';
 
 /** Terms that are also words of every day; in a layout they mean those. */
-const plainWords = new Set(['core', 'print', 'stop']);
+const plainWords = new Set(['core', 'job', 'print', 'stop']);
 const terms = readGlossary()
   .map(({ term }) => term)
   .filter((term) => !plainWords.has(term));

@@ -74,11 +74,6 @@ function unreadIn(
 /** What only a test reads so far; each waits for a sheet or a page to use it. */
 const WAITING_FOR_A_SHEET: readonly string[] = [
   'src/core/file/band-motion.ts bandMotionOfPictures',
-  'src/core/file/sound-separation.ts toneWavelengthMillimetres',
-  'src/core/gate/density.ts transmittanceDensity',
-  'src/core/gate/exposure.ts matchingExposures',
-  'src/core/gate/sampling.ts pixelsForViewer',
-  'src/core/reel/reel-length.ts woundThicknessMillimetres',
 ];
 
 /** Asked for by the site builder. */

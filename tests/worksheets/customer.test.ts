@@ -1,9 +1,13 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { projectFolder } from '../walls/source-files.ts';
 import { worksheet as customerOptions } from '../../src/worksheets/customer/customer-options/worksheet.ts';
 import { evaluate, fillEntries, type Evaluation } from '../../src/worksheets/machine/evaluate.ts';
 import { worksheet as jobTime } from '../../src/worksheets/customer/job-time/worksheet.ts';
 import { worksheet as quotation } from '../../src/worksheets/customer/quotation/worksheet.ts';
 import type { Worksheet } from '../../src/worksheets/machine/types.ts';
+import { writtenText } from './written-text.ts';
 
 const run = (worksheet: Worksheet, entries: Record<string, string>): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, entries));
@@ -48,6 +52,24 @@ describe('the worksheet on the time of a job', () => {
     expect(evaluation.outcome!.answers['reelSeconds']!.text).toMatch(/20\u00a0min$/u);
     expect(value(evaluation, 'reelSeconds')).toBe(1200);
     expect(evaluation.outcome!.answers['totalSeconds']!.text).not.toMatch(/\ds$|\u00a0s$/u);
+  });
+});
+
+describe('a file for an editing program', () => {
+  test('is at the film’s own speed, in the sheet as in the chapter’s table', () => {
+    const { tables, answers } = run(customerOptions, {}).outcome!;
+    const [keep, , straightOn] = tables![0]!.rows.map(({ cells }) => cells);
+    expect(keep!.at(-1)).toContain('one for an editing program too');
+    expect(keep![1]).toBe(answers['ownSeconds']!.text);
+    expect(straightOn![0]).toContain('played straight on');
+    expect(straightOn!.at(-1)).toMatch(/^only an editing program that takes no other rate/u);
+    const chapter = readFileSync(
+      join(projectFolder, 'content/chapters/04-customer/01-options.mdx'),
+      'utf8',
+    );
+    const row = chapter.split('\n').filter((line) => line.startsWith('| editing program |'));
+    expect(row).toHaveLength(1);
+    expect(row[0]).toContain("at the film's own speed");
   });
 });
 
@@ -99,9 +121,9 @@ describe('the worksheet on quotations', () => {
       carrierCount: '2',
       discountPercent: '10',
     }).outcome!;
-    const lines = files![0]!.text.split('\r\n');
+    const lines = writtenText(files![0]).split('\r\n');
     expect(lines).toHaveLength(tables![0]!.rows.length + 1);
-    expect(files![0]!.text).toContain('"Discount 10 %","","","-12.40"');
+    expect(writtenText(files![0])).toContain('"Discount 10 %","","","-12.40"');
     for (const line of lines) expect(line.match(/","/gu)).toHaveLength(3);
   });
 });
@@ -111,6 +133,15 @@ describe('the reel behind time and price', () => {
     const reel = { gauge: '16mm', lengthMetres: '400 ft' };
     expect(value(run(jobTime, reel), 'frames')).toBe(16_000);
     expect(value(run(jobTime, { ...reel, framesPerReel: '123' }), 'frames')).toBe(123);
+    // A count is whole: a part of a frame is refused, not rounded in silence.
+    for (const framesPerReel of ['1.19', '3600 1/2', '0.5e1/2']) {
+      const { messages, outcome } = run(jobTime, { ...reel, framesPerReel });
+      expect(outcome).toBeUndefined();
+      expect(Object.keys(messages)).toEqual(['framesPerReel']);
+    }
+    expect(run(jobTime, { framesPerReel: '1.19' }).messages['framesPerReel']).toBe(
+      'Expected whole film frames, because nobody counts a part of one. An entry looks like 3600 or 14 400.',
+    );
     const price = run(quotation, { ...reel, nativeFps: '24' });
     expect(value(price, 'reelSeconds')).toBeCloseTo(16_000 / 24, 9);
     const typed = run(quotation, { ...reel, nativeFps: '24', runningSeconds: '5' });

@@ -4,6 +4,7 @@ import { worksheet as keepList } from '../../src/worksheets/file/keep-list/works
 import { worksheet as repeatPattern } from '../../src/worksheets/file/repeat-pattern/worksheet.ts';
 import { worksheet as speedChange } from '../../src/worksheets/file/speed-change/worksheet.ts';
 import type { Worksheet } from '../../src/worksheets/machine/types.ts';
+import { writtenText } from './written-text.ts';
 
 const run = (worksheet: Worksheet, entries: Record<string, string> = {}): Evaluation =>
   evaluate(worksheet, fillEntries(worksheet.inputs, { readoutSeconds: '0', ...entries }));
@@ -21,6 +22,17 @@ describe('worksheet keep-list', () => {
     const { outcome } = run(keepList, { rateErrorPercent: '0', wanderPercent: '0' });
     expect(outcome?.verdict.level).toBe('good');
     expect(outcome?.answers['sureFilmFrames']?.value).toBe(3600);
+  });
+
+  test('says beside the command that nobody asked the recording for its range, until it was', () => {
+    const given = (codeRange?: string) =>
+      run(keepList, codeRange === undefined ? {} : { codeRange }).outcome;
+    expect(keepList.inputs.codeRange.default).toBe('not-asked');
+    expect(given()?.cautions?.join(' ')).toContain('Nobody asked the recording for its range');
+    expect(given()?.commands?.[0]?.text).toBe(given('limited')?.commands?.[0]?.text);
+    expect(given('limited')?.cautions).toBeUndefined();
+    expect(given('full-bt709')?.cautions).toBeUndefined();
+    expect(given('full-bt709')?.commands?.[0]?.text).toContain('in_range=full:out_range=full');
   });
 
   test('leads to evidence when no number of ties is enough, and still gives the command', () => {
@@ -64,7 +76,7 @@ describe('worksheet keep-list', () => {
       tieCameraFrames: '3458; 6790',
       wanderPercent: '0.2',
     });
-    const lines = outcome?.files?.[0]?.text.trim().split('\n').slice(1) ?? [];
+    const lines = writtenText(outcome?.files?.[0]).trim().split('\n').slice(1);
     expect(lines).toHaveLength(3600);
     const sure = lines.filter((line) => line.endsWith(',sure')).length;
     expect(sure).toBe(outcome?.answers['sureFilmFrames']?.value);
@@ -148,7 +160,7 @@ describe('worksheet keep-list', () => {
     expect(outcome?.verdict.level).toBe('stop');
     expect(outcome?.verdict.sentence).toContain('some rows can stay dark: no promise');
     expect(outcome?.answers['sureFilmFrames']?.value).toBe(0);
-    expect(outcome?.files?.[0]?.text).not.toMatch(/,sure$/mu);
+    expect(writtenText(outcome?.files?.[0])).not.toMatch(/,sure$/mu);
   });
 
   test('refuses a promise where even a perfect list fails, and a command where frames are short', () => {
@@ -157,7 +169,7 @@ describe('worksheet keep-list', () => {
     const slow = run(keepList, { cameraFps: '15' }).outcome;
     expect(slow?.verdict.level).toBe('stop');
     expect(slow?.commands).toBeUndefined();
-    expect(slow?.files?.[0]?.text.split('\n')).toHaveLength(3602);
+    expect(writtenText(slow?.files?.[0]).split('\n')).toHaveLength(3602);
   });
 
   test('the file lists every film frame with its camera frame and time', () => {
@@ -166,7 +178,7 @@ describe('worksheet keep-list', () => {
       firstCameraFrame: '10',
       wanderPercent: '0',
     });
-    expect(outcome?.files?.[0]?.text).toBe(
+    expect(writtenText(outcome?.files?.[0])).toBe(
       'film_frame,camera_frame,time,whole\n0,10,0.200000,sure\n1,13,0.260000,sure\n2,16,0.320000,sure\n3,18,0.360000,sure\n',
     );
   });
@@ -174,7 +186,9 @@ describe('worksheet keep-list', () => {
   test('says so when the ends and the typed film rate do not agree', () => {
     const { outcome } = run(keepList, { lastCameraFrame: '5000' });
     expect(outcome?.cautions?.join(' ')).toContain('differ by more than 5 %');
-    expect(run(keepList, { lastCameraFrame: '10120' }).outcome?.cautions).toBeUndefined();
+    expect(
+      run(keepList, { lastCameraFrame: '10120', codeRange: 'limited' }).outcome?.cautions,
+    ).toBeUndefined();
   });
 
   test('puts a last frame before the first beside its field', () => {

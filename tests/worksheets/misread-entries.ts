@@ -1,4 +1,4 @@
-import { readInput, type Entries } from '../../src/worksheets/machine/evaluate.ts';
+import { parseEntry, type Entries } from '../../src/worksheets/machine/evaluate.ts';
 import type { InputSpec, InputSpecs } from '../../src/worksheets/machine/types.ts';
 import type { KnownEntries, Meant } from './random-entries.ts';
 
@@ -39,7 +39,7 @@ function misread(
   wanted: Meant,
   rate: number | undefined,
 ): string | undefined {
-  const read = readInput(spec, text, rate);
+  const read = parseEntry(spec, text, rate);
   // Where thousands come into question the entry may be refused, or read so if it is outside else.
   const isUnclear = mayHoldThousands(text);
   if (read.ok) {
@@ -62,7 +62,7 @@ function rateOf(specs: InputSpecs, spec: InputSpec, entries: Entries): number | 
   const key = isAngled ? spec.angleOf : undefined;
   const rate = key === undefined ? undefined : specs[key];
   if (key === undefined || rate === undefined) return undefined;
-  const read = readInput(rate, entries[key] ?? '');
+  const read = parseEntry(rate, entries[key] ?? '');
   return read.ok ? (read.value.value as number) : undefined;
 }
 

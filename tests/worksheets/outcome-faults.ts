@@ -31,7 +31,10 @@ function fieldsOf(line: string): readonly string[] {
  * What is wrong with a text that a reader takes away. It is asked for by name: a file may write its text only
  * when someone takes it, and then no list of its properties shows that there is one.
  */
-export function takenTextFaults(file: ResultFile, place: string): readonly string[] {
+export function takenTextFaults(
+  file: Pick<ResultFile, 'fileName' | 'mediaType'> & { readonly text: string },
+  place: string,
+): readonly string[] {
   const { fileName, mediaType, text } = file;
   const faults: string[] = [];
   if (!/^[a-z][a-z0-9-]*\.[a-z0-9]+$/u.test(fileName))
@@ -48,6 +51,24 @@ export function takenTextFaults(file: ResultFile, place: string): readonly strin
     if (ragged !== undefined)
       faults.push(`${place} has ${columns} columns, but not in “${ragged}”`);
     if (lines.length < 2) faults.push(`${place} has a heading only`);
+  }
+  return faults;
+}
+
+/** A file with its parts named: one that writes its text late has no list of them. */
+const namedFile = ({ fileName, mediaType, text }: ResultFile): ResultFile => ({
+  fileName,
+  mediaType,
+  text,
+});
+
+/** What is wrong with the files whose code is fetched when someone takes them. */
+export async function fetchedFileFaults({ outcome }: Evaluation): Promise<readonly string[]> {
+  const faults: string[] = [];
+  for (const { text, fileName, mediaType } of outcome?.files ?? []) {
+    if (typeof text === 'string') continue;
+    const file = { fileName, mediaType, text: await text() };
+    faults.push(...takenTextFaults(file, `file “${fileName}”`));
   }
   return faults;
 }
@@ -69,7 +90,8 @@ export function commandFaults(text: string, place: string): readonly string[] {
  * beside a message, neither of both, a message for a field that does not exist, an empty sentence.
  *
  * The files of an outcome are written only when someone takes them, which can be slow; a long run
- * looks into some of them.
+ * looks into some of them. A file whose code has to be fetched first is looked into by
+ * `fetchedFileFaults`.
  */
 export function faultsOf(
   specs: InputSpecs,
@@ -94,7 +116,10 @@ export function faultsOf(
     const { files = [], ...shown } = outcome;
     faults.push(...faultsWithin(shown, 'outcome'), ...faultsWithin(working, 'working'));
     if (withFiles) {
-      faults.push(...files.flatMap((file) => takenTextFaults(file, `file “${file.fileName}”`)));
+      for (const { text, ...file } of files.map(namedFile)) {
+        if (typeof text !== 'string') continue;
+        faults.push(...takenTextFaults({ ...file, text }, `file “${file.fileName}”`));
+      }
     }
     for (const { label, text } of outcome.commands ?? []) {
       if (label.trim() === '') faults.push(`a command has no label: ${text}`);

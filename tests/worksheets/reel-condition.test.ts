@@ -225,6 +225,7 @@ describe('worksheet condition-triage', () => {
     const noStripe = run(triage, { ...sound, stripe: 'not-noted' }).outcome;
     expect(noStripe?.verdict.level).toBe('good');
     expect(noStripe?.verdict.sentence).not.toContain(everything);
+    expect(noStripe?.verdict.sentence).toContain('look along both edges before you thread it');
     expect(noStripe?.verdict.sentence).toContain('clean it dry only');
     const polyester = {
       ...sound,

@@ -40,22 +40,24 @@ const TYPED: Entries = {
   nativeFps: '18',
   filmFrames: String(KEPT.length),
   turn: 'upside-down-mirrored',
+  codeRange: 'limited',
   sound: 'taken',
   soundName: SOUND,
   takenFps: '18',
 };
 
-function scriptOf(entries: Entries): string {
+async function scriptOf(entries: Entries): Promise<string> {
   const { messages, outcome } = evaluate(worksheet, entries);
   expect(messages).toEqual({});
-  return outcome!.files!.find(({ fileName }) => fileName === 'make-reel.sh')!.text;
+  const { text } = outcome!.files!.find(({ fileName }) => fileName === 'make-reel.sh')!;
+  return typeof text === 'string' ? text : text();
 }
 
 const filterText = (frames: readonly number[], nativeFps = 18): string =>
   frameFilterText(frames, new Fraction(nativeFps), { turn: TOP_TO_BOTTOM, codeRange: 'limited' });
 
 /** A folder of a reel with recording, sound and list, and the script run in it. */
-function run(folder: string, entries: Entries, list: string | undefined) {
+function run(folder: string, script: string, list: string | undefined) {
   const pictures = Array.from({ length: CAMERA_FRAMES }, (_, at) =>
     turned(drawPicture(at, EIGHT_BIT), true, false),
   );
@@ -64,7 +66,7 @@ function run(folder: string, entries: Entries, list: string | undefined) {
   spawnSync('mv', ['--', 'plain.mov', RECORDING], { cwd: folder });
   writeSound(join(folder, SOUND), 48_000, 2, new Int32Array(2 * 48_000));
   if (list !== undefined) writeFileSync(join(folder, 'keep-filter.txt'), list);
-  writeFileSync(join(folder, 'make-reel.sh'), scriptOf(entries));
+  writeFileSync(join(folder, 'make-reel.sh'), script);
   const { status, stdout, stderr } = spawnSync('sh', ['make-reel.sh'], {
     cwd: folder,
     input: '',
@@ -77,9 +79,10 @@ const numberOf = (folder: string, name: string): readonly (number | undefined)[]
   readClip(folder, name, EIGHT_BIT).map(([luma]) => readNumber(luma!, 8));
 
 describe.runIf(runsWholeChain)(chainTitle('the script by a measured list'), () => {
-  test('takes exactly its frames, looks at the first of them, and minds names of every kind', () => {
+  test('takes exactly its frames, looks at the first of them, and minds names of every kind', async () => {
+    const script = await scriptOf(TYPED);
     withFolder((folder) => {
-      const { status, said } = run(folder, TYPED, filterText(KEPT));
+      const { status, said } = run(folder, script, filterText(KEPT));
       expect(said).not.toContain('STOPPED');
       expect(status).toBe(0);
       expect(numberOf(folder, 'film.mkv')).toEqual(KEPT);
@@ -130,7 +133,7 @@ describe.runIf(runsWholeChain)(chainTitle('the script by a measured list'), () =
     'stops at %s, and makes nothing',
     (_, list, says) => {
       withFolder((folder) => {
-        const { status, said } = run(folder, TYPED, list);
+        const { status, said } = run(folder, script, list);
         expect(said).toContain(`STOPPED: ${says}`);
         expect(status).toBe(1);
         expect(() => readFileSync(join(folder, 'film.mkv'))).toThrow();
@@ -150,8 +153,8 @@ describe('names typed into the sheet', () => {
     expect(evaluate(worksheet, { ...TYPED, [key]: text }).messages[key]).toBe(says);
   });
 
-  test('stand in the script with spaces at their ends taken off, and a reel may have none', () => {
-    const script = scriptOf({ ...TYPED, reelName: '', recordingName: '  reel 7.mov ' });
+  test('stand in the script with spaces at their ends taken off, and a reel may have none', async () => {
+    const script = await scriptOf({ ...TYPED, reelName: '', recordingName: '  reel 7.mov ' });
     expect(script).toContain("recording='reel 7.mov'\n");
     expect(script).toContain("reel='12 film frames at 18 a second'\n");
   });

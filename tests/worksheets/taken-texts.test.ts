@@ -4,7 +4,8 @@ import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machin
 import type { ResultFile, Worksheet } from '../../src/worksheets/machine/types.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 import { readExamples } from '../content/read-content.ts';
-import { commandFaults, faultsOf, takenTextFaults } from './outcome-faults.ts';
+import { writtenText } from './written-text.ts';
+import { commandFaults, faultsOf, fetchedFileFaults, takenTextFaults } from './outcome-faults.ts';
 import { knownEntries, seededChance, seedOf } from './random-entries.ts';
 
 /** A file that writes its text only when it is taken. */
@@ -21,7 +22,7 @@ class LateFile implements ResultFile {
 }
 
 /** What is wrong with all that a reader can take away from a filled-in sheet. */
-function faultsOfTaken(worksheet: Worksheet, entries: Entries): readonly string[] {
+async function faultsOfTaken(worksheet: Worksheet, entries: Entries): Promise<readonly string[]> {
   const evaluation = evaluate(worksheet, entries);
   const { outcome } = evaluation;
   if (outcome === undefined) return [];
@@ -30,6 +31,7 @@ function faultsOfTaken(worksheet: Worksheet, entries: Entries): readonly string[
   const csv = answersAsCsv(worksheet, entries, outcome);
   return [
     ...faultsOf(worksheet.inputs, evaluation),
+    ...(await fetchedFileFaults(evaluation)),
     ...takenTextFaults({ fileName: 'sheet.txt', mediaType: 'text/plain', text }, 'the text'),
     ...takenTextFaults({ fileName: 'sheet.csv', mediaType: 'text/csv', text: csv }, 'the table'),
     ...(JSON.stringify(json).includes('null') ? ['the JSON holds a null'] : []),
@@ -43,15 +45,16 @@ function faultsOfTaken(worksheet: Worksheet, entries: Entries): readonly string[
 describe('texts to take away', () => {
   it.each([...worksheets.values()])(
     '$id: they are whole for examples and random entries',
-    (sheet) => {
+    async (sheet) => {
       const chance = seededChance(seedOf(`${sheet.id} texts`));
       const random = Array.from({ length: 40 }, () => knownEntries(sheet.inputs, chance).entries);
       const examples = (readExamples().get(sheet.id) ?? []).map(({ inputs }) =>
         fillEntries(sheet.inputs, inputs),
       );
-      const faults = [...examples, ...random].flatMap((entries) =>
-        faultsOfTaken(sheet, entries).map((fault) => ({ entries, fault })),
-      );
+      const faults = [];
+      for (const entries of [...examples, ...random]) {
+        for (const fault of await faultsOfTaken(sheet, entries)) faults.push({ entries, fault });
+      }
       expect(faults.slice(0, 3)).toEqual([]);
     },
   );
@@ -60,7 +63,7 @@ describe('texts to take away', () => {
     for (const { inputs, id } of readExamples().get('keep-list')!) {
       const worksheet = findWorksheet('keep-list');
       const file = evaluate(worksheet, inputs).outcome!.files![0]!;
-      const [heading, ...lines] = file.text.trimEnd().split('\n');
+      const [heading, ...lines] = writtenText(file).trimEnd().split('\n');
       expect(heading).toBe('film_frame,camera_frame,time,whole');
       expect(lines, id).toHaveLength(Number(inputs['filmFrames']));
       let last = -1;
@@ -95,6 +98,21 @@ describe('the search for broken texts', () => {
     expect(faults('a,b\n"1,5",2\n')).toEqual([]);
     expect(faults('a,b\n')).toHaveLength(1);
     expect(faults('')).not.toEqual([]);
+  });
+
+  it('sees into a file whose code is fetched first', async () => {
+    const { outcome, ...rest } = evaluate(findWorksheet('reel-script'), {});
+    const texts = await Promise.all(
+      outcome!.files!.map(({ text }) => (typeof text === 'string' ? text : text())),
+    );
+    expect(texts.map((text) => text.slice(0, 3))).toEqual(['#!/', '\uFEFF# ']);
+    const file = {
+      fileName: 'late.sh',
+      mediaType: 'text/plain',
+      text: () => Promise.resolve('NaN'),
+    };
+    const faults = await fetchedFileFaults({ ...rest, outcome: { ...outcome!, files: [file] } });
+    expect(faults).toHaveLength(1);
   });
 
   it('sees a command that would not run as one line', () => {

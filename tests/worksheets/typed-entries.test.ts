@@ -3,7 +3,7 @@ import { convertBenchText } from '../../src/ui/bench/bench-entries.ts';
 import { hasOwnUnit } from '../../src/ui/own-unit.ts';
 import { BENCH_INPUTS } from '../../src/worksheets/bench/bench-inputs.ts';
 import { entryText, entryUnitSymbol } from '../../src/worksheets/machine/entry-text.ts';
-import { evaluate, fillEntries, readInput } from '../../src/worksheets/machine/evaluate.ts';
+import { evaluate, fillEntries, parseEntry } from '../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 import type { InputSpec } from '../../src/worksheets/machine/types.ts';
 import { hostileTexts } from './hostile-texts.ts';
@@ -19,7 +19,7 @@ const input = (id: string, key: string): InputSpec => {
 };
 
 const read = (spec: InputSpec, text: string, rate?: number): unknown => {
-  const found = readInput(spec, text, rate);
+  const found = parseEntry(spec, text, rate);
   return found.ok ? found.value.value : found.reason;
 };
 

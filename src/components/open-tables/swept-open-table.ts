@@ -2,7 +2,7 @@ import { entryUnitSymbol } from '../../worksheets/machine/entry-text.ts';
 import {
   evaluate,
   fillEntries,
-  readInput,
+  parseEntry,
   type Entries,
 } from '../../worksheets/machine/evaluate.ts';
 import { findWorksheet } from '../../worksheets/registry.ts';
@@ -30,7 +30,7 @@ function inputUnit(spec: InputSpec): string {
 }
 
 function inputCell(spec: InputSpec, text: string): OpenCell {
-  const read = readInput(spec, text);
+  const read = parseEntry(spec, text);
   return read.ok && typeof read.value.value === 'number' ? tidyNumber(read.value.value) : text;
 }
 

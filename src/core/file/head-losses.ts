@@ -66,7 +66,7 @@ const DEEPEST_DECIBELS = -60;
  * @param frequencyHz  tone, Hz; > 0, at most 100000
  * @returns wavelength, mm
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source arithmetic
+ * @source arithmetic, jsmpe-1933
  * @example wavelengthMillimetres('super-8', 18, 5000) // ≈ 0.0152424
  */
 export function wavelengthMillimetres(

@@ -90,32 +90,6 @@ export function framesSeconds(separationFrames: number, filmFps: number): number
 }
 
 /**
- * Length of one cycle of a tone on the film. The gap of the head or the slit of the light must be
- * narrower than it, or the tone is lost.
- *
- * Model: speed ÷ frequency, exact.
- *
- * @param filmSpeedMillimetresPerSecond  speed of the film past the head, mm/s; > 0
- * @param toneHz                          frequency of the tone, Hz; > 0
- * @returns wavelength, mm
- * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source jsmpe-1933
- * @example toneWavelengthMillimetres(182.88, 5000) // ≈ 0.036576
- */
-export function toneWavelengthMillimetres(
-  filmSpeedMillimetresPerSecond: number,
-  toneHz: number,
-): number {
-  requireInterval('toneHz', toneHz, { above: 0, unit: 'Hz' });
-  return (
-    requireInterval('filmSpeedMillimetresPerSecond', filmSpeedMillimetresPerSecond, {
-      above: 0,
-      unit: 'mm/s',
-    }) / toneHz
-  );
-}
-
-/**
  * How late the sound comes after its picture, for a track read by the projector's own head or read
  * beside the frame in the gate.
  *

@@ -36,20 +36,3 @@ export function densityStops(density: number): number {
 export function densityTransmittance(density: number): number {
   return 10 ** -requireInterval('density', density, DENSITY_BOUNDS);
 }
-
-/**
- * Density of a film or filter that lets a share of the light through.
- *
- * Model: D = −log10 τ, exact.
- *
- * @param transmittance  share of the light; > 0, at most 1
- * @returns density, D; 0 for clear
- * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source arithmetic
- * @example transmittanceDensity(0.5) // ≈ 0.30103
- */
-export function transmittanceDensity(transmittance: number): number {
-  const share = requireInterval('transmittance', transmittance, { above: 0, maximum: 1 });
-  // Clear film gives +0, not −0.
-  return share === 1 ? 0 : -Math.log10(share);
-}

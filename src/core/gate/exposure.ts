@@ -28,30 +28,6 @@ export function matchingExposureSeconds(
 }
 
 /**
- * Every matching exposure time that fits into a camera frame, s, shortest first; empty when even one
- * flash takes longer than a camera frame.
- *
- * Model: T = k ÷ F for every whole k with T ≤ 1 ÷ f_c.
- *
- * @param filmFps          film rate, frames/s; > 0, at most 240
- * @param flashesPerFrame  flashes in one film-frame cycle; whole, 1–12
- * @param cameraFps        camera rate, frames/s; 0.1–1000
- * @returns exposure times, s
- * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source common practice, no source
- */
-export function matchingExposures(
-  filmFps: number,
-  flashesPerFrame: number,
-  cameraFps: number,
-): readonly number[] {
-  requireInterval('cameraFps', cameraFps, { minimum: 0.1, maximum: 1000, unit: 'frames/s' });
-  const flashRate = flashRateHz(filmFps, flashesPerFrame);
-  const most = Math.floor((flashRate / cameraFps) * (1 + ROUNDING));
-  return Array.from({ length: most }, (_, index) => (index + 1) / flashRate);
-}
-
-/**
  * Whether an exposure time fits into a camera frame, a rounding step of the typed value allowed.
  *
  * @example fitsCameraFrame(1 / 25, 25) // true
@@ -69,7 +45,7 @@ export function fitsCameraFrame(exposureSeconds: number, cameraFps: number): boo
  * @param cameraFps        camera rate, frames/s; 0.1–1000
  * @returns angle, °; above 360 when the time does not fit into a camera frame
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source shutter-angle-encyclopaedia, shutter-angle-article
+ * @source shutter-angle-encyclopaedia
  * @example shutterAngleDegrees(1 / 50, 25) // ≈ 180
  */
 export function shutterAngleDegrees(exposureSeconds: number, cameraFps: number): number {
@@ -87,7 +63,7 @@ export function shutterAngleDegrees(exposureSeconds: number, cameraFps: number):
  * @param cameraFps     camera rate, frames/s; 0.1–1000
  * @returns exposure time, s; > 0
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source shutter-angle-encyclopaedia, shutter-angle-article
+ * @source shutter-angle-encyclopaedia
  * @example exposureOfAngleSeconds(172.8, 24) // ≈ 0.02
  */
 export function exposureOfAngleSeconds(angleDegrees: number, cameraFps: number): number {

@@ -140,22 +140,3 @@ export function resolutionLimit(
   if (filmLimit <= samplingLimit && filmLimit <= diffractionLimit) return 'film';
   return samplingLimit <= diffractionLimit ? 'pixels' : 'diffraction';
 }
-
-/**
- * Pixels across a screen that a viewer's eye can just tell apart.
- *
- * Model: 2 × tan(half the angle of the screen) ÷ tan(smallest angle the eye resolves), exact.
- *
- * @param screenAngleDegrees  angle of the screen as seen from the seat, degrees; > 0, below 180
- * @param acuityDegrees       smallest angle the eye resolves, degrees; > 0, below 90; normal sight 1/60
- * @returns pixels; > 0, not rounded
- * @throws {OutOfRangeError} names the argument, the value given and the accepted range
- * @source fiaf-choosing-a-film-scanner
- * @example pixelsForViewer(90, 1 / 75) // ≈ 8594.4
- */
-export function pixelsForViewer(screenAngleDegrees: number, acuityDegrees: number): number {
-  requireInterval('screenAngleDegrees', screenAngleDegrees, { above: 0, below: 180, unit: '°' });
-  requireInterval('acuityDegrees', acuityDegrees, { above: 0, below: 90, unit: '°' });
-  const tangent = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
-  return (2 * tangent(screenAngleDegrees / 2)) / tangent(acuityDegrees);
-}

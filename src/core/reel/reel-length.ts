@@ -266,29 +266,3 @@ export function outerDiameterMillimetres(
     coreDiameterMillimetres ** 2 + (4 * thicknessMillimetres * lengthMillimetres) / Math.PI,
   );
 }
-
-/**
- * Wound thickness that a known length on a measured roll implies, mm.
- *
- * Model: t = π(D² − d²)/(4L), the roll formula solved for t.
- *
- * @param outerDiameterMillimetres  outer diameter, mm
- * @param coreDiameterMillimetres   core diameter, mm
- * @param lengthMillimetres         known length, mm; > 0, at most 1e7
- * @returns wound thickness, mm; ≥ 0
- * @throws {OutOfRangeError} for a value outside its range
- * @source arithmetic
- * @example woundThicknessMillimetres(609.6, 127, 1524000) // ≈ 0.1832
- */
-export function woundThicknessMillimetres(
-  outerDiameterMillimetres: number,
-  coreDiameterMillimetres: number,
-  lengthMillimetres: number,
-): number {
-  requireWinding(outerDiameterMillimetres, coreDiameterMillimetres);
-  requireInterval('lengthMillimetres', lengthMillimetres, { above: 0, maximum: 1e7, unit: 'mm' });
-  return (
-    (Math.PI * (outerDiameterMillimetres ** 2 - coreDiameterMillimetres ** 2)) /
-    (4 * lengthMillimetres)
-  );
-}

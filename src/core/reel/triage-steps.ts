@@ -84,7 +84,7 @@ export const TRIAGE_STEPS: readonly TriageStep[] = [
   {
     id: 'brittleness',
     what: 'Bend the film itself',
-    how: 'Go past the leader, which is often another film. Lay the film in a loop as wide as your thumb. If it cracks, stop.',
+    how: 'Go past the leader, which is often another film. Close a wide loop slowly, at most to the width of your thumb. If it cracks, stop.',
   },
   {
     id: 'acid',
@@ -114,7 +114,7 @@ export const TRIAGE_STEPS: readonly TriageStep[] = [
   {
     id: 'stripe',
     what: 'Look for a stripe',
-    how: 'A dull brown band along an edge, seen with light from the side. It decides how the film is cleaned.',
+    how: 'A dull brown band along an edge, seen with light from the side. It decides how the film is cleaned; one that lifts keeps it off this bench.',
   },
   {
     id: 'mend-perforations',

@@ -1,4 +1,6 @@
+import type { Label } from './drawing.ts';
 import { at, circle, letterF, line, path, rect } from './marks.ts';
+import { point } from './point.ts';
 
 /** A lamp in its house, from the side; light goes right. */
 export const lampMark = (x: number, y: number): string =>
@@ -85,6 +87,19 @@ export const projectorMark = (x: number, y: number): string =>
 
 /** Where the film of {@link projectorMark} stands from the end of its lens. */
 export const FILM_FROM_LENS = -88;
+
+/** Names of what {@link projectorMark} shows, for a lens that ends at `x` on the axis of 170. */
+export const projectorLabels = (x: number): readonly Label[] => [
+  { text: 'projector', x: 60, y: 60, anchor: 'middle', to: point(80, 116) },
+  {
+    text: 'film',
+    x: x + FILM_FROM_LENS,
+    y: 74,
+    anchor: 'middle',
+    to: point(x + FILM_FROM_LENS, 120),
+  },
+  { text: 'projection lens', x: x - 30, y: 274, anchor: 'middle', to: point(x - 30, 186) },
+];
 
 /** What the camera sees of a letter F, in a frame. */
 export const seenMark = (

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { StoredField } from '../../worksheets/machine/bench-table.ts';
 import { BENCH_INPUTS } from '../../worksheets/bench/bench-inputs.ts';
-import { readInput } from '../../worksheets/machine/evaluate.ts';
+import { parseEntry } from '../../worksheets/machine/evaluate.ts';
 import type { InputSpec } from '../../worksheets/machine/types.ts';
 import { EntryField } from '../EntryField.tsx';
 import type { BenchTexts } from './bench-state.ts';
@@ -11,8 +11,8 @@ export function benchMessage(field: StoredField, texts: BenchTexts): string | un
   const spec: InputSpec = BENCH_INPUTS[field];
   const text = texts[field] ?? '';
   if (text.trim() === '') return undefined;
-  const rate = readInput(BENCH_INPUTS['camera.cameraFps'], texts['camera.cameraFps'] ?? '');
-  const read = readInput(spec, text, rate.ok ? (rate.value.value as number) : undefined);
+  const rate = parseEntry(BENCH_INPUTS['camera.cameraFps'], texts['camera.cameraFps'] ?? '');
+  const read = parseEntry(spec, text, rate.ok ? (rate.value.value as number) : undefined);
   return read.ok ? undefined : read.reason;
 }
 

@@ -11,7 +11,8 @@ import { parseBenchLink } from './bench-link.ts';
 import { current, EMPTY_BENCH, type BenchState } from './bench-state.ts';
 import type { BenchSnapshot, BenchStore } from './bench-store.ts';
 import type { AsideText } from './kept-store.ts';
-import { BenchStatus, type Said } from './BenchStatus.tsx';
+import type { Said } from '../kept/KeptStatus.tsx';
+import { BenchStatus } from './BenchStatus.tsx';
 import { LARGEST_FILE_BYTES, parseFileText } from './bench-file.ts';
 import { OfferDialog, type Offered } from './OfferDialog.tsx';
 import { ShelfPicker } from './ShelfPicker.tsx';
@@ -44,7 +45,7 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
   const [aside, setAside] = useState<readonly AsideText[]>([]);
   const [site, setSite] = useState('');
   const [table, setTable] = useState<TableReel>();
-  const [said, setSaid] = useState<Said>();
+  const [said, setSaid] = useState<Said<BenchState>>();
   const [offered, setOffered] = useState<Offered>();
   const form = useRef<HTMLFormElement>(null);
   const { state } = snapshot;

@@ -14,7 +14,7 @@ import type { BenchField } from '../../worksheets/machine/bench-table.ts';
 import {
   evaluate,
   fillEntries,
-  readInput,
+  parseEntry,
   type Entries,
 } from '../../worksheets/machine/evaluate.ts';
 import type { ChoiceInput, InputSpec, Worksheet } from '../../worksheets/machine/types.ts';
@@ -139,7 +139,7 @@ function standInText(
   if (standIn === undefined || text === undefined) return undefined;
   const converted = convertBenchText(standIn, text, spec);
   // Several fixed speeds do not say which one is in use.
-  return converted !== undefined && readInput(spec, converted).ok ? converted : undefined;
+  return converted !== undefined && parseEntry(spec, converted).ok ? converted : undefined;
 }
 
 function without(entries: Entries, keys: readonly string[]): Entries {
@@ -183,7 +183,7 @@ export function benchOverlay(
   const unfit: string[] = [];
   for (const [key, spec] of Object.entries(inputs)) {
     const given = ownProperty(own, key);
-    if (given !== undefined && readInput(spec, given).ok) {
+    if (given !== undefined && parseEntry(spec, given).ok) {
       offered[key] = given;
       ofReel.push(key);
       continue;

@@ -1,6 +1,6 @@
-import { readBenchState, type BenchReadOut } from './bench-schema.ts';
+import { parseBenchState, type BenchReadOut } from './bench-schema.ts';
 import { parseJson } from './bench-text.ts';
-import { BENCH_VERSION, broughtUp } from './bench-versions.ts';
+import { BENCH_VERSION, broughtUp, isReadable } from './bench-versions.ts';
 import { isRecord } from './is-record.ts';
 
 /** Largest file that is opened, bytes. A full description of 50 benches is far smaller. */
@@ -42,10 +42,10 @@ export function parseFileText(text: string): FileReading {
   }
   if (value['version'] > BENCH_VERSION)
     return { ok: false, reason: 'It was written by a later edition of this book.' };
-  if (value['version'] !== BENCH_VERSION && value['version'] !== 1) {
+  if (!isReadable(value['version'])) {
     return { ok: false, reason: `It is of version ${value['version']}, which never was.` };
   }
-  const readOut = readBenchState(broughtUp(value));
+  const readOut = parseBenchState(broughtUp(value));
   if (readOut.state.benches.length + readOut.state.reels.length === 0) {
     return { ok: false, reason: 'There is no bench and no reel in it that can be read.' };
   }

@@ -100,7 +100,7 @@ function readChoice<Choice extends string>(
 }
 
 /** Reads a state of this version field by field; never throws, whatever it is given. */
-export function readBenchState(value: Readonly<Record<string, unknown>>): BenchReadOut {
+export function parseBenchState(value: Readonly<Record<string, unknown>>): BenchReadOut {
   const faults: string[] = [];
   const benches = readShelf(own(value, 'benches'), 'benches', faults);
   const reels = readShelf(own(value, 'reels'), 'reels', faults);

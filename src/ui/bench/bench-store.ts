@@ -1,14 +1,8 @@
+import { ASIDE_KEY, BENCH_EVENT, BENCH_KEY } from '../islands/kept-opening.ts';
 import { parseStoredText } from './bench-text.ts';
 import { benchJson } from './bench-schema.ts';
 import { EMPTY_BENCH, type BenchState } from './bench-state.ts';
 import { makeKeptStore, type KeptSnapshot, type KeptStore } from './kept-store.ts';
-
-/** Keys in localStorage; see the contract in bench-versions.ts. */
-export const BENCH_KEY = 'bench';
-export const ASIDE_KEY = 'bench-aside';
-
-/** Sent to the page's window after a change on this page. */
-export const BENCH_EVENT = 'bench-change';
 
 export type BenchSnapshot = KeptSnapshot<BenchState>;
 export type BenchStore = KeptStore<BenchState>;

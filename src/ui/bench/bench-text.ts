@@ -1,6 +1,6 @@
-import { readBenchState } from './bench-schema.ts';
+import { parseBenchState } from './bench-schema.ts';
 import { EMPTY_BENCH, type BenchState } from './bench-state.ts';
-import { BENCH_VERSION, broughtUp } from './bench-versions.ts';
+import { BENCH_VERSION, broughtUp, isReadable } from './bench-versions.ts';
 import { isRecord } from './is-record.ts';
 import type { StoredReading } from './kept-store.ts';
 
@@ -21,8 +21,7 @@ export function parseStoredText(text: string): StoredReading<BenchState> {
   }
   const { version } = value;
   if (typeof version === 'number' && version > BENCH_VERSION) return { kind: 'later-version' };
-  const { state, faults } = readBenchState(broughtUp(value));
-  const versionFaults =
-    version === BENCH_VERSION || version === 1 ? [] : ['It does not say its version'];
+  const { state, faults } = parseBenchState(broughtUp(value));
+  const versionFaults = isReadable(version) ? [] : ['It does not say its version'];
   return { kind: 'read', state, faults: [...versionFaults, ...faults] };
 }

@@ -1,11 +1,11 @@
 import { isRecord } from './is-record.ts';
 
 /**
- * Contract of the stored bench, version 2.
+ * Contract of the stored bench, version 3.
  *
  * Keys in localStorage, and the same text in an exported file:
  * - `bench`: this state as JSON. Example:
- *   `{"version":2,"benches":[{"name":"Club bench","entries":{"projector.filmFps":"18"}}],
+ *   `{"version":3,"benches":[{"name":"Club bench","entries":{"projector.filmFps":"18"}}],
  *   "currentBench":0,"reels":[],"currentReel":0,"region":"25/50","units":"metric"}`
  * - `bench-aside`: `[{"text":…,"faults":[…]}]`, stored texts that could not be read whole, as found.
  *
@@ -14,27 +14,39 @@ import { isRecord } from './is-record.ts';
  * worksheets. Everything else that is not as described is passed over alone, named to the reader and
  * kept aside.
  *
- * What a reader of version 2 sees after a change:
+ * What a reader of version 3 sees after a change:
  * - a field or key is added, same version: the rest as before; the new one is named and kept aside;
  * - a choice gains a possibility: its field shows the unknown text until the reader chooses;
- * - a field is renamed, loses its place or changes its meaning: not without version 3. The stored
+ * - a field is renamed, loses its place or changes its meaning: not without version 4. The stored
  *   state is then left alone, the page says that it is from a later edition, and nothing is kept.
  * An earlier state is brought up before it is read (`broughtUp`): version 1 called
- * `projector.openPercent` `projector.openFraction`. Cases of both kinds:
+ * `projector.openPercent` `projector.openFraction`, version 2 called `projector.filmRates` and
+ * `projector.filmRateChoice` `projector.fixedSpeeds` and `projector.speedChoice`. Cases of both kinds:
  * tests/ui/bench-contract-cases.ts.
  */
-export const BENCH_VERSION = 2;
+export const BENCH_VERSION = 3;
 
-/** Version 2 calls a share in per cent by its unit. */
-const RENAMED_IN_2 = { from: 'projector.openFraction', to: 'projector.openPercent' } as const;
+/** Whether a state of this version, or an earlier one that was ever written, can be read. */
+export const isReadable = (version: unknown): boolean =>
+  version === 1 || version === 2 || version === BENCH_VERSION;
+
+/** Names of fields in earlier versions, and what they are called now. */
+const RENAMED: ReadonlyMap<string, string> = new Map([
+  // Version 2 called a share in per cent by its unit.
+  ['projector.openFraction', 'projector.openPercent'],
+  // Version 3 speaks of the film rate as the glossary does, and as the fields of the camera do.
+  ['projector.fixedSpeeds', 'projector.filmRates'],
+  ['projector.speedChoice', 'projector.filmRateChoice'],
+]);
 
 function renamed(item: unknown): unknown {
   if (!isRecord(item) || !Object.hasOwn(item, 'entries')) return item;
   const { entries } = item;
-  const { from, to } = RENAMED_IN_2;
-  if (!isRecord(entries) || !Object.hasOwn(entries, from) || Object.hasOwn(entries, to))
-    return item;
-  const fields = Object.entries(entries).map(([key, text]) => [key === from ? to : key, text]);
+  if (!isRecord(entries)) return item;
+  const fields = Object.entries(entries).map(([key, text]) => {
+    const name = RENAMED.get(key);
+    return [name === undefined || Object.hasOwn(entries, name) ? key : name, text];
+  });
   return { ...item, entries: Object.fromEntries(fields) as unknown };
 }
 

@@ -1,5 +1,5 @@
 import { makeBenchStore } from './bench-store.ts';
-import { onTableReel, readTableReel, type TableReel } from './table-reel.ts';
+import { readTableReel, type TableReel } from './table-reel.ts';
 
 /** The reader's bench, as this page and the browser's store hold it. */
 export const pageBench = makeBenchStore(() => localStorage, window);
@@ -7,10 +7,4 @@ export const pageBench = makeBenchStore(() => localStorage, window);
 /** The reel of the box that lies on the table, if any. */
 export function pageTable(): TableReel | undefined {
   return readTableReel(() => localStorage);
-}
-
-/** Calls back after each change of what the sheets open with: bench, or reel on the table. */
-export function onOpening(listener: () => void): void {
-  pageBench.subscribe(listener);
-  onTableReel(window, listener);
 }

@@ -1,5 +1,6 @@
 import { STORED_FIELDS } from '../../worksheets/machine/bench-fields.ts';
 import type { Entries } from '../../worksheets/machine/evaluate.ts';
+import { TABLE_KEY } from '../islands/kept-opening.ts';
 import { parseJson } from './bench-text.ts';
 import type { BenchTexts } from './bench-state.ts';
 import { isRecord } from './is-record.ts';
@@ -23,7 +24,6 @@ export interface TableReel {
   readonly judgedFor: string;
 }
 
-export const TABLE_KEY = 'table-reel';
 const TABLE_VERSION = 1;
 const LONGEST_TEXT = 2000;
 
@@ -70,13 +70,4 @@ export function readTableReel(openStorage: () => Storage): TableReel | undefined
   } catch {
     return undefined;
   }
-}
-
-/** Calls back when another tab, or the page itself, changes the reel on the table. */
-export function onTableReel(page: EventTarget, listener: () => void): void {
-  page.addEventListener('storage', (event) => {
-    const key = 'key' in event ? event.key : null;
-    if (key === null || key === TABLE_KEY) listener();
-  });
-  page.addEventListener(TABLE_KEY, listener);
 }

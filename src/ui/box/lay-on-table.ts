@@ -8,7 +8,8 @@ import {
 } from '../../worksheets/box/reel-reading.ts';
 import type { Reel } from '../../worksheets/box/job.ts';
 import type { BenchTexts } from '../bench/bench-state.ts';
-import { TABLE_KEY, tableReelText, type TableReel } from '../bench/table-reel.ts';
+import { tableReelText, type TableReel } from '../bench/table-reel.ts';
+import { TABLE_KEY } from '../islands/kept-opening.ts';
 import { readSound } from '../../worksheets/box/reel-fields.ts';
 
 /** The text of a field where it can be used. */

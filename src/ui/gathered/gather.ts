@@ -1,4 +1,5 @@
 import { numberEntry } from '../../quantity/parse-number.ts';
+import { UNITS } from '../../quantity/units.ts';
 import { evaluate, type Entries, type Evaluation } from '../../worksheets/machine/evaluate.ts';
 import type { Answer, Worksheet, InputSpec } from '../../worksheets/machine/types.ts';
 import { benchOverlay } from '../bench/bench-entries.ts';
@@ -61,10 +62,14 @@ export function benchFields(
   );
 }
 
-/** An answer as the entry of another worksheet. A count takes the nearest whole number. */
+/**
+ * An answer as the entry of another worksheet. A count takes the nearest whole number, and so do film
+ * frames: those on a length of film need not come out whole.
+ */
 function textOf(answer: Answer, spec: InputSpec | undefined): string {
   if (answer.value === undefined) return answer.text;
   if (spec?.kind === 'count') return String(Math.round(answer.value));
+  if (answer.unit === UNITS.frames.symbol) return `${Math.round(answer.value)} ${answer.unit}`;
   return `${numberEntry(answer.value)} ${answer.unit ?? ''}`.trim();
 }
 

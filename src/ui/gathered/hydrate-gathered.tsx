@@ -1,7 +1,8 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
 import { currentTexts } from '../bench/bench-state.ts';
-import { onOpening, pageBench, pageTable } from '../bench/page-bench.ts';
+import { pageBench, pageTable } from '../bench/page-bench.ts';
 import type { Entries } from '../../worksheets/machine/evaluate.ts';
+import { onOpening } from '../islands/kept-opening.ts';
 import { keptSheet, replaceEntry, withSheet } from '../islands/history-entry.ts';
 import { showAddressFault } from '../islands/show-address-fault.ts';
 import { loadWorksheet } from '../islands/load-worksheet.ts';

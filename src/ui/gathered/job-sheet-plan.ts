@@ -1,4 +1,4 @@
-import type { Plan } from './plan.ts';
+import { fieldsOf, FILM_FIELDS, fromFields, STORAGE_FIELDS, type Plan } from './plan.ts';
 
 /** One reel on its way through the bench, from the can to the files. */
 export const JOB_SHEET: Plan = {
@@ -10,8 +10,7 @@ export const JOB_SHEET: Plan = {
     lengthMetres: { worksheet: 'film-length', input: 'lengthMetres', label: 'Length of the reel' },
     nativeFps: { worksheet: 'repeat-pattern', input: 'nativeFps' },
     filmFps: { worksheet: 'flash-match', input: 'filmFps', label: 'Film rate while recording' },
-    flashesPerFrame: { worksheet: 'flash-match', input: 'flashesPerFrame' },
-    openPercent: { worksheet: 'flash-match', input: 'openPercent' },
+    ...fieldsOf('flash-match', 'flashesPerFrame', 'openPercent'),
     cameraFps: { worksheet: 'flash-match', input: 'cameraFps', text: '50' },
     exposureSeconds: { worksheet: 'flash-match', input: 'exposureSeconds', text: '1/54' },
     readoutSeconds: { worksheet: 'flash-match', input: 'readoutSeconds' },
@@ -32,14 +31,10 @@ export const JOB_SHEET: Plan = {
       label: 'Camera frame of the first one',
     },
     deliveryFps: { worksheet: 'repeat-pattern', input: 'deliveryFps' },
-    keepWidth: { worksheet: 'customer-options', input: 'keepWidth' },
-    keepHeight: { worksheet: 'customer-options', input: 'keepHeight' },
-    keepSamples: { worksheet: 'customer-options', input: 'keepSamples' },
-    megabitsPerSecond: { worksheet: 'customer-options', input: 'megabitsPerSecond' },
+    ...fieldsOf('customer-options', ...STORAGE_FIELDS),
     medium: { worksheet: 'media-count', input: 'medium' },
     copies: { worksheet: 'media-count', input: 'copies', label: 'Sets', text: '3' },
-    handlingSeconds: { worksheet: 'job-time', input: 'handlingSeconds' },
-    afterWorkSeconds: { worksheet: 'job-time', input: 'afterWorkSeconds' },
+    ...fieldsOf('job-time', 'handlingSeconds', 'afterWorkSeconds'),
   },
   warnsOfGauge: true,
   before: [
@@ -67,9 +62,7 @@ export const JOB_SHEET: Plan = {
       worksheet: 'film-length',
       inputs: {
         known: { text: 'length' },
-        lengthMetres: { field: 'lengthMetres' },
-        gauge: { field: 'gauge' },
-        filmFps: { field: 'filmFps' },
+        ...fromFields('lengthMetres', 'gauge', 'filmFps'),
       },
       fields: ['gauge', 'lengthMetres'],
       answers: [
@@ -85,12 +78,14 @@ export const JOB_SHEET: Plan = {
       heading: 'Match of exposure and flashes',
       worksheet: 'flash-match',
       inputs: {
-        filmFps: { field: 'filmFps' },
-        flashesPerFrame: { field: 'flashesPerFrame' },
-        openPercent: { field: 'openPercent' },
-        cameraFps: { field: 'cameraFps' },
-        exposureSeconds: { field: 'exposureSeconds' },
-        readoutSeconds: { field: 'readoutSeconds' },
+        ...fromFields(
+          'filmFps',
+          'flashesPerFrame',
+          'openPercent',
+          'cameraFps',
+          'exposureSeconds',
+          'readoutSeconds',
+        ),
       },
       fields: [
         'filmFps',
@@ -117,8 +112,7 @@ export const JOB_SHEET: Plan = {
         toExposureSeconds: { field: 'exposureSeconds' },
         fromFNumber: { field: 'meteredFNumber' },
         toFNumber: { field: 'meteredFNumber' },
-        lensSteps: { field: 'lensSteps' },
-        cameraFps: { field: 'cameraFps' },
+        ...fromFields('lensSteps', 'cameraFps'),
       },
       fields: ['meteredExposureSeconds', 'meteredFNumber', 'lensSteps'],
       answers: [
@@ -133,12 +127,14 @@ export const JOB_SHEET: Plan = {
       heading: 'Whole frames',
       worksheet: 'whole-frames',
       inputs: {
-        filmFps: { field: 'filmFps' },
-        flashesPerFrame: { field: 'flashesPerFrame' },
-        openPercent: { field: 'openPercent' },
-        cameraFps: { field: 'cameraFps' },
-        exposureSeconds: { field: 'exposureSeconds' },
-        readoutSeconds: { field: 'readoutSeconds' },
+        ...fromFields(
+          'filmFps',
+          'flashesPerFrame',
+          'openPercent',
+          'cameraFps',
+          'exposureSeconds',
+          'readoutSeconds',
+        ),
       },
       fields: [],
       answers: [
@@ -152,15 +148,15 @@ export const JOB_SHEET: Plan = {
       heading: 'Keep list',
       worksheet: 'keep-list',
       inputs: {
-        filmFps: { field: 'filmFps' },
-        cameraFps: { field: 'cameraFps' },
-        nativeFps: { field: 'nativeFps' },
+        ...fromFields('filmFps', 'cameraFps', 'nativeFps'),
         filmFrames: { step: 'reel', answer: 'frames' },
-        firstCameraFrame: { field: 'firstCameraFrame' },
-        exposureSeconds: { field: 'exposureSeconds' },
-        readoutSeconds: { field: 'readoutSeconds' },
-        flashesPerFrame: { field: 'flashesPerFrame' },
-        openPercent: { field: 'openPercent' },
+        ...fromFields(
+          'firstCameraFrame',
+          'exposureSeconds',
+          'readoutSeconds',
+          'flashesPerFrame',
+          'openPercent',
+        ),
       },
       fields: ['firstCameraFrame'],
       answers: [
@@ -176,8 +172,7 @@ export const JOB_SHEET: Plan = {
       heading: 'Retiming',
       worksheet: 'repeat-pattern',
       inputs: {
-        nativeFps: { field: 'nativeFps' },
-        deliveryFps: { field: 'deliveryFps' },
+        ...fromFields('nativeFps', 'deliveryFps'),
         filmFrames: { step: 'reel', answer: 'frames' },
       },
       fields: ['nativeFps', 'deliveryFps'],
@@ -194,16 +189,9 @@ export const JOB_SHEET: Plan = {
       heading: 'Files',
       worksheet: 'customer-options',
       inputs: {
-        gauge: { field: 'gauge' },
-        lengthMetres: { field: 'lengthMetres' },
-        nativeFps: { field: 'nativeFps' },
-        deliveryFps: { field: 'deliveryFps' },
-        keepWidth: { field: 'keepWidth' },
-        keepHeight: { field: 'keepHeight' },
-        keepSamples: { field: 'keepSamples' },
-        megabitsPerSecond: { field: 'megabitsPerSecond' },
+        ...fromFields(...FILM_FIELDS, ...STORAGE_FIELDS),
       },
-      fields: ['keepWidth', 'keepHeight', 'keepSamples', 'megabitsPerSecond'],
+      fields: [...STORAGE_FIELDS],
       answers: [
         { key: 'keep', label: 'Master, lossless, at the native rate' },
         { key: 'watchBytes', label: 'Viewing copy, at the delivery rate' },
@@ -236,9 +224,7 @@ export const JOB_SHEET: Plan = {
       inputs: {
         reelCount: { text: '1' },
         framesPerReel: { step: 'reel', answer: 'frames' },
-        filmFps: { field: 'filmFps' },
-        handlingSeconds: { field: 'handlingSeconds' },
-        afterWorkSeconds: { field: 'afterWorkSeconds' },
+        ...fromFields('filmFps', 'handlingSeconds', 'afterWorkSeconds'),
         repeatPercent: { text: '0' },
       },
       fields: ['handlingSeconds', 'afterWorkSeconds'],

@@ -70,3 +70,25 @@ export interface Plan {
   /** Empty lines for notes. */
   readonly noteLines: number;
 }
+
+/** Inputs that each take the field of their own name. */
+export function fromFields(...names: readonly string[]): Readonly<Record<string, From>> {
+  return Object.fromEntries(names.map((name) => [name, { field: name }]));
+}
+
+/** Fields of the sheet that are inputs of one worksheet, under the worksheet's own names. */
+export function fieldsOf(
+  worksheet: string,
+  ...inputs: readonly string[]
+): Readonly<Record<string, PlanField>> {
+  return Object.fromEntries(inputs.map((input) => [input, { worksheet, input }]));
+}
+
+/** The film as the copies for its owner are worked out from it, and how they are stored. */
+export const FILM_FIELDS = ['gauge', 'lengthMetres', 'nativeFps', 'deliveryFps'] as const;
+export const STORAGE_FIELDS = [
+  'keepWidth',
+  'keepHeight',
+  'keepSamples',
+  'megabitsPerSecond',
+] as const;

@@ -1,3 +1,4 @@
+import { isOpeningKept } from './kept-opening.ts';
 import { loadPicture } from './load-picture.ts';
 import { loadWorksheet } from './load-worksheet.ts';
 
@@ -35,6 +36,8 @@ export const ISLANDS: readonly Island[] = [
         loadWorksheet(id),
         // Everything else waits for it; asked for now, it costs no step of its own.
         import('preact'),
+        // So does a bench, where one is kept.
+        isOpeningKept() ? import('../bench/sheet-opening.ts') : undefined,
         ...pictures.split(' ').map(loadPicture),
       ]);
       return hydrateWorksheet(element, worksheet);

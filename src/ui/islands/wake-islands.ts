@@ -2,6 +2,7 @@
 // costs no more script than its reader uses. The static page already shows the book's numbers.
 import { showAddressFault } from './show-address-fault.ts';
 import { keptSheet, replaceEntry, withSheet } from './history-entry.ts';
+import { isAboutOpening, isOpeningKept } from './kept-opening.ts';
 import { ISLANDS, type Island, type Redraw } from './islands.ts';
 import { markOldAnswers, sayFailed, sayLoading, saySettled, unmarkAnswers } from './old-answers.ts';
 import { typedFields, typedTexts } from './typed-fields.ts';
@@ -57,14 +58,6 @@ function wakeOnce(island: Island, element: HTMLElement): Promise<void> {
   const start = Promise.resolve().then(() => begin(island, element));
   waking.set(element, start);
   return start;
-}
-
-function hasBench(): boolean {
-  try {
-    return ['bench', 'table-reel'].some((key) => localStorage.getItem(key) !== null);
-  } catch {
-    return false;
-  }
 }
 
 /** A form that was changed on this page before, or that the browser filled, or that a link is about. */
@@ -164,17 +157,17 @@ function showBench(): void {
   }, 1500);
 }
 
-if (hasBench()) {
+if (isOpeningKept()) {
   addEventListener('load', showBench);
 } else {
   // Another tab may describe a bench while this page is open.
-  addEventListener('storage', ({ key }) => {
-    if (key === 'bench' || key === 'table-reel') showBench();
+  addEventListener('storage', (event) => {
+    if (isAboutOpening(event) && isOpeningKept()) showBench();
   });
 }
 
 addEventListener('beforeprint', () => {
-  if (hasBench()) quietly(fillForPrint());
+  if (isOpeningKept()) quietly(fillForPrint());
   for (const link of document.querySelectorAll<HTMLAnchorElement>('.sheet-address')) {
     link.textContent = `${location.origin}${link.pathname}${link.hash}`;
   }

@@ -1,5 +1,5 @@
 import type { BenchNumbers } from '../../scene/camera/setting.ts';
-import { readInput, type Entries } from '../../worksheets/machine/evaluate.ts';
+import { parseEntry, type Entries } from '../../worksheets/machine/evaluate.ts';
 import type { Worksheet } from '../../worksheets/machine/types.ts';
 
 /**
@@ -13,7 +13,7 @@ export function benchFromEntries(flashMatch: Worksheet, entries: Entries): Bench
   const read = (key: string, angleFps?: number): number | undefined => {
     const spec = flashMatch.inputs[key];
     if (spec === undefined) throw new Error(`the flash match has no input “${key}”`);
-    const parsed = readInput(spec, entries[key] ?? spec.default, angleFps);
+    const parsed = parseEntry(spec, entries[key] ?? spec.default, angleFps);
     if (!parsed.ok) throw new Error(`${key}: ${parsed.reason}`);
     return parsed.value.value as number | undefined;
   };

@@ -10,7 +10,7 @@ import {
 } from '../../core/job/job-totals.ts';
 import { BENCH_INPUTS } from '../bench/bench-inputs.ts';
 import type { StoredField } from '../machine/bench-table.ts';
-import { readInput } from '../machine/evaluate.ts';
+import { parseEntry } from '../machine/evaluate.ts';
 import type { Job, Reel } from './job.ts';
 import { countedReel, jobNumber, reelNumber } from './reel-reading.ts';
 
@@ -67,7 +67,7 @@ const sum = (values: readonly Fraction[]): Fraction =>
 function benchNumber(bench: BenchTexts, field: StoredField): Fraction | undefined {
   const text = bench[field]?.trim() ?? '';
   if (text === '') return undefined;
-  const read = readInput(BENCH_INPUTS[field], text);
+  const read = parseEntry(BENCH_INPUTS[field], text);
   return read.ok ? (read.value.exact as Fraction | undefined) : undefined;
 }
 

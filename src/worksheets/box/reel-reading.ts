@@ -7,7 +7,7 @@ import { GAUGES } from '../../core/reel/gauges.ts';
 import type { GaugeId } from '../../core/reel/gauges/gauge.ts';
 import type { ReelFindings } from '../../core/reel/reel-findings.ts';
 import { quotable } from '../../quantity/typed-text.ts';
-import { evaluate, readInput, type Entries } from '../machine/evaluate.ts';
+import { evaluate, parseEntry, type Entries } from '../machine/evaluate.ts';
 import { worksheet as triageSheet } from '../reel/condition-triage/worksheet.ts';
 import { inputs as triageInputs } from '../reel/condition-triage/inputs.ts';
 import type { Job, Reel } from './job.ts';
@@ -31,7 +31,7 @@ interface NumberRead {
 /** The number in a field; undefined where it is empty or cannot be read. */
 export function numberIn(field: BoxField, text = ''): NumberRead | undefined {
   if (field.kind !== 'optional-quantity' && field.kind !== 'quantity') return undefined;
-  const read = readInput(field, text);
+  const read = parseEntry(field, text);
   return read.ok && read.value.value !== undefined ? (read.value as NumberRead) : undefined;
 }
 
@@ -65,7 +65,7 @@ export function fieldMessage(field: BoxField, text: string): string | undefined 
       ? `“${quotable(text)}” is not read. Try silent, magnetic, optical or tape.`
       : undefined;
   }
-  const read = readInput(field, text);
+  const read = parseEntry(field, text);
   return read.ok ? undefined : read.reason;
 }
 
@@ -121,7 +121,7 @@ export interface JudgedReel {
 /** A finding that cannot be read counts as one that nobody made. */
 function readFindings(entries: Entries): ReelFindings {
   const read = Object.entries(triageInputs).flatMap(([key, spec]) => {
-    const { ok, ...rest } = readInput(spec, entries[key] ?? spec.default);
+    const { ok, ...rest } = parseEntry(spec, entries[key] ?? spec.default);
     const value = ok && 'value' in rest ? rest.value.value : spec.default;
     return value === undefined || value === '' ? [] : [[key, value] as const];
   });

@@ -19,20 +19,29 @@ function orderWords(setting: Setting, now: Setting): string {
 
 const capital = (order: string): string => `${order.charAt(0).toUpperCase()}${order.slice(1)}`;
 
-/** The sentence of the verdict that says what to do; empty when nothing needs to be changed. */
-export function adviceSentence(advice: Advice, now: Setting, isReadoutMeasured: boolean): string {
+/**
+ * The sentence of the verdict that says what to do; empty when nothing needs to be changed.
+ *
+ * @param gain  what the setting is good for, beside whole frames
+ */
+export function adviceSentence(
+  advice: Advice,
+  now: Setting,
+  isReadoutMeasured: boolean,
+  gain = 'the light is even',
+): string {
   switch (advice.kind) {
     case 'works': {
       if (advice.change === 'none') return '';
       const order = orderWords(advice.setting, now);
-      const gain = 'Then the light is even and every film frame is sure of a whole camera frame';
+      const then = `Then ${gain} and every film frame is sure of a whole camera frame`;
       if (advice.change === 'film') {
-        return ` At this film rate no usual camera rate gives both even light and whole frames: ${order}. ${gain}.`;
+        return ` At this film rate no usual camera rate gives both even light and whole frames: ${order}. ${then}.`;
       }
       if (advice.change === 'far-film') {
         return ` Within ${NUDGE_PERCENT} % of this film rate nothing gives both even light and whole frames. The nearest that does: ${order}.`;
       }
-      return ` ${capital(order)}. ${gain}.`;
+      return ` ${capital(order)}. ${then}.`;
     }
     case 'needs-readout': {
       const order = orderWords(advice.setting, now);

@@ -60,7 +60,7 @@ export const BENCH_TABLE = {
     place: 'projector',
     link: 'pf',
     // A machine with one speed: the rate in use is one that can be set.
-    standIn: 'projector.fixedSpeeds',
+    standIn: 'projector.filmRates',
     field: {
       ...FILM_RATE,
       label: 'Film rate',
@@ -95,7 +95,7 @@ export const BENCH_TABLE = {
       help: 'Share of the time with light in the gate: open angle of the shutter ÷ 360°. Half, if you do not know.',
     },
   },
-  'projector.speedChoice': {
+  'projector.filmRateChoice': {
     shelf: 'benches',
     place: 'projector-more',
     link: 'pk',
@@ -106,7 +106,7 @@ export const BENCH_TABLE = {
       help: 'Fill in below what fits.',
     },
   },
-  'projector.fixedSpeeds': {
+  'projector.filmRates': {
     shelf: 'benches',
     place: 'projector-more',
     link: 'ps',

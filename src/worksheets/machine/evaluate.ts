@@ -128,7 +128,7 @@ function readText(spec: TextInput, text: string): Read {
  * Reads one entry the way a worksheet does: the value, or the message for its field. Never throws.
  * `angleFps` turns a shutter angle into a time; without it angles are refused.
  */
-export function readInput(spec: InputSpec, text: string, angleFps?: number): Read {
+export function parseEntry(spec: InputSpec, text: string, angleFps?: number): Read {
   switch (spec.kind) {
     case 'quantity':
     case 'optional-quantity':
@@ -169,7 +169,7 @@ function isTaken(
   if (spec === undefined || spec.kind === 'choice') return false;
   const isOneText = spec.kind === 'list' || spec.kind === 'text';
   const [first = ''] = spec.accepted.split(isOneText ? / or /u : /, | or /u);
-  const read = readInput(spec, first);
+  const read = parseEntry(spec, first);
   if (!read.ok) return false;
   try {
     worksheet.run({ ...values, [key]: read.value.value }, { ...exact, [key]: read.value.exact });
@@ -205,7 +205,7 @@ export function evaluate(worksheet: Worksheet, entries: Entries): Evaluation {
     const rateKey =
       spec.kind === 'quantity' || spec.kind === 'optional-quantity' ? spec.angleOf : undefined;
     const angleFps = rateKey === undefined ? undefined : (values[rateKey] as number | undefined);
-    const read = readInput(spec, ownProperty(entries, key) ?? spec.default, angleFps);
+    const read = parseEntry(spec, ownProperty(entries, key) ?? spec.default, angleFps);
     if (read.ok) {
       values[key] = read.value.value;
       if (read.value.exact !== undefined) exact[key] = read.value.exact as Fraction;

@@ -98,7 +98,8 @@ export interface WorkingStep {
 export interface ResultFile {
   readonly fileName: string;
   readonly mediaType: string;
-  readonly text: string;
+  /** The text, or what fetches the code that writes it: only who takes the file needs that. */
+  readonly text: string | (() => Promise<string>);
   /** True where a reader should see the text before taking it, as with a script. */
   readonly isShown?: true;
 }

@@ -254,6 +254,15 @@ describe('the text of the commands', () => {
     expect(Number(top) / Number(bottom)).toBeCloseTo(17.123456789123, 7);
   });
 
+  test('names the matrix that the scaler of some versions drops, or that the recording lacks', () => {
+    const tags = (codeRange: string): string =>
+      printedCommand(keepListWorksheet, { codeRange }).replace(/^.*-slicecrc 1/u, '');
+    expect(tags('full-bt709')).toContain('-colorspace bt709');
+    expect(tags('full-bt601')).toContain('-colorspace smpte170m');
+    expect(tags('limited-unnamed')).toContain('-color_range tv -colorspace bt709');
+    expect(tags('limited')).not.toContain('-colorspace');
+  });
+
   test('holds nothing that a shell would act on inside its double quotes', () => {
     const commands = [
       repeatCommand(rate('18'), rate('25')),

@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { OutOfRangeError } from '../../../src/quantity/errors.ts';
 import { makeKeepReel } from '../../../src/core/file/keep-ties.ts';
 import { commandWords } from '../../../src/core/file/reel-script/command-words.ts';
-import { reelScripts } from '../../../src/core/file/reel-script/reel-script.ts';
+import { reelScripts } from '../../../src/core/file/reel-script/reel-scripts.ts';
 import type { ReelScriptEntries } from '../../../src/core/file/reel-script/script-entries.ts';
 import {
   commentText,

@@ -15,7 +15,7 @@ import {
 import { delimiter, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { makeKeepReel } from '../../../src/core/file/keep-ties.ts';
-import { reelScripts } from '../../../src/core/file/reel-script/reel-script.ts';
+import { reelScripts } from '../../../src/core/file/reel-script/reel-scripts.ts';
 import type { ReelScriptEntries } from '../../../src/core/file/reel-script/script-entries.ts';
 import { TROUBLE } from '../../../src/core/file/reel-script/script-words.ts';
 import { TOP_TO_BOTTOM, HALF_TURN } from '../../../src/core/gate/picture-turn.ts';

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { OutOfRangeError } from '../../../src/quantity/errors.ts';
 import { filmSpeedMillimetresPerSecond } from '../../../src/core/reel/film-length.ts';
 import { GAUGES } from '../../../src/core/reel/gauges.ts';
 import {
@@ -9,7 +8,6 @@ import {
   framesSeconds,
   SOUND_SYSTEMS,
   soundLateFrames,
-  toneWavelengthMillimetres,
 } from '../../../src/core/file/sound-separation.ts';
 import { expectRelative } from '../relative.ts';
 
@@ -106,21 +104,8 @@ describe('lengths, times and tones', () => {
     );
   });
 
-  test('lay as many waves on a second of film as the tone has', () => {
-    const speed = fc.double({ min: 10, max: 800, noNaN: true });
-    fc.assert(
-      fc.property(speed, fc.integer({ min: 20, max: 12_000 }), (millimetresPerSecond, toneHz) => {
-        expectRelative(
-          toneWavelengthMillimetres(millimetresPerSecond, toneHz) * toneHz,
-          millimetresPerSecond,
-        );
-      }),
-    );
-  });
-
   test('refuse a film that stands still and a loop of a metre', () => {
     expect(() => framesSeconds(26, 0)).toThrow(/filmFps/u);
     expect(() => soundLateFrames(26, 101, false)).toThrow(/loopErrorFrames/u);
-    expect(() => toneWavelengthMillimetres(182.88, 0)).toThrow(OutOfRangeError);
   });
 });

@@ -1,11 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { OutOfRangeError } from '../../../src/quantity/errors.ts';
 import {
   diffractionLimitPerMillimetre,
   filmPixelMicrometres,
   pixelsForDetail,
-  pixelsForViewer,
   pixelsOnPicture,
   resolutionLimit,
   samplingLimitPerMillimetre,
@@ -130,19 +128,5 @@ describe('the limit of a set-up', () => {
         expect(values[resolutionLimit(pixels, diffraction, film)]).toBe(lowest);
       }),
     );
-  });
-});
-
-describe('the pixels for a viewer', () => {
-  test('fill the screen with angles just resolved in the middle', () => {
-    const acuity = 1 / 60;
-    const pixels = pixelsForViewer(40, acuity);
-    const screenWidth = 2 * Math.tan((20 * Math.PI) / 180);
-    const middlePixelDegrees = (Math.atan(screenWidth / pixels) * 180) / Math.PI;
-    expectRelative(middlePixelDegrees, acuity, 1e-9);
-  });
-
-  test('are refused for a screen all around', () => {
-    expect(() => pixelsForViewer(180, 1 / 60)).toThrow(OutOfRangeError);
   });
 });

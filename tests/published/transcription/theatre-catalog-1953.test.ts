@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { woundThicknessMillimetres, WOUND_THICKNESS } from '../../../src/core/reel/reel-length.ts';
+import { woundLengthMillimetres, WOUND_THICKNESS } from '../../../src/core/reel/reel-length.ts';
 
 // The loose ends of our ranges are the windings that the printed capacities mean.
 test.each([
@@ -8,7 +8,10 @@ test.each([
 ] as const)(
   'the loosest %s winding is that of %i ft on a 24 in reel',
   (_film, feet, inch, kind) => {
-    const thickness = woundThicknessMillimetres(24 * 25.4, 5 * 25.4, feet * 304.8);
+    const [outer, core, length] = [24 * 25.4, 5 * 25.4, feet * 304.8];
+    // The face of the roll, shared out over the length.
+    const thickness = ((Math.PI / 4) * (outer ** 2 - core ** 2)) / length;
+    expect(woundLengthMillimetres(outer, core, thickness)).toBeCloseTo(length, 6);
     expect((thickness / 25.4).toFixed(5)).toBe(inch.toFixed(5));
     expect(WOUND_THICKNESS[kind].maximumMillimetres).toBeCloseTo(thickness, 3);
   },

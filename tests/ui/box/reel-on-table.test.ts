@@ -4,13 +4,13 @@ import { EMPTY_BENCH, type BenchState } from '../../../src/ui/bench/bench-state.
 import {
   parseTableReel,
   readTableReel,
-  TABLE_KEY,
   tableReelText,
   type TableReel,
 } from '../../../src/ui/bench/table-reel.ts';
 import { putOnTable, setReelText } from '../../../src/ui/box/box-edits.ts';
 import { layOnTable, tableReel } from '../../../src/ui/box/lay-on-table.ts';
 import { offersOf } from '../../../src/ui/box/take-back.ts';
+import { TABLE_KEY } from '../../../src/ui/islands/kept-opening.ts';
 import { evaluate, fillEntries, type Entries } from '../../../src/worksheets/machine/evaluate.ts';
 import { worksheets } from '../../../src/worksheets/registry.ts';
 import type { ReelTexts } from '../../../src/worksheets/box/job.ts';

@@ -145,6 +145,10 @@ describe('a job sheet', () => {
     expect(at('reel', fields).evaluation.outcome?.answers['frames']?.value).toBe(7200);
     expect(at('keep', fields).entries?.['filmFrames']).toBe('7200');
     expect(at('time', fields).entries?.['framesPerReel']).toBe('7200 frames');
+    // 15 m hold 3543.3 frames: the time is that of whole ones.
+    const metric = { ...book, lengthMetres: '15 m' };
+    expect(at('time', metric).entries?.['framesPerReel']).toBe('3543 frames');
+    expect(at('time', metric).evaluation.outcome).toBeDefined();
     // Uncompressed 10 bit 4:2:2 is 20 bits for each of 2048 × 1556 pixels; at most 80 % of it is left.
     expect(at('files', fields).evaluation.outcome?.answers['bothMostBytes']?.value).toBeCloseTo(
       0.8 * ((7200 * 2048 * 1556 * 20) / 8) + (400 * 20e6) / 8,

@@ -1,5 +1,5 @@
 import { alignPhase } from './align-phase.ts';
-import { filmPhaseAt, mirroredPhase, phaseFromRates, tiltedPhase } from './film-phase.ts';
+import { mirroredPhase, phaseFromRates, tiltedPhase } from './film-phase.ts';
 import { thinnedSamples, type GateSamples } from './gate-samples.ts';
 import {
   familyLines,
@@ -8,6 +8,7 @@ import {
   type LightLine,
   type LineFamily,
 } from './light-lines.ts';
+import { isLampPossible, type LampFilter } from './lamp-lines.ts';
 import { lineColumns, type Motion } from './line-columns.ts';
 import { modelOf, steadyModel, type LightModel } from './light-model.ts';
 import { fitFiltered, fitLines, refineMotion } from './refine-motion.ts';
@@ -16,8 +17,7 @@ import { filtered, slowCurves, type SlowChange, type SlowCurves } from './slow-c
 import { trackSpeed } from './speed-track.ts';
 
 /** What the reader knows of the bench, as far as the search needs it. */
-export interface LineSearch {
-  readonly flashesPerFrame: number;
+export interface LineSearch extends LampFilter {
   readonly slowestFps: number;
   readonly fastestFps: number;
   /** Rates at which a lamp may flicker, Hz: twice each mains rate that may apply. */
@@ -37,14 +37,12 @@ export interface Explanation {
 /** An addition must gain so much to be believed. */
 const LEAST_GAIN = 20;
 
-/** A lamp that would have to change the light by more than this, peak to mean, is something else. */
-const MOST_LAMP = 0.6;
-
 /** A cause whose lines tell so much less than the best one's is not followed up. */
 const HOPELESS_SHARE = 0.25;
 
 /** A cause that explains nearly as much as the best one may do better with others beside it. */
 const PROMISING_SHARE = 0.12;
+const PROMISING_SCORE = 60;
 
 /** Pieces of the other length are tried as well when they tell nearly as much. */
 const NEARLY = 0.85;
@@ -264,11 +262,10 @@ class Workshop {
   mirrored(model: LightModel): LightModel | undefined {
     const { refined, families, lines, slow } = model;
     if (refined === undefined) return undefined;
-    const { cameraFps, durationSeconds } = this.samples;
+    const { cameraFps } = this.samples;
     const { motion } = refined;
     const { slowestFps, fastestFps, flashesPerFrame } = this.search;
-    const gone = filmPhaseAt(motion.phase, durationSeconds) - filmPhaseAt(motion.phase, 0);
-    const filmFps = gone / durationSeconds;
+    const filmFps = refined.meanFilmFps;
     const perFrame = families.includes('unequal') ? 1 : flashesPerFrame;
     const multiple = Math.round((2 * filmFps * perFrame) / cameraFps);
     const sumFps = (multiple * cameraFps) / perFrame;
@@ -286,16 +283,6 @@ class Workshop {
   }
 }
 
-function isTooMuchLamp(model: LightModel): boolean {
-  const factors = model.refined?.fit.factors ?? new Float64Array(0);
-  let swing = 0;
-  for (const [index, { lamp }] of model.lines.entries()) {
-    if (lamp === 0) continue;
-    swing += Math.hypot(factors[2 * index] ?? 0, factors[2 * index + 1] ?? 0);
-  }
-  return swing > MOST_LAMP;
-}
-
 /** Further causes one by one while each pays. */
 function extended(
   workshop: Workshop,
@@ -308,7 +295,7 @@ function extended(
     const further = families
       .filter((family) => !before.families.includes(family))
       .map((family) => workshop.withBestSlow(workshop.addCause(before, family)))
-      .filter((candidate) => !isTooMuchLamp(candidate));
+      .filter((candidate) => isLampPossible(candidate, workshop.search));
     model = bestOf([before, ...further]);
     if (model.score < before.score + LEAST_GAIN) return before;
   }
@@ -340,10 +327,13 @@ export function explainLight(samples: GateSamples, search: LineSearch): Explanat
       if (steady.slow === 'none' || workshop.leavesLittle(plain)) return plain;
       return bestOf([plain, workshop.explainBy(each, steady.slow)]);
     })
-    .filter((model) => !isTooMuchLamp(model) && model.score > steady.score + LEAST_GAIN);
+    // Causes are compared with all their lines: few lines of one may look like the many of another.
+    .map((model) => workshop.withFineLines(model))
+    .filter((model) => isLampPossible(model, search) && model.score > steady.score + LEAST_GAIN);
   const best = bestOf([steady, ...single]);
   const gain = best.score - still.score;
-  const promising = single.filter(({ score }) => score >= best.score - PROMISING_SHARE * gain);
+  const reach = Math.max(PROMISING_SCORE, PROMISING_SHARE * gain);
+  const promising = single.filter(({ score }) => score >= best.score - reach);
   const models = promising.map((start) => extended(workshop, families, start));
   const first = bestOf([steady, ...models]);
   const mirrored = workshop.mirrored(first);

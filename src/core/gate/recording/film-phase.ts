@@ -62,6 +62,11 @@ export function filmRateAt(phase: FilmPhase, seconds: number): number {
   );
 }
 
+/** Mean film rate from the start to a time, frames/s. */
+export function meanFilmRate(phase: FilmPhase, durationSeconds: number): number {
+  return (filmPhaseAt(phase, durationSeconds) - filmPhaseAt(phase, 0)) / durationSeconds;
+}
+
 /** The curve whose rate is given at evenly spaced times from 0 on, straight lines between. */
 export function phaseFromRates(
   rates: readonly number[],

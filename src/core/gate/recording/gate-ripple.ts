@@ -1,12 +1,11 @@
-import { BAND_COUNT } from '../band-light.ts';
-import { filmPhaseAt } from './film-phase.ts';
 import type { GateSamples } from './gate-samples.ts';
-import type { LightLine } from './light-lines.ts';
-import { lineHz } from './light-lines.ts';
-import { lineColumns, type Motion } from './line-columns.ts';
+import { weakLampLines, type LightLine } from './light-lines.ts';
+import { bandAttenuation, lineColumns, type Motion } from './line-columns.ts';
 import type { LightModel } from './light-model.ts';
 import { curveExtremes, periodicCurve, smoothed, type PeriodicCurve } from './periodic-curve.ts';
+import { fitLines, type RefinedMotion } from './refine-motion.ts';
 import { dividedByGain, slowPart, type SlowCurves } from './slow-change.ts';
+import { SAMPLES_PER_WITNESS } from './speed-track.ts';
 
 /** How much light changes by each cause alone, peak to peak, share of the mean. */
 export interface GateRipples {
@@ -47,16 +46,47 @@ function linesAdd(
 const less = (a: Float64Array, b: Float64Array): Float64Array =>
   a.map((value, at) => value - (b[at] ?? 0));
 
+/** Lines with the factors of their cosines and sines. */
+interface WeighedLines {
+  readonly lines: readonly LightLine[];
+  readonly factors: Float64Array;
+}
+
+/**
+ * The lines of a model with the weak ones of its lamp: each of those as strong as it stands out from
+ * what noise alone would make of it.
+ */
+function withWeakLampLines(
+  samples: GateSamples,
+  model: LightModel,
+  refined: RefinedMotion,
+  curves: SlowCurves,
+  flashes: number,
+): WeighedLines {
+  const known = model.lines;
+  if (!model.families.includes('lamp')) return { lines: known, factors: refined.fit.factors };
+  const lines = [...known, ...weakLampLines(flashes)];
+  const filter = { curves, commonWeight: refined.commonWeight };
+  const { fit } = fitLines(samples, samples.changes, lines, refined.motion, filter);
+  const noise = (2 * SAMPLES_PER_WITNESS * fit.residualSquares) / samples.changes.length ** 2;
+  const factors = Float64Array.from(fit.factors);
+  for (let index = known.length; index < lines.length; index += 1) {
+    const swing = (factors[2 * index] ?? 0) ** 2 + (factors[2 * index + 1] ?? 0) ** 2;
+    const share = swing > 0 ? Math.max(0, 1 - (2 * noise) / swing) : 0;
+    for (const at of [2 * index, 2 * index + 1]) factors[at] = share * (factors[at] ?? 0);
+  }
+  return { lines, factors };
+}
+
 /** Sum of the lamp's lines at each phase of the flash (rows) and of the lamp (columns). */
 function lampSurface(
-  model: LightModel,
+  { lines, factors }: WeighedLines,
   filmFps: number,
   motion: Motion,
   flashes: number,
 ): Float64Array {
   const surface = new Float64Array(PHASES_OF_FLASH * LAMP_PHASES);
-  const factors = model.refined?.fit.factors ?? new Float64Array(0);
-  for (const [index, line] of model.lines.entries()) {
+  for (const [index, line] of lines.entries()) {
     if (line.lamp === 0) continue;
     const scale = 1 / bandAttenuation(line, filmFps, motion);
     const cosine = (factors[2 * index] ?? 0) * scale;
@@ -75,14 +105,12 @@ function lampSurface(
   return surface;
 }
 
-/** How much a line loses because a band averages its rows. */
-function bandAttenuation(line: LightLine, filmFps: number, motion: Motion): number {
-  const turns = (lineHz(line, filmFps, motion.lampHz) * motion.readoutSeconds) / BAND_COUNT;
-  return turns === 0 ? 1 : Math.max(0.2, Math.sin(Math.PI * turns) / (Math.PI * turns));
-}
-
+const maximumOf = (values: Float64Array): number =>
+  values.reduce((most, value) => Math.max(most, value), -Infinity);
+const minimumOf = (values: Float64Array): number =>
+  values.reduce((least, value) => Math.min(least, value), Infinity);
 const spread = (values: Float64Array): number =>
-  values.length === 0 ? 0 : Math.max(...values) - Math.min(...values);
+  values.length === 0 ? 0 : maximumOf(values) - minimumOf(values);
 
 /** Mean of a curve over a whole film frame at each phase of a flash. */
 function flashMean(changes: Float64Array, flashes: number): Float64Array {
@@ -126,9 +154,7 @@ export function gateRipples(
   const slow = slowPart(less(samples.changes, all), curves);
   const lamp = linesAdd(columns, fit.factors, (line) => lines[line]?.lamp === 1, size);
   const even = less(dividedByGain(samples.changes, slow), lamp);
-  const { durationSeconds } = samples;
-  const gone = filmPhaseAt(motion.phase, durationSeconds) - filmPhaseAt(motion.phase, 0);
-  const filmFps = gone / durationSeconds;
+  const filmFps = refined.meanFilmFps;
   const noise = (model.squares.common + model.squares.single) / size;
   const isUnequal = families.includes('unequal');
   const turnsPerFrame = isUnequal ? 1 : flashes;
@@ -138,9 +164,15 @@ export function gateRipples(
   const curve: PeriodicCurve = periodicCurve(samples, even, motion, turnsPerFrame, phases, noise);
   const film = hasFilm ? curve : { ...curve, changes: new Float64Array(phases) };
   const flash = isUnequal ? flashMean(film.changes, flashes) : film.changes;
-  const surface = lampSurface(model, filmFps, motion, flashes);
+  const isWhole = curve.longestGapTurns * (isUnequal ? flashes : 1) <= OPEN_GAP_TURNS;
+  const weighed = withWeakLampLines(samples, model, refined, curves, flashes);
+  const surface = lampSurface(weighed, filmFps, motion, flashes);
   let { least, most } = curveExtremes(film);
-  if (families.includes('lamp')) {
+  if (families.includes('lamp') && !isWhole) {
+    // Phases that were not seen cannot be made up: the light as it was met in the clip.
+    least = minimumOf(all);
+    most = maximumOf(all);
+  } else if (families.includes('lamp')) {
     [least, most] = [Infinity, -Infinity];
     for (const [index, change] of smoothed(film.changes).entries()) {
       for (let turn = 0; turn < LAMP_PHASES; turn += 1) {
@@ -157,10 +189,10 @@ export function gateRipples(
       curveExtremes({ ...film, changes: flash }).most -
       curveExtremes({ ...film, changes: flash }).least,
     unequal: isUnequal ? spread(smoothed(less(film.changes, flash))) : 0,
-    lamp: families.includes('lamp') ? spread(surface) : 0,
+    lamp: families.includes('lamp') ? spread(isWhole ? surface : lamp) : 0,
     slow: spread(slow),
     least,
     most,
-    isWhole: curve.longestGapTurns * (isUnequal ? flashes : 1) <= OPEN_GAP_TURNS,
+    isWhole,
   };
 }

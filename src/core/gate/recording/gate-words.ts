@@ -80,7 +80,7 @@ export const REFUSAL_WORDS: Readonly<Record<GateRefusalReason, RefusalWords>> = 
   'two-answers': {
     reason: 'Two answers fit this recording alike.',
     remedy:
-      'Time a counted length of film with a stopwatch, or record again at another camera rate: 30 or 60 where this clip has 25 or 50, and the other way round. One of the two then drops out.',
+      'Make sure that the exposure is locked by hand. Then time a counted length of film with a stopwatch, or record again at another camera rate: 30 or 60 where this clip has 25 or 50, and the other way round. One of the two then drops out.',
   },
   'slow-beat': {
     reason:
@@ -92,7 +92,7 @@ export const REFUSAL_WORDS: Readonly<Record<GateRefusalReason, RefusalWords>> = 
     reason:
       'The light changes from camera frame to camera frame in a way that shutter, blades, lamp and automatic exposure do not explain.',
     remedy:
-      'Check the film rate and the flashes per frame of your bench. Switch noise reduction and automatic exposure off and record again.',
+      'Check the film rate and the flashes per frame of your bench. Switch noise reduction and automatic exposure off and record again. Near a match a motor that wanders does this too: then record with a shorter exposure.',
   },
 };
 

@@ -59,6 +59,14 @@ export function fineLines(family: LineFamily, flashesPerFrame: number): readonly
   }
 }
 
+/** Products of lamp and shutter too weak to tell a lamp by, which its ripple still holds. */
+const WEAK_LAMP_PRODUCTS = [2, -5, 3, -6];
+
+/** The weak lines of a lamp, which count where its ripple is measured. */
+export function weakLampLines(flashesPerFrame: number): readonly LightLine[] {
+  return WEAK_LAMP_PRODUCTS.map((product) => ({ film: product * flashesPerFrame, lamp: 1 }));
+}
+
 /** The few lines of a cause that move with the film and carry most of it. */
 export function searchLines(family: LineFamily, flashesPerFrame: number): readonly LightLine[] {
   const lines = familyLines(family, flashesPerFrame).filter(({ film }) => film !== 0);

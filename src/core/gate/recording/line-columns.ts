@@ -1,7 +1,7 @@
 import { BAND_COUNT } from '../band-light.ts';
 import { filmPhaseAt, type FilmPhase } from './film-phase.ts';
 import { centreBands, type GateSamples } from './gate-samples.ts';
-import type { LightLine } from './light-lines.ts';
+import { lineHz, type LightLine } from './light-lines.ts';
 
 /** How film, camera rows and lamp run. */
 export interface Motion {
@@ -18,6 +18,12 @@ export interface Motion {
  * @example bandDelay(1) // 0.125
  */
 export const bandDelay = (band: number): number => (band + 0.5) / BAND_COUNT;
+
+/** How much a line loses because a band averages its rows, as a factor. */
+export function bandAttenuation(line: LightLine, filmFps: number, motion: Motion): number {
+  const turns = (lineHz(line, filmFps, motion.lampHz) * motion.readoutSeconds) / BAND_COUNT;
+  return turns === 0 ? 1 : Math.max(0.2, Math.sin(Math.PI * turns) / (Math.PI * turns));
+}
 
 /**
  * The cosine and the sine of each line at every sample, less their means in each band; two columns a

@@ -22,11 +22,15 @@ const SLACK_PERCENT = 1.5;
 const READOUT_SHARE = 0.15;
 const READOUT_SECONDS = 0.001;
 
+/** Exposure times that one as marked may really be, s. */
+export const markedExposureRange = (exposureSeconds: number): readonly number[] =>
+  [1 - EXPOSURE_SHARE, 1, 1 + EXPOSURE_SHARE].map((factor) => exposureSeconds * factor);
+
 /** Whether the ripple of the shutter is what these blades make at this exposure time and film rate. */
 function isRippleExpected({ ripples, filmFps }: JudgedAnswer, bench: GateBench): boolean {
   if (filmFps === undefined) return true;
-  const expected = [1 - EXPOSURE_SHARE, 1, 1 + EXPOSURE_SHARE].map((factor) =>
-    shutterRipplePercent(bench.shutter, filmFps, bench.exposureSeconds * factor),
+  const expected = markedExposureRange(bench.exposureSeconds).map((seconds) =>
+    shutterRipplePercent(bench.shutter, filmFps, seconds),
   );
   const found = 100 * ripples.shutter;
   return (

@@ -2,29 +2,38 @@ import { BAND_COUNT, type BandLight } from '../band-light.ts';
 import { bandDriftPerSecond, bandsDownPicture } from '../bands.ts';
 import { beatHz } from '../beat.ts';
 import { flashRateHz } from '../flash-rate.ts';
+import { shutterOpenFraction } from '../shutter.ts';
 import { requireInterval } from '../../../quantity/errors.ts';
 import { explainLight, type Explanation } from './explain-light.ts';
 import { readFrameClock } from './frame-times.ts';
 import { gateAdvice } from './gate-advice.ts';
-import { isPlausible, type JudgedAnswer } from './plausible-answers.ts';
+import {
+  FILM_RATE_SHARE,
+  GLOBAL_SECONDS,
+  lampLookalikes,
+  slowCause,
+  slowLookalike,
+  type Answer,
+} from './lookalikes.ts';
+import { isPlausible } from './plausible-answers.ts';
 import type {
   FoundCause,
   GateBench,
   GateCause,
   GateReading,
   GateRefusal,
+  MeasuredFilmRate,
   PossibleAnswer,
 } from './gate-reading.ts';
 import { gateRefusal, movingThing, unusableLight } from './gate-refusals.ts';
 import { gateRipples, type GateRipples } from './gate-ripple.ts';
 import { gateSamples, type GateSamples } from './gate-samples.ts';
 import type { LightModel } from './light-model.ts';
+import { measuredReadout } from './measured-readout.ts';
 import { beatTurns, measuredFilmRate, speedChart } from './measured-rate.ts';
 import { LAMP_DEVIATION_HZ } from './refine-motion.ts';
-import { slowCurves } from './slow-change.ts';
-
-/** A film rate may be so far from what the reader expects, when nothing is said, share. */
-const FILM_RATE_SHARE = 0.06;
+import { FASTEST_HUNTING_HZ, slowCurves } from './slow-change.ts';
+import { unexplainedShare } from './unexplained-light.ts';
 
 /** What turns with the film must explain so much more than slow change to give a film rate. */
 const FILM_RATE_GAIN = 60;
@@ -46,9 +55,8 @@ const EVEN_PERCENT = 0.6;
 /** A beat must turn so often in the clip, or no mean of it can be taken. */
 const FEWEST_BEAT_TURNS = 1.5;
 
-/** Change that all bands share and nothing explains: share of the mean, and times the noise. */
+/** Change that nothing explains: share of the mean, and part of the flicker. */
 const UNEXPLAINED_SHARE = 0.004;
-const UNEXPLAINED_FACTOR = 8;
 const UNEXPLAINED_PART = 0.12;
 
 /** An answer that the bench allows may fit worse by this share than one that it does not. */
@@ -57,14 +65,11 @@ const PLAUSIBLE_SHARE = 0.2;
 /** Flicker below this part of a slow change cannot be told from what the slow change leaves. */
 const HIDDEN_PART = 0.3;
 
-/** No automatic exposure and no lamp changes slowly by more than this, share of the mean. */
-const MOST_SLOW_CHANGE = 0.4;
+/** A flicker counts as constant when its mismatch is so many times the swing of the motor. */
+const CONSTANT_FLICKER = 1.5;
 
-/** A lamp this near to a multiple of the camera rate looks like a slow change, Hz. */
-const STANDING_LAMP_HZ = 0.5;
-
-/** Rows read within this time all see the same light, s. */
-const GLOBAL_SECONDS = 0.0005;
+/** Under a global shutter answers count as close when they lose less than this share of the gain. */
+const GLOBAL_SHARE = 0.25;
 
 /** A second line of a lamp must be this strong beside the first to tell film and lamp apart. */
 const SECOND_LINE_PART = 0.3;
@@ -81,9 +86,6 @@ function inReadingOrder(light: BandLight, isReadUpwards: boolean): BandLight {
   });
   return { ...light, bands };
 }
-
-const slowCause = ({ slow }: LightModel): GateCause =>
-  slow === 'drift' ? 'drift' : 'automatic-exposure';
 
 /** Whether what turns with film and lamp is too weak beside a slow change to be told from its leftovers. */
 const isHiddenBySlow = (ripples: GateRipples): boolean =>
@@ -107,14 +109,6 @@ function foundCauses(model: LightModel, ripples: GateRipples): readonly FoundCau
     .sort((a, b) => b.ripplePercent - a.ripplePercent);
 }
 
-/** An explanation with all that follows from it. */
-interface Answer extends JudgedAnswer {
-  readonly model: LightModel;
-  readonly ripples: GateRipples;
-  readonly causes: readonly FoundCause[];
-  readonly filmFps: number | undefined;
-}
-
 function answerOf(samples: GateSamples, model: LightModel, flashesPerFrame: number): Answer {
   const ripples = gateRipples(samples, model, slowCurves(model.slow, samples), flashesPerFrame);
   const filmFps =
@@ -131,26 +125,17 @@ function isSameAnswer(a: Answer, b: Answer): boolean {
   return Math.abs(a.filmFps / b.filmFps - 1) < SAME_RATE;
 }
 
-/** What else a slow change, or what looks like one, may be; undefined when it is nothing else. */
-function slowLookalike(answer: Answer, cameraFps: number): PossibleAnswer | undefined {
-  const { model, ripples, causes, filmFps } = answer;
-  const main = causes[0]?.cause;
-  if (main === 'automatic-exposure' || main === 'drift') {
-    // So large a change is the beat of a shutter that runs almost in step with the camera.
-    return ripples.slow > MOST_SLOW_CHANGE ? { cause: 'shutter', filmFps: undefined } : undefined;
-  }
-  if (main !== 'lamp' || model.refined === undefined) return undefined;
-  const { lampHz, readoutSeconds } = model.refined.motion;
-  const isStanding = Math.abs(beatHz(lampHz, cameraFps)) < STANDING_LAMP_HZ;
-  return isStanding && readoutSeconds < GLOBAL_SECONDS ? { cause: 'lamp', filmFps } : undefined;
-}
-
-/** Change from frame to frame that all bands share and the explanation leaves, beyond noise. */
-function unexplainedShare({ squares }: LightModel, samples: GateSamples): number {
-  const { common, single } = squares;
-  const noise = single / (BAND_COUNT - 1);
-  if (common < UNEXPLAINED_FACTOR * noise) return 0;
-  return Math.sqrt((common - noise) / samples.changes.length);
+/**
+ * Whether the shutter alone flickers, and so little that the motor's wander must take it through the
+ * matching rate: the flicker then dies and returns the other way round, and its phase tells no rate.
+ */
+function passesMatch(answer: Answer, rate: MeasuredFilmRate, bench: GateBench): boolean {
+  const { families } = answer.model;
+  if (families.includes('unequal') || families.includes('lamp')) return false;
+  const swing = (rate.fastestFps - rate.slowestFps) / 2 / rate.filmFps;
+  // Near a match the ripple is the mismatch divided by the open fraction.
+  const mismatch = answer.ripples.shutter * shutterOpenFraction(bench.shutter);
+  return mismatch < CONSTANT_FLICKER * swing;
 }
 
 /** Without a delay from row to row the products of lamp and shutter cannot be told from each other. */
@@ -183,12 +168,6 @@ function quietShare(model: LightModel, samples: GateSamples): number {
   // A line is believed when it gains its price and the least gain.
   return Math.sqrt((2 * noise * (20 + 4.5 * Math.log(witnesses))) / witnesses);
 }
-
-/**
- * A dark border at the top or bottom moves the middle of the light in its band, and the delay down the
- * picture seems shorter or longer by this share of the readout time.
- */
-const BORDER_SHARE = 0.02;
 
 /**
  * Reads a recording of the lit, empty gate: how strongly it flickers and why, how fast the film ran,
@@ -227,6 +206,8 @@ export function readEmptyGate(light: BandLight, bench: GateBench): GateReading |
   const { flashesPerFrame, nominalFilmFps, mainsHz } = bench;
   const explanation = explainLight(samples, {
     flashesPerFrame,
+    openFraction: shutterOpenFraction(bench.shutter),
+    exposureSeconds: bench.exposureSeconds,
     slowestFps: nominalFilmFps * (1 - reach),
     fastestFps: nominalFilmFps * (1 + reach),
     lampRatesHz: mainsHz === undefined ? [100, 120] : [2 * mainsHz],
@@ -248,7 +229,15 @@ function describe(
   const answers = models.map((model) => answerOf(samples, model, flashesPerFrame));
   const within = (reach: number): readonly Answer[] =>
     answers.filter(({ model }) => model.score > best.score - reach);
-  const close = within(near);
+  // Rows that are all read at once tell no sign of the beat, whatever little the noise says for one.
+  const isGlobal = ({ refined }: LightModel): boolean =>
+    (refined?.motion.readoutSeconds ?? 0) < GLOBAL_SECONDS;
+  const globalReach = isGlobal(best) ? GLOBAL_SHARE * (best.score - still.score) : 0;
+  const close = answers.filter(
+    ({ model }) =>
+      model.score > best.score - near ||
+      (isGlobal(model) && model.score > best.score - globalReach),
+  );
   const allowed = close.filter((one) => isPlausible(one, bench));
   // When the bench allows none of those that fit best, one that fits a little worse may be the truth.
   const wider = within(Math.max(near, PLAUSIBLE_SHARE * (best.score - still.score)));
@@ -260,6 +249,8 @@ function describe(
   const moving = movingThing(samples, residual, ripples.most - ripples.least);
   if (moving !== undefined) return moving;
   const main = causes[0]?.cause;
+  const lookalikes = lampLookalikes(answer, cameraFps, bench);
+  if (lookalikes.length > 0) return gateRefusal('two-answers', { answers: lookalikes });
   const rivals = others.filter((rival) => !isSameAnswer(answer, rival));
   const rival = rivals[0];
   const isSlowMain = main === 'drift' || main === 'automatic-exposure';
@@ -275,7 +266,7 @@ function describe(
   }
 
   const { refined } = model;
-  const slowRival = slowLookalike(answer, cameraFps);
+  const slowRival = slowLookalike(answer, cameraFps, bench);
   if (slowRival !== undefined) {
     const possible = [{ cause: slowCause(steady), filmFps: undefined }, slowRival];
     return gateRefusal('two-answers', { answers: possible });
@@ -291,23 +282,29 @@ function describe(
   }
   // Lines too weak to be seen may be lines of something else: they tell no film rate.
   const isEven = causes.every(({ ripplePercent }) => ripplePercent < EVEN_PERCENT);
-  const isFilmSeen =
+  const isLineSeen =
     refined !== undefined &&
     rival === undefined &&
     !isHiddenBySlow(ripples) &&
     !isEven &&
     !isLampUnderGlobalShutter(model) &&
     model.score - steady.score > FILM_RATE_GAIN;
-  const filmRate =
-    refined === undefined || !isFilmSeen
+  const measured =
+    refined === undefined
       ? undefined
       : measuredFilmRate(refined, durationSeconds, lampSlackFps(model, flashesPerFrame));
+  const isFilmSeen = isLineSeen && measured !== undefined && !passesMatch(answer, measured, bench);
+  const filmRate = isFilmSeen ? measured : undefined;
+  const flash = filmRate === undefined ? undefined : flashRateHz(filmRate.filmFps, flashesPerFrame);
+  const beat = flash === undefined ? undefined : beatHz(flash, cameraFps);
   // The lines of a lamp by themselves tell the delay of the rows too loosely.
   const isFilmLocked = model.families.some((family) => family !== 'lamp');
-  const isReadoutSeen =
-    isFilmSeen && isFilmLocked && refined.readoutDeviation * 2.5 < READOUT_KNOWN_SECONDS;
-  const readoutSeconds = isReadoutSeen ? refined.motion.readoutSeconds : undefined;
-  const flash = filmRate === undefined ? undefined : flashRateHz(filmRate.filmFps, flashesPerFrame);
+  // Beside a slow flicker an exposure that hunts hides what all rows share of it.
+  const isShared = model.slow === 'hunting' && Math.abs(beat ?? 0) < FASTEST_HUNTING_HZ;
+  const readout =
+    isFilmSeen && isFilmLocked && !isShared ? measuredReadout(model.lines, refined) : undefined;
+  const isReadoutSeen = readout !== undefined && readout.errorSeconds < READOUT_KNOWN_SECONDS;
+  const readoutSeconds = isReadoutSeen ? readout.readoutSeconds : undefined;
   const isHidden = isHiddenBySlow(ripples);
   const [least, most] = isHidden ? [1, 1] : [1 + ripples.least, 1 + ripples.most];
   const hiddenShare = isHidden ? (HIDDEN_PART * ripples.slow) / 2 : 0;
@@ -318,7 +315,7 @@ function describe(
     durationSeconds,
     filmRate,
     flashRateHz: flash,
-    beatHz: flash === undefined ? undefined : beatHz(flash, cameraFps),
+    beatHz: beat,
     ripple: {
       percent: 100 * (most - least),
       stops: least > 0 ? Math.log2(most / least) : undefined,
@@ -327,9 +324,7 @@ function describe(
     isEven,
     quietPercent: 100 * Math.max(hiddenShare, quietShare(model, samples)),
     readoutSeconds,
-    readoutErrorSeconds: isReadoutSeen
-      ? 2.5 * refined.readoutDeviation + BORDER_SHARE * refined.motion.readoutSeconds
-      : undefined,
+    readoutErrorSeconds: isReadoutSeen ? readout.errorSeconds : undefined,
     bandsDownPicture:
       flash === undefined || readoutSeconds === undefined
         ? undefined

@@ -1,5 +1,11 @@
 import { BAND_COUNT } from '../band-light.ts';
-import { filmRateAt, shiftedPhase, splinePlace, splineWeights } from './film-phase.ts';
+import {
+  filmRateAt,
+  meanFilmRate,
+  shiftedPhase,
+  splinePlace,
+  splineWeights,
+} from './film-phase.ts';
 import type { GateSamples } from './gate-samples.ts';
 import { fitColumns, solveSymmetric, type LinearFit } from './least-squares.ts';
 import { lineHz, type LightLine } from './light-lines.ts';
@@ -16,6 +22,8 @@ import { SAMPLES_PER_WITNESS } from './speed-track.ts';
 /** A motion fitted to the light by its lines. */
 export interface RefinedMotion {
   readonly motion: Motion;
+  /** Mean film rate over the clip, frames/s. */
+  readonly meanFilmFps: number;
   readonly fit: LinearFit;
   readonly columns: readonly Float64Array[];
   /** Weight of what all bands share, as the noise turned out. */
@@ -24,8 +32,6 @@ export interface RefinedMotion {
   readonly phaseFreedom: number;
   /** Uncertainty of the film frames gone by from the start to the end of the clip, one deviation. */
   readonly gonePhaseDeviation: number;
-  /** Uncertainty of the readout time, s, one deviation. */
-  readonly readoutDeviation: number;
 }
 
 /** Bend of the film position from knot to knot, film frames: a motor at first, then as it turns out. */
@@ -220,15 +226,13 @@ export function refineMotion(
       gone[first + a] = (gone[first + a] ?? 0) + sign * (weights[a] ?? 0);
     }
   }
-  const readout = new Float64Array(size);
-  readout[readoutAt] = 1;
   return {
     motion,
+    meanFilmFps: meanFilmRate(motion.phase, samples.durationSeconds),
     fit,
     columns,
     commonWeight: filter.commonWeight,
     phaseFreedom: freedomOf(matrix, told, size, knots),
     gonePhaseDeviation: deviationOf(gone),
-    readoutDeviation: deviationOf(readout),
   };
 }

@@ -8,7 +8,7 @@ import type { GateSamples } from './gate-samples.ts';
 export type SlowChange = 'none' | 'drift' | 'hunting';
 
 /** Fastest change of an automatic exposure, Hz; what is faster is flicker. Common practice, no source. */
-const FASTEST_HUNTING_HZ = 2;
+export const FASTEST_HUNTING_HZ = 2;
 
 /** Smooth curves over the frames of a clip, orthonormal and each with mean 0. */
 export type SlowCurves = readonly Float64Array[];

@@ -88,10 +88,7 @@ export function trackSpeed(spectra: SegmentSpectra, search: SpeedSearch): SpeedT
     const evidence = spectra.segments.map(({ weight }, segment) => {
       const witnesses = (Math.min(1, overlap) * weight) / SAMPLES_PER_WITNESS;
       return Float64Array.from(rates, (filmFps) => {
-        let share = 0;
-        for (const line of lines) {
-          share += spectra.lineShare(segment, line, filmFps, lampHz, readoutSeconds);
-        }
+        const share = spectra.linesShare(segment, lines, filmFps, lampHz, readoutSeconds);
         return (-witnesses / 2) * Math.log(1 - Math.min(share, 0.98));
       });
     });

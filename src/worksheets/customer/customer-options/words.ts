@@ -67,7 +67,7 @@ export function fourWays(
           rangeText(keep.leastBytes, keep.mostBytes),
           'every picture once: as it was',
           ownPitch,
-          'keeping, and making other copies from; not for a television',
+          'keeping, and making other copies from, one for an editing program too; not for a television',
         ],
       },
       {
@@ -87,7 +87,7 @@ export function fourWays(
           formatBytes(fastBytes),
           speedWords(found.fastPercent),
           pitchWords(found.fastSemitones),
-          'editing by those who set the speed themselves',
+          'only an editing program that takes no other rate; its speed has to be set right there',
         ],
       },
       {

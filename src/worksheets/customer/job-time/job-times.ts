@@ -1,5 +1,6 @@
 import { jobTime, workingDays, type JobTime } from '../../../core/customer/job-time.ts';
 import { framesOnLength } from '../../../core/reel/film-length.ts';
+import { OutOfRangeError } from '../../../quantity/errors.ts';
 import type { Values } from './inputs.ts';
 
 /** A job filmed as the film runs, and by a machine that stops on every frame. */
@@ -17,11 +18,34 @@ function bothWays(values: Values, framesPerReel: number): BothWays {
   };
 }
 
-/** The reader's job in both ways, and for the drawing the same with very short and long reels. */
+/**
+ * Frames that were counted: whole ones, however they were typed.
+ *
+ * @throws {OutOfRangeError} for `framesPerReel`, where a part of a frame is left over
+ */
+function countedFrames(frames: number): number {
+  if (!Number.isInteger(frames)) {
+    throw new OutOfRangeError(
+      'framesPerReel',
+      frames,
+      'whole film frames, because nobody counts a part of one',
+    );
+  }
+  return frames;
+}
+
+/**
+ * The reader's job in both ways, and for the drawing the same with very short and long reels.
+ *
+ * @throws {OutOfRangeError} for `framesPerReel`, where a part of a frame is left over
+ */
 export function jobTimes(values: Values) {
   const { framesPerReel, gauge, lengthMetres, hoursPerDay } = values;
   // Counted frames come before those on the length of the reel.
-  const frames = framesPerReel ?? framesOnLength(lengthMetres * 1000, gauge, 'frames-per-foot');
+  const frames =
+    framesPerReel === undefined
+      ? framesOnLength(lengthMetres * 1000, gauge, 'frames-per-foot')
+      : countedFrames(framesPerReel);
   const own = bothWays(values, frames);
   return {
     frames,

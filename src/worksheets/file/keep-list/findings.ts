@@ -18,7 +18,7 @@ import { readoutOrWorst } from '../../../core/gate/readout.ts';
 import { longestDarkFraction, pulldownDarkFraction } from '../../../core/gate/shutter.ts';
 import { canLeaveRowsDark } from '../../../core/gate/whole-frames.ts';
 import { shutterOf } from '../../gate/shutter-inputs.ts';
-import { PICTURE_TURNS } from '../recording-inputs.ts';
+import { codeRangeForCommand, PICTURE_TURNS } from '../recording-inputs.ts';
 import type { KeepEntries, KeepRates } from './inputs.ts';
 import { startOfList } from './start-of-list.ts';
 import { sureAroundTies, sureStretches } from './sure-stretches.ts';
@@ -88,7 +88,7 @@ export function findKeepList(entries: KeepEntries, exact: KeepRates) {
         ? undefined
         : keepCommand(rules, exact.nativeFps, {
             turn: PICTURE_TURNS[entries.turn],
-            codeRange: entries.codeRange,
+            codeRange: codeRangeForCommand(entries.codeRange),
           }),
     firstKept: cameraFrameInReel(reel, 0),
     lastKept: cameraFrameInReel(reel, filmFrames - 1),

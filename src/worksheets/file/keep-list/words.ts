@@ -2,6 +2,7 @@
 import { formatNumber, formatQuantity } from '../../../quantity/format.ts';
 import { DARK_ROWS } from '../../gate/dark-rows-words.ts';
 import type { Outcome } from '../../machine/types.ts';
+import { RANGE_NOT_ASKED } from '../recording-inputs.ts';
 import type { KeepFindings } from './findings.ts';
 import type { KeepEntries } from './inputs.ts';
 
@@ -81,8 +82,11 @@ export function spacingWords({ ratio }: KeepFindings): string {
 }
 
 /** Cautions that apply to these numbers only. */
-export function keepCautions(found: KeepFindings, { filmFps }: KeepEntries): readonly string[] {
-  const { ends, wanderSource } = found;
+export function keepCautions(
+  found: KeepFindings,
+  { filmFps, codeRange }: KeepEntries,
+): readonly string[] {
+  const { ends, wanderSource, command } = found;
   const isFarOff = ends !== undefined && Math.abs(ends.filmFps / filmFps - 1) > 0.05;
   return [
     ...(isFarOff
@@ -95,5 +99,6 @@ export function keepCautions(found: KeepFindings, { filmFps }: KeepEntries): rea
           'The ties contradict the wander that you declare: the film ran at different speeds between them. Check the frame numbers; if they are right, the machine wanders by more than you declare, and nobody knows by how much.',
         ]
       : []),
+    ...(command !== undefined && codeRange === 'not-asked' ? [RANGE_NOT_ASKED] : []),
   ];
 }

@@ -10,7 +10,7 @@ import { cropRectangle } from '../../../core/gate/picture-crop.ts';
 import { nearestSimpleRatio } from '../../../quantity/simple-ratio.ts';
 import { findKeepList, type KeepFindings } from '../keep-list/findings.ts';
 import { keepVerdict } from '../keep-list/words.ts';
-import { PICTURE_TURNS } from '../recording-inputs.ts';
+import { codeRangeForCommand, PICTURE_TURNS } from '../recording-inputs.ts';
 import type { ScriptEntries, ScriptRates } from './inputs.ts';
 
 /** Longest denominator of a film rate that was measured, not set. */
@@ -66,7 +66,10 @@ export function findScript(entries: ScriptEntries, rates: ScriptRates) {
       entries.keepBy === 'list'
         ? { by: 'file', filmFrames: entries.filmFrames }
         : { by: 'ties', reel: keep.reel },
-    recorded: { turn: PICTURE_TURNS[entries.turn], codeRange: entries.codeRange },
+    recorded: {
+      turn: PICTURE_TURNS[entries.turn],
+      codeRange: codeRangeForCommand(entries.codeRange),
+    },
     crop:
       entries.copyShows === 'cropped'
         ? cropRectangle(entries, entries.trimPercent / 100)

@@ -160,5 +160,5 @@ export const worksheet = defineWorksheet({
     'Keep the film file at its native rate as the master, and make delivery files from it.',
     'Switch off frame blending and motion smoothing in the editing program: both invent frames that are not on the film.',
   ],
-  sources: ['arithmetic', 'ffmpeg-documentation', 'pulldown-glossary', 'tangible-media-8mm'],
+  sources: ['arithmetic', 'ffmpeg-documentation', 'pulldown-glossary'],
 });

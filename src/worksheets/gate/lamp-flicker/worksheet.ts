@@ -3,9 +3,10 @@ import { flashRateHz } from '../../../core/gate/flash-rate.ts';
 import { lampAloneRipple, lampRipple, makeLamp } from '../../../core/gate/lamp-flicker.ts';
 import { formatExposure, formatNumber, formatQuantity } from '../../../quantity/format.ts';
 import { equalBladeRipplePercent } from '../../../core/gate/ripple.ts';
+import { adviseSetting } from '../../../core/gate/setting-advice.ts';
+import { makeEqualShutter } from '../../../core/gate/shutter.ts';
 import { exposure, quantity, words } from '../../machine/answers.ts';
 import { defineWorksheet } from '../../machine/define-worksheet.ts';
-import type { Outcome } from '../../machine/types.ts';
 import { flashCaution } from '../flash-caution.ts';
 import { requireWithinCameraFrame } from '../camera-frame-limits.ts';
 import {
@@ -23,27 +24,7 @@ import {
   lampOnPercentInput,
 } from '../lamp-inputs.ts';
 import { rippleStopsAnswer } from '../ripple-words.ts';
-
-function verdictOf(together: number, shutterAlone: number, limit: number): Outcome['verdict'] {
-  const percent = (value: number): string => formatQuantity(value, 'percent', 3);
-  const added = together - shutterAlone;
-  if (together <= limit) {
-    return {
-      level: 'good',
-      sentence: `Shutter and lamp together leave a ripple of ${percent(together)}, within your limit.`,
-    };
-  }
-  if (added < 0.5) {
-    return {
-      level: 'stop',
-      sentence: `The ripple of ${percent(together)} comes from the shutter; the lamp adds next to nothing. Match the exposure time first.`,
-    };
-  }
-  return {
-    level: 'stop',
-    sentence: `The lamp raises the ripple from ${percent(shutterAlone)} to ${percent(together)}, pulsing at the beats below; feed the lamp with smooth direct current.`,
-  };
-}
+import { verdictOf } from './verdict.ts';
 
 /** Whole lamp periods nearest to the exposure set, s; undefined where not even one fits. */
 function lampMatchSeconds(
@@ -80,7 +61,7 @@ export const worksheet = defineWorksheet({
     rippleLimitPercent: rippleLimitPercentInput,
   },
   model:
-    'Equal hard-edged blades times a lamp that flickers at a rate of its own. The ripple is the exact range over every phase of shutter and lamp; lamp and camera at rates in step stay in part of it until one drifts. The depth of real lamps must be measured; figures here are from memory. The mains drifts by a few parts in a thousand, so a lamp in step with the camera does not stay there.',
+    'Equal hard-edged blades times a lamp that flickers at a rate of its own. The ripple is the exact range over every phase of shutter and lamp; lamp and camera at rates in step stay in part of it until one drifts. The depth of real lamps must be measured; figures here are from memory. The mains drifts by a few parts in a thousand, so a lamp in step with the camera does not stay there. Where the shutter is not matched, the setting named is the flash match’s, for a readout time that is not measured; whether every film frame is caught whole is asked there.',
   answers: {
     ripplePercent: 'Ripple of shutter and lamp',
     rippleStops: 'Ripple in stops',
@@ -98,22 +79,37 @@ export const worksheet = defineWorksheet({
     const lamp = makeLamp(lampKind, lampHz, depthPercent, onPercent);
     const flashRate = flashRateHz(filmFps, flashesPerFrame);
     const difference = Math.abs(flashRate - lampHz);
+    const lampMatch = lampMatchSeconds(lampHz, exposureSeconds, cameraFps);
+    const rippleAt = (fps: number, seconds: number): number =>
+      lampRipple(fps, flashesPerFrame, open, seconds, lamp).percent;
+    const advice = adviseSetting(settings, {
+      shutter: makeEqualShutter(flashesPerFrame, open),
+      readoutSeconds: undefined,
+      rippleLimitPercent: settings.rippleLimitPercent,
+    });
     return {
       ripple: lampRipple(filmFps, flashesPerFrame, open, exposureSeconds, lamp),
       shutterAlone: equalBladeRipplePercent(filmFps, flashesPerFrame, open, exposureSeconds),
+      advice,
+      atAdvised:
+        advice.kind === 'none'
+          ? undefined
+          : rippleAt(advice.setting.filmFps, advice.setting.exposureSeconds),
       lampAlone: lampAloneRipple(lamp, exposureSeconds).percent,
       flashRate,
       shutterBeat: beatHz(flashRate, cameraFps),
       lampBeat: Math.abs(beatHz(lampHz, cameraFps)),
       differenceBeat: difference < 1e-9 ? 0 : Math.abs(beatHz(difference, cameraFps)),
-      lampMatch: lampMatchSeconds(lampHz, exposureSeconds, cameraFps),
+      lampMatch,
+      atLampMatch: lampMatch === undefined ? undefined : rippleAt(filmFps, lampMatch),
     };
   },
-  outcome(found, { rippleLimitPercent }) {
-    const { ripple, shutterAlone, lampBeat, lampMatch } = found;
+  outcome(found, settings) {
+    const { ripple, shutterAlone, lampBeat, lampMatch, atLampMatch = 0 } = found;
+    const { rippleLimitPercent } = settings;
     return {
       cautions: flashCaution(ripple.percent, found.shutterBeat),
-      verdict: verdictOf(ripple.percent, shutterAlone, rippleLimitPercent),
+      verdict: verdictOf({ ...found, together: ripple.percent }, settings, rippleLimitPercent),
       answers: {
         ripplePercent: quantity(ripple.percent, 'percent', 3, {
           level: ripple.percent <= rippleLimitPercent ? 'good' : 'stop',
@@ -136,7 +132,10 @@ export const worksheet = defineWorksheet({
         lampMatchSeconds:
           lampMatch === undefined
             ? words('none fits', { note: 'One lamp period is longer than a camera frame.' })
-            : exposure(lampMatch, { note: 'It cures the lamp alone, not the shutter.' }),
+            : exposure(lampMatch, {
+                level: atLampMatch <= rippleLimitPercent ? 'good' : 'stop',
+                note: `Shutter and lamp together leave ${formatQuantity(atLampMatch, 'percent', 3)} there.`,
+              }),
       },
     };
   },
@@ -170,7 +169,7 @@ export const worksheet = defineWorksheet({
   ],
   sources: [
     'cie-tn-006-2016',
-    'mains-flicker-forum',
+    'richardson-handbook-1927',
     'mains-frequency',
     'wcag-2-3-1',
     'arithmetic',

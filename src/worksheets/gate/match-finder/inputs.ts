@@ -18,14 +18,14 @@ import type { InputSpecs, ValuesOf } from '../../machine/types.ts';
 
 export const inputs = {
   filmKind: {
-    ...benchInput('projector.speedChoice'),
+    ...benchInput('projector.filmRateChoice'),
     label: 'The projector runs at',
     options: { list: 'fixed film rates', range: 'any rate of a speed knob' },
     default: 'list',
     help: 'Choose how the film rate can be set.',
   },
   filmRates: {
-    ...benchInput('projector.fixedSpeeds'),
+    ...benchInput('projector.filmRates'),
     default: '16 2/3; 18; 24; 25',
     accepted: '16 2/3; 18; 24',
     help: 'Separated by semicolons. Used for fixed film rates.',

@@ -111,5 +111,5 @@ export const worksheet = defineWorksheet({
   cautions: [
     'A camera that offers angles only keeps the angle when the rate is changed: look at the time again.',
   ],
-  sources: ['shutter-angle-encyclopaedia', 'shutter-angle-article', 'arithmetic'],
+  sources: ['shutter-angle-encyclopaedia', 'arithmetic'],
 });

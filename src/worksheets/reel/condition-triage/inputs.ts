@@ -97,7 +97,7 @@ export const inputs = {
       cracks: 'cracks',
     },
     default: 'not-tested',
-    help: 'Bend the film itself, at the head, in a loop as wide as your thumb. The leader is often another film.',
+    help: 'Bend the film itself, at the head: close a wide loop slowly, at most to the width of your thumb. The leader is often another film.',
   },
   acidLevel: {
     kind: 'choice',

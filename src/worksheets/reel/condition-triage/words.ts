@@ -21,7 +21,7 @@ const KILOGRAMS_PER_POUND = 0.453_592_37;
 const LEFT_OUT: Partial<Readonly<Record<LookedAt, string>>> = {
   acidLevel: 'the acid test, which polyester does not need',
   shrinkagePercent: 'the shrinkage, which polyester does not need',
-  stripe: 'the stripe, so clean it dry only',
+  stripe: 'the stripe, so look along both edges before you thread it, and clean it dry only',
 };
 
 function runSentence(notLookedAt: readonly LookedAt[]): string {

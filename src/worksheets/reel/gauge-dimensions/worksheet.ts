@@ -184,6 +184,8 @@ export const worksheet = defineWorksheet({
     'iso-26-1993',
     'jsmpte-56-1951',
     'iso-69-1998',
+    'australian-movie-makers-55',
+    'lerman-1974',
     'from-memory',
     'common-practice',
   ],

@@ -1,6 +1,7 @@
 // The drawn cases by which the reading of an empty gate is judged.
 import {
   openingsOf,
+  ripplesOverRun,
   seededUniform,
   simulateGate,
   trueRipples,
@@ -9,8 +10,17 @@ import {
   type TrueRipples,
 } from './simulated-gate.ts';
 
-/** Fixed on 2026-11-27 before any tuning; thresholds were tuned on seeds from 50 000 on only. */
+/**
+ * Fixed on 2026-11-27 before the last round of tuning, which used seeds from 400 000 to 406 000, and run
+ * once after it. Whoever tunes again on what they show must fix new ones first.
+ */
 export const JUDGED_SEEDS: readonly number[] = Array.from(
+  { length: 200 },
+  (_, index) => 1_810_007 + 37 * index,
+);
+
+/** Judged before; what was mended since was seen on some of them, so that they prove nothing new. */
+export const SEEN_SEEDS: readonly number[] = Array.from(
   { length: 200 },
   (_, index) => 7001 + 13 * index,
 );
@@ -20,6 +30,8 @@ export type TrueCause = 'shutter' | 'unequal' | 'lamp' | 'automatic-exposure' | 
 export interface GateCase {
   readonly seed: number;
   readonly cause: TrueCause;
+  /** So little above the least change that calling it even is within what a ripple may be out by. */
+  readonly mayPassForEven: boolean;
   readonly scene: GateScene;
   readonly nominalFilmFps: number;
   readonly flashes: number;
@@ -56,7 +68,13 @@ const EXPOSURES = [
 /** A change smaller than this is no flicker that anybody could see or would want named. */
 const SMALLEST = 0.006;
 
-function drawScene(seed: number, uniform: () => number): Omit<GateCase, 'recording' | 'ripples'> {
+/** A ripple may be out by so much, share of the mean. */
+const RIPPLE_SLACK = 0.003;
+
+function drawScene(
+  seed: number,
+  uniform: () => number,
+): Omit<GateCase, 'recording' | 'ripples' | 'mayPassForEven'> {
   const pick = <T>(list: readonly T[]): T => list[Math.floor(uniform() * list.length)]!;
   const between = (low: number, high: number): number => low + (high - low) * uniform();
   const draw = uniform();
@@ -161,12 +179,18 @@ export function gateCase(seed: number): GateCase {
   for (;;) {
     const drawn = drawScene(seed, uniform);
     // The reader's knowledge of the tone curve is exact here; a curve of its own is tested apart.
-    const scene = { ...drawn.scene, readExponent: drawn.scene.toneExponent };
+    const bits = seed % 2 === 0 ? 10 : 8;
+    const scene: GateScene = { ...drawn.scene, readExponent: drawn.scene.toneExponent, bits };
     const gains = simulatedGains(scene);
     const ripples = trueRipples(scene, gains);
     if (!isPlain(drawn.cause, ripples)) continue;
     const recording = simulateGate(scene);
-    return { ...drawn, scene, recording, ripples: trueRipples(scene, recording.gains) };
+    const overRun = ripplesOverRun(scene, recording);
+    // Drawn even at the mean rate; where the motor wanders off the match the picture flickers all the same.
+    const isOffMatch = drawn.cause === 'none' && overRun.shutter >= SMALLEST;
+    const cause = isOffMatch ? 'shutter' : drawn.cause;
+    const mayPassForEven = isOffMatch && overRun.shutter < SMALLEST + RIPPLE_SLACK;
+    return { ...drawn, cause, mayPassForEven, scene, recording, ripples: overRun };
   }
 }
 

@@ -28,6 +28,8 @@ export interface GateVerdict {
   readonly rateError: number | undefined;
   readonly isStatedErrorTrue: boolean;
   readonly isRippleRight: boolean;
+  /** Whether the readout time lies within its stated error, where one is given. */
+  readonly isReadoutTrue: boolean | undefined;
 }
 
 const PERIODIC = ['shutter', 'unequal', 'lamp'];
@@ -53,16 +55,21 @@ export function judgeGate(seed: number): GateVerdict {
       rateError: undefined,
       isStatedErrorTrue: true,
       isRippleRight: true,
+      isReadoutTrue: undefined,
     };
   }
   const main = reading.isEven ? 'none' : reading.causes[0]?.cause;
   const trueFps = drawn.recording.meanFilmFps;
-  const { filmRate } = reading;
+  const { filmRate, readoutSeconds, readoutErrorSeconds } = reading;
   const off = filmRate === undefined ? undefined : Math.abs(filmRate.filmFps - trueFps);
   return {
     drawn,
     reading,
-    causeIs: main === drawn.cause ? 'right' : 'wrong',
+    causeIs: main === drawn.cause || (main === 'none' && drawn.mayPassForEven) ? 'right' : 'wrong',
+    isReadoutTrue:
+      readoutSeconds === undefined
+        ? undefined
+        : Math.abs(readoutSeconds - drawn.scene.readoutSeconds) <= (readoutErrorSeconds ?? 0),
     rateError: off === undefined ? undefined : off / trueFps,
     isStatedErrorTrue: off === undefined || off <= (filmRate?.errorFps ?? 0),
     isRippleRight: isRippleRight(reading, 100 * drawn.ripples.together),
@@ -81,6 +88,9 @@ export interface GateFigures {
   /** Flickering cases that were read but gave no film rate. */
   readonly rateMissing: number;
   readonly ripplesRight: number;
+  /** Cases with a readout time, and how many of them lie within its stated error. */
+  readonly readouts: number;
+  readonly readoutsTrue: number;
   /** One line for each case that is not as it should be. */
   readonly faults: readonly string[];
 }
@@ -116,6 +126,8 @@ export function gateFigures(verdicts: readonly GateVerdict[]): GateFigures {
       ({ drawn, reading, rateError }) =>
         PERIODIC.includes(drawn.cause) && reading.kind === 'reading' && rateError === undefined,
     ),
+    readouts: count(({ isReadoutTrue }) => isReadoutTrue !== undefined),
+    readoutsTrue: count(({ isReadoutTrue }) => isReadoutTrue === true),
     ripplesRight: count((verdict) => verdict.causeIs !== 'refused' && verdict.isRippleRight),
     faults,
   };

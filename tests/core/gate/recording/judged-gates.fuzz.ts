@@ -1,19 +1,27 @@
-// All 200 judged recordings: the figures that the reading of an empty gate must hold.
+// All judged recordings: the figures that the reading of an empty gate must hold. Seeds that were looked at
+// while something was mended prove less than those that were not, so the two sets are judged apart.
 import { expect, test } from 'vitest';
 import { gateFigures, judgeGate } from './judge-gates.ts';
-import { JUDGED_SEEDS } from './gate-scenes.ts';
+import { JUDGED_SEEDS, SEEN_SEEDS } from './gate-scenes.ts';
 
-test('200 recordings: rate, stated error, ripple and cause', () => {
-  const figures = gateFigures(JUDGED_SEEDS.map(judgeGate));
-  const { cases, refused, causeRight, causeWrong, rates, ripplesRight } = figures;
-  const said = `${JSON.stringify({ ...figures, faults: undefined })}\n${figures.faults.join('\n')}`;
-  const read = cases - refused;
-  expect(cases).toBe(200);
-  expect(refused, said).toBeLessThanOrEqual(20);
-  expect(causeRight / read, said).toBeGreaterThanOrEqual(0.95);
-  expect(causeWrong / cases, said).toBeLessThanOrEqual(0.02);
-  expect(figures.ratesClose / rates, said).toBeGreaterThanOrEqual(0.95);
-  expect(figures.statedTrue / rates, said).toBeGreaterThanOrEqual(0.95);
-  // The lamp's own ripple is still up to 7 % off in some of its cases.
-  expect(ripplesRight / read, said).toBeGreaterThanOrEqual(0.92);
-});
+test.each([
+  ['fixed before the last mends and run after them', JUDGED_SEEDS],
+  ['looked at before', SEEN_SEEDS],
+])(
+  '200 recordings, %s: rate, stated errors, ripple and cause',
+  (_, seeds) => {
+    const figures = gateFigures(seeds.map(judgeGate));
+    const { cases, refused, causeRight, causeWrong, rates, ripplesRight, readouts } = figures;
+    const said = `${JSON.stringify({ ...figures, faults: undefined })}\n${figures.faults.join('\n')}`;
+    const read = cases - refused;
+    expect(cases).toBe(200);
+    expect(refused, said).toBeLessThanOrEqual(20);
+    expect(causeRight / read, said).toBeGreaterThanOrEqual(0.95);
+    expect(causeWrong / cases, said).toBeLessThanOrEqual(0.02);
+    expect(figures.ratesClose / rates, said).toBeGreaterThanOrEqual(0.95);
+    expect(figures.statedTrue / rates, said).toBeGreaterThanOrEqual(0.95);
+    expect(ripplesRight / read, said).toBeGreaterThanOrEqual(0.95);
+    expect(figures.readoutsTrue / readouts, said).toBeGreaterThanOrEqual(0.95);
+  },
+  1_800_000,
+);

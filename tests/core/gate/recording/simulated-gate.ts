@@ -31,10 +31,33 @@ export interface GateScene {
   readonly huntingHz: number;
   /** Grain of one sample, share of its light. */
   readonly grainShare: number;
-  /** The camera writes light to this power, in 8 bits. */
+  /** The camera writes light to this power. */
   readonly toneExponent: number;
   /** The reader undoes this power. */
   readonly readExponent: number;
+  /** Bits of a sample; 8 when left out. */
+  readonly bits?: 8 | 10;
+  /** Mean light of the lit gate, share of what the file can hold; 0.35 when left out. */
+  readonly level?: number;
+  /**
+   * The coder of a low bit rate: a row of a block keeps its brightness from the frame before until it
+   * is out by so many codes, and is then put right in steps of as many. It keeps no grain.
+   */
+  readonly codeStep?: number;
+  /** Something that stands in the gate for a while. */
+  readonly finger?: Finger;
+  /** Start of each camera frame, s; evenly spaced when left out. */
+  readonly startSeconds?: (frame: number) => number;
+}
+
+export interface Finger {
+  readonly fromSeconds: number;
+  readonly toSeconds: number;
+  /** Rows that it covers, shares of the picture height. */
+  readonly fromHeight: number;
+  readonly toHeight: number;
+  /** Share of their light that it takes. */
+  readonly darkShare: number;
 }
 
 export interface SimulatedGate {
@@ -159,7 +182,40 @@ function gainsOf(scene: GateScene, count: number, uniform: () => number): Float6
   return gains;
 }
 
-const LAMP_STEPS = 24;
+const LAMP_STEPS = 64;
+
+/** Share of light that a finger leaves to a row. */
+function covered(finger: Finger | undefined, seconds: number, height: number): number {
+  if (finger === undefined) return 1;
+  const isThere = seconds >= finger.fromSeconds && seconds < finger.toSeconds;
+  const isCovered = height >= finger.fromHeight && height < finger.toHeight;
+  return isThere && isCovered ? 1 - finger.darkShare : 1;
+}
+
+const FRAMES_BETWEEN_KEYS = 50;
+
+type RowCoder = (frame: number, row: number, codes: readonly number[]) => readonly number[];
+
+/** What a coder with little room makes of the codes of a row: held until they are out by a step. */
+function rowCoder(scene: GateScene, unevenness: Float64Array): RowCoder | undefined {
+  const step = scene.codeStep;
+  if (step === undefined) return undefined;
+  const held = new Float64Array(BANDS * ROWS_IN_BAND);
+  const texture = unevenness.map((share) => share ** (1 / scene.toneExponent));
+  return (frame, row, codes) => {
+    const from = row * SAMPLES_IN_ROW;
+    let [sum, usual] = [0, 0];
+    for (const [sample, code] of codes.entries()) {
+      sum += code;
+      usual += texture[from + sample]!;
+    }
+    const wanted = sum / usual;
+    const isKey = frame % FRAMES_BETWEEN_KEYS === 0;
+    const off = isKey ? wanted - held[row]! : step * Math.round((wanted - held[row]!) / step);
+    held[row]! += off;
+    return codes.map((_, sample) => held[row]! * texture[from + sample]!);
+  };
+}
 
 /** What the camera files of a lit, empty gate. */
 export function simulateGate(scene: GateScene): SimulatedGate {
@@ -203,21 +259,32 @@ export function simulateGate(scene: GateScene): SimulatedGate {
 
   const bands = new Float64Array(count * BANDS);
   const frameSeconds = new Float64Array(count);
+  const top = scene.bits === 10 ? 1023 : 255;
+  const level = scene.level ?? 0.35;
+  const coder = rowCoder(scene, unevenness);
   let clipped = 0;
   let black = 0;
   for (let frame = 0; frame < count; frame += 1) {
-    frameSeconds[frame] = frame / cameraFps;
+    const start = scene.startSeconds?.(frame) ?? frame / cameraFps;
+    frameSeconds[frame] = start;
     for (let row = 0; row < rows; row += 1) {
+      const height = (row + 0.5) / rows;
       const light =
-        0.35 * gains[frame]! * rowLight(frame / cameraFps + ((row + 0.5) / rows) * readoutSeconds);
-      let sum = 0;
-      for (let sample = 0; sample < SAMPLES_IN_ROW; sample += 1) {
+        level *
+        gains[frame]! *
+        covered(scene.finger, start, height) *
+        rowLight(start + height * readoutSeconds);
+      const codes = Array.from({ length: SAMPLES_IN_ROW }, (_, sample) => {
         const seen =
           light * unevenness[row * SAMPLES_IN_ROW + sample]! * (1 + scene.grainShare * normal());
-        const code = Math.round(255 * Math.min(1, Math.max(0, seen)) ** (1 / scene.toneExponent));
-        if (code === 255) clipped += 1;
-        if (code === 0) black += 1;
-        sum += (code / 255) ** scene.readExponent;
+        return top * Math.min(1, Math.max(0, seen)) ** (1 / scene.toneExponent);
+      });
+      let sum = 0;
+      for (const coded of coder === undefined ? codes : coder(frame, row, codes)) {
+        const code = Math.round(coded);
+        if (code >= top) clipped += 1;
+        if (code <= 0) black += 1;
+        sum += (code / top) ** scene.readExponent;
       }
       bands[frame * BANDS + Math.floor(row / ROWS_IN_BAND)]! += sum / SAMPLES_IN_ROW / ROWS_IN_BAND;
     }
@@ -257,11 +324,15 @@ const spread = (values: Float64Array): number => {
   return most - least;
 };
 
-/** Sums over every phase: no harmonics, no fit. */
-export function trueRipples(scene: GateScene, gains: Float64Array): TrueRipples {
+/** Sums over every phase: no harmonics, no fit. At the mean film rate unless another is given. */
+export function trueRipples(
+  scene: GateScene,
+  gains: Float64Array,
+  filmFps = scene.filmFps,
+): TrueRipples {
   const until = gateLightUntil(scene.openings, scene.wipe);
   const flashes = scene.openings.length;
-  const length = scene.filmFps * scene.exposureSeconds;
+  const length = filmFps * scene.exposureSeconds;
   const scale = until(1) * length;
   const exposed = (phase: number): number => (until(phase + length) - until(phase)) / scale;
   const film = Float64Array.from({ length: PHASES }, (_, index) => exposed(index / PHASES));
@@ -275,10 +346,10 @@ export function trueRipples(scene: GateScene, gains: Float64Array): TrueRipples 
   let together = spread(film);
   let lamp = 0;
   if (scene.lampDepth > 0) {
-    const steps = 48;
+    const steps = 96;
     const lampTurn = (2 * Math.PI * scene.lampHz * scene.exposureSeconds) / steps;
     let [least, most, leastLamp, mostLamp] = [Infinity, -Infinity, Infinity, -Infinity];
-    for (let index = 0; index < PHASES; index += 8) {
+    for (let index = 0; index < PHASES; index += 4) {
       // Light in phase with the lamp and a quarter turn off; every lamp phase is a mix of the two.
       let [cosine, sine] = [0, 0];
       for (let step = 0; step < steps; step += 1) {
@@ -305,5 +376,27 @@ export function trueRipples(scene: GateScene, gains: Float64Array): TrueRipples 
     lamp,
     slow: spread(gains),
     together,
+  };
+}
+
+const MOMENTS = 24;
+
+/**
+ * The ripples as the motor ran: their mean over moments of the clip, each at the film rate of its own.
+ * Near a match a motor that wanders makes a flicker that its mean rate would not.
+ */
+export function ripplesOverRun(scene: GateScene, recording: SimulatedGate): TrueRipples {
+  const moments = Array.from({ length: MOMENTS }, (_, index) => {
+    const seconds = ((index + 0.5) / MOMENTS) * scene.seconds;
+    return trueRipples(scene, recording.gains, recording.filmFpsAt(seconds));
+  });
+  const mean = (of: (ripples: TrueRipples) => number): number =>
+    moments.reduce((sum, ripples) => sum + of(ripples) / MOMENTS, 0);
+  return {
+    shutter: mean(({ shutter }) => shutter),
+    unequal: mean(({ unequal }) => unequal),
+    lamp: mean(({ lamp }) => lamp),
+    slow: mean(({ slow }) => slow),
+    together: mean(({ together }) => together),
   };
 }

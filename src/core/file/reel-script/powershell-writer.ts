@@ -1,21 +1,12 @@
 import { CHECKSUM_COMMANDS, VERIFY_COMMANDS } from '../file-checks.ts';
 import { FILE_NAMES } from '../file-names.ts';
 import { frameFilterEnd } from '../frame-filter.ts';
-import {
-  FIRST_KEPT_SECONDS,
-  recordingQuestions,
-  type RecordingQuestions,
-} from './recording-questions.ts';
+import { FIRST_KEPT_SECONDS, type RecordingQuestions } from './recording-questions.ts';
 import type { ReelScriptEntries } from './script-entries.ts';
-import { resultsOf, scriptSteps, type ScriptStep } from './script-steps.ts';
-import { headLines, SAME_RATE_SHARE, TROUBLE, type ExpectedColour } from './script-words.ts';
+import { comment, type ShellWriter } from './script-outline.ts';
+import type { ScriptStep } from './script-steps.ts';
+import { SAME_RATE_SHARE, TROUBLE, type ExpectedColour } from './script-words.ts';
 import { commentText, powershellQuoted } from './shell-quoting.ts';
-
-/** By this mark PowerShell 5.1 knows that a script is UTF-8, and reads its umlauts right. */
-const BYTE_ORDER_MARK = '\uFEFF';
-
-const comment = (lines: readonly string[]): readonly string[] =>
-  lines.map((line) => (line === '' ? '#' : `# ${line}`));
 
 /** A word of a command; names that a reader may choose stand in variables. */
 function powershellWord(word: string): string {
@@ -131,10 +122,9 @@ function listChecks({
   ];
 }
 
-function firstChecks(entries: ReelScriptEntries, results: readonly string[]): readonly string[] {
+function firstChecks(results: readonly string[], entries: ReelScriptEntries): readonly string[] {
   const hasSound = entries.sound !== undefined;
   return [
-    ...comment(['Is everything here, and nothing in the way?']),
     `foreach ($tool in 'ffmpeg', 'ffprobe') { if (-not (Get-Command $tool -CommandType Application -ErrorAction SilentlyContinue)) { ${stop(TROUBLE.noTools)} } }`,
     `if (@('try', 'all') -notcontains $what) { ${stop(TROUBLE.noSuchWork, '$what')} }`,
     `if (-not (Test-Path -LiteralPath $recording -PathType Leaf)) { ${stop(TROUBLE.noRecording, '$recording')} }`,
@@ -169,27 +159,31 @@ function colourChecks({ ranges, matrices }: ExpectedColour): readonly string[] {
   ];
 }
 
-function questions(asked: RecordingQuestions, sampleRateHz: number | undefined): readonly string[] {
-  const unreadable = powershellQuoted(TROUBLE.unreadable);
+const UNREADABLE = powershellQuoted(TROUBLE.unreadable);
+
+function describe(asked: RecordingQuestions): readonly string[] {
   return [
-    `Show-Line 'Ask the recording what it is'`,
-    ...comment(['What it says of itself: rate, range and colours as the numbers of the reel say.']),
-    `$facts = @(Get-Said ${wordList(asked.describe)} ${unreadable})`,
+    `$facts = @(Get-Said ${wordList(asked.describe)} ${UNREADABLE})`,
     `Add-Note ($facts -join ' ')`,
     `if (@('progressive', 'unknown') -notcontains (Get-Fact 'field_order')) { ${stop(TROUBLE.fields)} }`,
     `foreach ($rate in (Get-Fact 'r_frame_rate'), (Get-Fact 'avg_frame_rate')) {`,
     `  if (-not (Test-SameRate $rate ${powershellQuoted(asked.cameraRate)})) { ${stop(TROUBLE.otherRate, '$rate')} }`,
     '}',
     ...colourChecks(asked.colour),
-    ...comment(['Is it long enough?']),
-    `$pictures = [long](((Get-Said ${wordList(asked.count)} ${unreadable}) -join ' ') -replace '[^0-9]', '')`,
+  ];
+}
+
+function countPictures(asked: RecordingQuestions): readonly string[] {
+  return [
+    `$pictures = [long](((Get-Said ${wordList(asked.count)} ${UNREADABLE}) -join ' ') -replace '[^0-9]', '')`,
     `Add-Note ('Pictures in the recording: ' + $pictures)`,
     `if ($pictures -lt ${asked.fewestPictures ?? '($last + 1)'}) { ${stop(TROUBLE.tooShort, '$pictures')} }`,
-    ...comment([
-      'What its pictures show: fields, or pictures of uneven length, in its first minute.',
-      'A Matroska file rounds its times, so there only the mean rate above can tell.',
-    ]),
-    `$seen = (Get-Said ${wordList(asked.detect)} ${unreadable}) -join [char]10`,
+  ];
+}
+
+function lookForFields(asked: RecordingQuestions): readonly string[] {
+  return [
+    `$seen = (Get-Said ${wordList(asked.detect)} ${UNREADABLE}) -join [char]10`,
     `$fields = @([regex]::Matches($seen, 'Multi frame detection: TFF: *([0-9]+) BFF: *([0-9]+) Progressive: *([0-9]+)'))`,
     `$uneven = @([regex]::Matches($seen, 'VFR:([0-9.]+)'))`,
     `if ($fields.Count -eq 0 -or $uneven.Count -eq 0) { ${stop(TROUBLE.notLooked)} }`,
@@ -198,15 +192,18 @@ function questions(asked: RecordingQuestions, sampleRateHz: number | undefined):
     `Add-Note ('Fields, upper first, lower first, none: ' + $found[1].Value + ' ' + $found[2].Value + ' ' + $found[3].Value + '. Uneven share: ' + $share.ToString($invariant))`,
     `if ([long]$found[1].Value + [long]$found[2].Value -gt [long]$found[3].Value) { ${stop(TROUBLE.fields)} }`,
     `if (-not $recording.EndsWith('.mkv') -and $share -ne 0) { ${stop(TROUBLE.uneven)} }`,
-    ...(sampleRateHz === undefined
-      ? []
-      : [
-          ...comment(['Has the sound the sample rate that the numbers of the reel say?']),
-          `$hertz = ((Get-Said ${wordList(asked.sampleRate)} ${powershellQuoted(TROUBLE.badSound)}) -join ' ') -replace '[^0-9]', ''`,
-          `if ($hertz -ne '${sampleRateHz}') { ${stop(TROUBLE.otherSampleRate, '$hertz')} }`,
-        ]),
-    '',
-    ...comment(['One picture as it will be. Look at it before an hour of work.']),
+  ];
+}
+
+function sampleRate(asked: RecordingQuestions, sampleRateHz: number): readonly string[] {
+  return [
+    `$hertz = ((Get-Said ${wordList(asked.sampleRate)} ${powershellQuoted(TROUBLE.badSound)}) -join ' ') -replace '[^0-9]', ''`,
+    `if ($hertz -ne '${sampleRateHz}') { ${stop(TROUBLE.otherSampleRate, '$hertz')} }`,
+  ];
+}
+
+function drawLook(asked: RecordingQuestions): readonly string[] {
+  return [
     `[void](Get-Said ${wordList([...asked.look, FILE_NAMES.look])} ${powershellQuoted(TROUBLE.noLook)})`,
     `Show-Line '  drawn anew, to look at: ${FILE_NAMES.look}'`,
     `if ($what -eq 'try') { Show-Line 'Tried, and nothing else was made.'; exit 0 }`,
@@ -257,19 +254,11 @@ function workLines({ work }: ScriptStep, asked: RecordingQuestions): readonly st
 }
 
 const CHECKSUMS = [
-  ...comment([
-    'A checksum of every file in this folder and below, then each file is read back. The log',
-    'ends here, because it is among the files.',
-  ]),
-  `Show-Line 'List a checksum for every file of the folder, and read each file back'`,
-  `Show-Line 'Everything was made. Whether every file reads back is said on the screen.'`,
-  `$script:log = ''`,
   CHECKSUM_COMMANDS.windows,
   `if (-not (Test-Path -LiteralPath '${FILE_NAMES.fileChecksums}')) { ${stop(TROUBLE.noChecksums)} }`,
   `$checked = @(${VERIFY_COMMANDS.windows})`,
   `$checked | ForEach-Object { Write-Host $_ }`,
   `if (@($checked | Where-Object { $_.EndsWith(': FAILED') }).Count -gt 0) { ${stop(TROUBLE.badChecksums)} }`,
-  `Show-Line 'Done. Now look at first and last frame, a cut and a fast movement, and listen.'`,
 ];
 
 /** How a script is let run: Windows refuses every script until it is told otherwise. */
@@ -278,30 +267,23 @@ const PREPARATION = [
   'The makers of this script have not run it on Windows: try it with a short recording.',
 ];
 
-/** The chain of one reel for PowerShell 5.1 and later. */
-export function powershellScript(entries: ReelScriptEntries): string {
-  const steps = scriptSteps(entries);
-  const asked = recordingQuestions(entries);
-  const { sound, reelName } = entries;
-  const call = `powershell -ExecutionPolicy Bypass -File .\\${FILE_NAMES.powershellScript}`;
-  const lines = [
-    ...comment([commentText(reelName), ...headLines(call, PREPARATION)]),
-    '',
-    ...settings(entries),
-    '',
-    ...FUNCTIONS,
-    '',
-    ...firstChecks(entries, resultsOf(steps)),
-    '',
-    ...questions(asked, sound?.sampleRateHz),
-    ...steps.flatMap((each) => [
-      '',
-      ...comment(each.why),
-      `Start-Step ${powershellQuoted(each.title)} ${powershellQuoted(each.trouble)}`,
-      ...workLines(each, asked),
-    ]),
-    '',
-    ...CHECKSUMS,
-  ];
-  return `${BYTE_ORDER_MARK}${lines.join('\n')}\n`;
-}
+/** The chain of one reel in the words of PowerShell 5.1 and later. */
+export const POWERSHELL_WRITER: ShellWriter = {
+  firstLines: [],
+  call: `powershell -ExecutionPolicy Bypass -File .\\${FILE_NAMES.powershellScript}`,
+  preparation: PREPARATION,
+  settings,
+  functions: FUNCTIONS,
+  say: (sentence) => `Show-Line ${powershellQuoted(sentence)}`,
+  firstChecks,
+  describe,
+  countPictures,
+  lookForFields,
+  sampleRate,
+  drawLook,
+  beginStep: ({ title, trouble }) =>
+    `Start-Step ${powershellQuoted(title)} ${powershellQuoted(trouble)}`,
+  work: workLines,
+  endLog: `$script:log = ''`,
+  checksums: CHECKSUMS,
+};

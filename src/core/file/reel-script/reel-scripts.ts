@@ -1,6 +1,10 @@
-import { posixScript } from './posix-script.ts';
-import { powershellScript } from './powershell-script.ts';
+import { POSIX_WRITER } from './posix-writer.ts';
+import { POWERSHELL_WRITER } from './powershell-writer.ts';
 import { requireScriptEntries, type ReelScriptEntries } from './script-entries.ts';
+import { scriptText } from './script-outline.ts';
+
+/** By this mark PowerShell 5.1 knows that a script is UTF-8, and reads its umlauts right. */
+const BYTE_ORDER_MARK = '\uFEFF';
 
 /** The chain of one reel as a script, for two shells. */
 export interface ReelScripts {
@@ -24,5 +28,8 @@ export interface ReelScripts {
  */
 export function reelScripts(entries: ReelScriptEntries): ReelScripts {
   requireScriptEntries(entries);
-  return { posix: posixScript(entries), powershell: powershellScript(entries) };
+  return {
+    posix: scriptText(entries, POSIX_WRITER),
+    powershell: `${BYTE_ORDER_MARK}${scriptText(entries, POWERSHELL_WRITER)}`,
+  };
 }

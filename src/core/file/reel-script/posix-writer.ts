@@ -1,18 +1,12 @@
 import { CHECKSUM_COMMANDS, VERIFY_COMMANDS } from '../file-checks.ts';
 import { FILE_NAMES } from '../file-names.ts';
 import { frameFilterEnd } from '../frame-filter.ts';
-import {
-  FIRST_KEPT_SECONDS,
-  recordingQuestions,
-  type RecordingQuestions,
-} from './recording-questions.ts';
+import { FIRST_KEPT_SECONDS, type RecordingQuestions } from './recording-questions.ts';
 import type { ReelScriptEntries } from './script-entries.ts';
-import { resultsOf, scriptSteps, type ScriptStep } from './script-steps.ts';
-import { headLines, SAME_RATE_SHARE, TROUBLE, type ExpectedColour } from './script-words.ts';
+import { comment, type ShellWriter } from './script-outline.ts';
+import type { ScriptStep } from './script-steps.ts';
+import { SAME_RATE_SHARE, TROUBLE, type ExpectedColour } from './script-words.ts';
 import { commentText, posixQuoted } from './shell-quoting.ts';
-
-const comment = (lines: readonly string[]): readonly string[] =>
-  lines.map((line) => (line === '' ? '#' : `# ${line}`));
 
 /** Words that no shell reads anything into. */
 const PLAIN = /^[\w%+=:,./-]+$/u;
@@ -34,6 +28,8 @@ const stop = (sentence: string, more = ''): string => `stop ${posixQuoted(senten
 
 function settings({ reelName, recordingName, sound }: ReelScriptEntries): readonly string[] {
   return [
+    'set -u',
+    'LC_ALL=C; export LC_ALL',
     `reel=${posixQuoted(commentText(reelName))}`,
     `what=\${1:-all}`,
     `recording=${posixQuoted(recordingName)}`,
@@ -98,10 +94,9 @@ function listChecks({
   ];
 }
 
-function firstChecks(entries: ReelScriptEntries, results: readonly string[]): readonly string[] {
+function firstChecks(results: readonly string[], entries: ReelScriptEntries): readonly string[] {
   const hasSound = entries.sound !== undefined;
   return [
-    ...comment(['Is everything here, and nothing in the way?']),
     `[ -n "$(command -v ffmpeg)" ] && [ -n "$(command -v ffprobe)" ] || ${stop(TROUBLE.noTools)}`,
     `case "$what" in try | all) ;; *) ${stop(TROUBLE.noSuchWork, ' "$what"')} ;; esac`,
     `[ -f "$recording" ] || ${stop(TROUBLE.noRecording, ' "$recording"')}`,
@@ -128,10 +123,8 @@ function colourChecks({ ranges, matrices }: ExpectedColour): readonly string[] {
   ];
 }
 
-function questions(asked: RecordingQuestions, sampleRateHz: number | undefined): readonly string[] {
+function describe(asked: RecordingQuestions): readonly string[] {
   return [
-    `say 'Ask the recording what it is'`,
-    ...comment(['What it says of itself: rate, range and colours as the numbers of the reel say.']),
     `facts=$(${posixCommand(asked.describe)}) || ${stop(TROUBLE.unreadable)}`,
     "note \"$(printf '%s' \"$facts\" | tr -d '\\r' | tr '\\n' ' ')\"",
     `case "$(fact field_order)" in progressive | unknown) ;; *) ${stop(TROUBLE.fields)} ;; esac`,
@@ -139,14 +132,19 @@ function questions(asked: RecordingQuestions, sampleRateHz: number | undefined):
     `  same_rate "$rate" ${asked.cameraRate} || ${stop(TROUBLE.otherRate, ' "$rate"')}`,
     'done',
     ...colourChecks(asked.colour),
-    ...comment(['Is it long enough?']),
+  ];
+}
+
+function countPictures(asked: RecordingQuestions): readonly string[] {
+  return [
     `pictures=$(${posixCommand(asked.count)} | tr -dc '0-9') || ${stop(TROUBLE.unreadable)}`,
     'note "Pictures in the recording: $pictures"',
     `[ "\${pictures:-0}" -ge ${asked.fewestPictures ?? '$((last + 1))'} ] || ${stop(TROUBLE.tooShort, ' "$pictures"')}`,
-    ...comment([
-      'What its pictures show: fields, or pictures of uneven length, in its first minute.',
-      'A Matroska file rounds its times, so there only the mean rate above can tell.',
-    ]),
+  ];
+}
+
+function lookForFields(asked: RecordingQuestions): readonly string[] {
+  return [
     `seen=$(${posixCommand(asked.detect)} 2>&1) || ${stop(TROUBLE.unreadable)}`,
     `fields=$(printf '%s\\n' "$seen" | sed -n 's/.*Multi frame detection: TFF: *\\([0-9]*\\) BFF: *\\([0-9]*\\) Progressive: *\\([0-9]*\\).*/\\1 \\2 \\3/p' | tail -n 1)`,
     `uneven=$(printf '%s\\n' "$seen" | sed -n 's/.*VFR:\\([0-9.]*\\).*/\\1/p' | tail -n 1)`,
@@ -154,15 +152,18 @@ function questions(asked: RecordingQuestions, sampleRateHz: number | undefined):
     'note "Fields, upper first, lower first, none: $fields. Uneven share: $uneven"',
     `printf '%s\\n' "$fields" | awk '{ exit !($1 + $2 <= $3) }' || ${stop(TROUBLE.fields)}`,
     `case "$recording" in *.mkv) ;; *) near "$uneven" 0 0 || ${stop(TROUBLE.uneven)} ;; esac`,
-    ...(sampleRateHz === undefined
-      ? []
-      : [
-          ...comment(['Has the sound the sample rate that the numbers of the reel say?']),
-          `hertz=$(${posixCommand(asked.sampleRate)} | tr -dc '0-9') || ${stop(TROUBLE.badSound)}`,
-          `[ "$hertz" = ${sampleRateHz} ] || ${stop(TROUBLE.otherSampleRate, ' "$hertz"')}`,
-        ]),
-    '',
-    ...comment(['One picture as it will be. Look at it before an hour of work.']),
+  ];
+}
+
+function sampleRate(asked: RecordingQuestions, sampleRateHz: number): readonly string[] {
+  return [
+    `hertz=$(${posixCommand(asked.sampleRate)} | tr -dc '0-9') || ${stop(TROUBLE.badSound)}`,
+    `[ "$hertz" = ${sampleRateHz} ] || ${stop(TROUBLE.otherSampleRate, ' "$hertz"')}`,
+  ];
+}
+
+function drawLook(asked: RecordingQuestions): readonly string[] {
+  return [
     `${posixCommand(asked.look)} ${FILE_NAMES.look} || ${stop(TROUBLE.noLook)}`,
     `say '  drawn anew, to look at: ${FILE_NAMES.look}'`,
     'if [ "$what" = try ]; then say \'Tried, and nothing else was made.\'; exit 0; fi',
@@ -212,13 +213,6 @@ function workLines({ work }: ScriptStep, asked: RecordingQuestions): readonly st
 }
 
 const CHECKSUMS = [
-  ...comment([
-    'A checksum of every file in this folder and below, then each file is read back. The log',
-    'ends here, because it is among the files.',
-  ]),
-  `say 'List a checksum for every file of the folder, and read each file back'`,
-  `say 'Everything was made. Whether every file reads back is said on the screen.'`,
-  `log=''`,
   'if [ -n "$(command -v sha256sum)" ]; then',
   `  ${CHECKSUM_COMMANDS.linux} || ${stop(TROUBLE.noChecksums)}`,
   `  ${VERIFY_COMMANDS.linux} || ${stop(TROUBLE.badChecksums)}`,
@@ -226,35 +220,24 @@ const CHECKSUMS = [
   `  ${CHECKSUM_COMMANDS.macos} || ${stop(TROUBLE.noChecksums)}`,
   `  ${VERIFY_COMMANDS.macos} || ${stop(TROUBLE.badChecksums)}`,
   'fi',
-  `say 'Done. Now look at first and last frame, a cut and a fast movement, and listen.'`,
 ];
 
-/** The chain of one reel for a POSIX shell. */
-export function posixScript(entries: ReelScriptEntries): string {
-  const steps = scriptSteps(entries);
-  const asked = recordingQuestions(entries);
-  const { sound, reelName } = entries;
-  const lines = [
-    '#!/bin/sh',
-    ...comment([commentText(reelName), ...headLines(`sh ${FILE_NAMES.posixScript}`, [])]),
-    '',
-    'set -u',
-    'LC_ALL=C; export LC_ALL',
-    ...settings(entries),
-    '',
-    ...FUNCTIONS,
-    '',
-    ...firstChecks(entries, resultsOf(steps)),
-    '',
-    ...questions(asked, sound?.sampleRateHz),
-    ...steps.flatMap((each) => [
-      '',
-      ...comment(each.why),
-      `step ${posixQuoted(each.title)} ${posixQuoted(each.trouble)}`,
-      ...workLines(each, asked),
-    ]),
-    '',
-    ...CHECKSUMS,
-  ];
-  return `${lines.join('\n')}\n`;
-}
+/** The chain of one reel in the words of a POSIX shell. */
+export const POSIX_WRITER: ShellWriter = {
+  firstLines: ['#!/bin/sh'],
+  call: `sh ${FILE_NAMES.posixScript}`,
+  preparation: [],
+  settings,
+  functions: FUNCTIONS,
+  say: (sentence) => `say ${posixQuoted(sentence)}`,
+  firstChecks,
+  describe,
+  countPictures,
+  lookForFields,
+  sampleRate,
+  drawLook,
+  beginStep: ({ title, trouble }) => `step ${posixQuoted(title)} ${posixQuoted(trouble)}`,
+  work: workLines,
+  endLog: `log=''`,
+  checksums: CHECKSUMS,
+};

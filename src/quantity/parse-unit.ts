@@ -68,7 +68,7 @@ function elsewhere(text: string): Dimension | undefined {
  *
  * @returns the unit, or the reason why there is none, which says what the spelling means elsewhere
  */
-export function readUnit(text: string, dimension: Dimension): UnitReading {
+export function parseUnit(text: string, dimension: Dimension): UnitReading {
   const spelling = plainSpelling(text);
   const bits = dimension === 'data' ? ownProperty(BIT_MULTIPLES, spelling) : undefined;
   if (bits !== undefined) return { kind: 'refused', reason: `“${spelling}” means ${bits}` };
