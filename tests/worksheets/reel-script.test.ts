@@ -131,7 +131,8 @@ describe.runIf(runsWholeChain)(chainTitle('the script by a measured list'), () =
     ],
   ])(
     'stops at %s, and makes nothing',
-    (_, list, says) => {
+    async (_, list, says) => {
+      const script = await scriptOf(TYPED);
       withFolder((folder) => {
         const { status, said } = run(folder, script, list);
         expect(said).toContain(`STOPPED: ${says}`);
