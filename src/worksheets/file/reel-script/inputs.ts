@@ -21,7 +21,7 @@ export const inputs = {
     mayBeEmpty: true,
     default: '',
     accepted: 'Reel 7, Regatta 1962',
-    help: 'For the log. Empty: its number of film frames.',
+    help: 'For the log.',
   },
   recordingName: {
     kind: 'text',
@@ -29,17 +29,17 @@ export const inputs = {
     longest: LONGEST_NAME,
     default: FILE_NAMES.recording,
     accepted: 'recording.mov',
-    help: 'With its ending, as it is called in the folder.',
+    help: 'With its ending.',
   },
   keepBy: {
     kind: 'choice',
     label: 'Film frames are kept',
     options: {
-      ties: 'by the rates and ties below',
+      ties: 'by the ties below',
       list: `by a measured list, in ${FILE_NAMES.keepFilter}`,
     },
     default: 'ties',
-    help: 'The measured list comes from the recording, in Whole frames. With it ties and shutter do not count here; the number of film frames does.',
+    help: 'A measured list comes from Whole frames; ties and shutter do not count then.',
   },
   ...keepInputs,
   copyShows: {
@@ -67,7 +67,7 @@ export const inputs = {
     longest: LONGEST_NAME,
     default: FILE_NAMES.taken,
     accepted: 'taken.wav',
-    help: 'With its ending. Only counts with sound.',
+    help: 'Only counts with sound.',
   },
   takenFps: {
     kind: 'optional-quantity',
@@ -77,7 +77,7 @@ export const inputs = {
     maximum: 60,
     default: '',
     accepted: '18 or 17.83',
-    help: 'Empty: taken in the same run as the picture, so the rate between first and last tie counts, or the film rate above where there is none. Only counts with sound.',
+    help: 'Empty: taken in the same run as the picture, so the rate between first and last tie counts, or the film rate above. Only counts with sound.',
   },
   sampleRate: {
     ...retimingInputs.sampleRate,
