@@ -70,8 +70,6 @@ const steps = [
       { name: 'build', npm: ['run', 'build'] },
       { name: 'folder', command: [join(projectFolder, 'tests/tools/build-in-folder.mjs')] },
       vitest('site', 'vitest.site.config.ts'),
-      // The full ten thousand take about a minute of one core: npm run test:fuzz.
-      { ...vitest('fuzz', 'vitest.fuzz.config.ts'), environment: { FUZZ_ROUNDS: '2000' } },
     ],
     [vitest('unit', 'vitest.config.ts')],
   ],

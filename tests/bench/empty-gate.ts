@@ -2,9 +2,10 @@
 import assert from 'node:assert/strict';
 import { readEmptyGate } from '../../src/core/gate/recording/read-empty-gate.ts';
 import { makeEqualShutter } from '../../src/core/gate/shutter.ts';
+import { isLong } from './parts/is-long.ts';
 import { openingsOf, simulateGate, type GateScene } from '../core/gate/recording/simulated-gate.ts';
 
-const ROUNDS = 8;
+const ROUNDS = isLong ? 8 : 3;
 
 const scene: GateScene = {
   seed: 11,

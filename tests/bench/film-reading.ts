@@ -1,7 +1,8 @@
 // Seconds from what was kept of the pictures to the keep list, for 1,000 camera frames.
+import { isLong } from './parts/is-long.ts';
 import { readClip, clipOf } from '../core/file/film-clips.ts';
 
-const SEEDS = [3, 6, 7];
+const SEEDS = isLong ? [3, 6, 7] : [3];
 for (const seed of SEEDS) {
   const clip = clipOf(seed);
   const frames = clip.motion.frameSeconds.length;

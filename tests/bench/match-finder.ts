@@ -3,10 +3,11 @@
 import assert from 'node:assert/strict';
 import { cpus } from 'node:os';
 import { findMatches, searchMatches, type FinderBench } from '../../src/core/gate/match-finder.ts';
+import { isLong } from './parts/is-long.ts';
 import { judgeAllByTrial, rankByTrial } from '../tools/match-by-trial.ts';
 
-const FAST_ROUNDS = 200;
-const SLOW_ROUNDS = 5;
+const FAST_ROUNDS = isLong ? 200 : 60;
+const SLOW_ROUNDS = isLong ? 5 : 2;
 const LONGEST = 12;
 
 const spread = (from: number, to: number, count: number): readonly number[] =>

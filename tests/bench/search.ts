@@ -10,6 +10,7 @@ import { findChromium, launchArguments } from '../browser/chromium.ts';
 import { readNamedFile, siteFolder } from '../site/built-site.ts';
 import { makeSearchIndex } from '../../src/ui/search/search-index.ts';
 import type { StoredRecord } from '../../src/ui/search/search-record.ts';
+import { isLong } from './parts/is-long.ts';
 import { projectFolder } from '../walls/source-files.ts';
 
 const QUERIES = [
@@ -24,7 +25,7 @@ const QUERIES = [
   'how long does a reel run',
   'kaleidoscope',
 ];
-const ROUNDS = 5;
+const ROUNDS = isLong ? 5 : 3;
 
 async function serve(port: number): Promise<ChildProcess> {
   const server = spawn(

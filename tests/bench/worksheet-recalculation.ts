@@ -1,11 +1,12 @@
 // Time from typed entries to answers and working: what a reader waits for after a key press.
 import { evaluate } from '../../src/worksheets/machine/evaluate.ts';
 import type { Worksheet } from '../../src/worksheets/machine/types.ts';
+import { isLong } from './parts/is-long.ts';
 import { loadWorksheets } from './parts/load-worksheets.ts';
 import { randomEntries, seededChance, seedOf } from '../worksheets/random-entries.ts';
 
-const ROUNDS = 400;
-const WARM_UP = 100;
+const ROUNDS = isLong ? 400 : 120;
+const WARM_UP = 40;
 
 function milliseconds(worksheet: Worksheet): readonly number[] {
   const specs = worksheet.inputs;

@@ -1,13 +1,14 @@
 import { join } from 'node:path';
 import { findProgram, isProgram } from '../tools/find-program.ts';
 
+/** The one without windows comes first: it takes little more than half the time for the same page. */
 const NAMES = [
+  'chromium-headless-shell',
   'chromium',
   'chromium-browser',
   'google-chrome',
   'google-chrome-stable',
   'microsoft-edge',
-  'chromium-headless-shell',
 ];
 
 /** Where browsers of the family stand that are on no PATH. */

@@ -1,25 +1,18 @@
 import { expect, test } from '@playwright/test';
-import { loadWorksheets } from '../bench/parts/load-worksheets.ts';
-import { readPages, readSiteFile, type BuiltPage } from '../site/built-site.ts';
-import { weighPage } from '../site/page-weight.ts';
-import { wantedChunks } from '../site/wanted-chunks.ts';
+import { readPages } from '../site/built-site.ts';
 import { wakeForms } from './live-forms.ts';
 import { axeViolations, COLOUR_RULES } from './sweep/axe.ts';
-import { elementsTooWide, noteShifts, notedShifts } from './sweep/layout.ts';
+import { countedScripts } from './sweep/counted-scripts.ts';
+import { elementsTooWide, forgetShifts, noteShifts, notedShifts } from './sweep/layout.ts';
 import { listenTo } from './sweep/listen.ts';
-import { expectPrints } from './sweep/paper.ts';
+import { expectPdf, expectPrints } from './sweep/paper.ts';
+import { sheetFaults } from './sweep/sheets-of-paper.ts';
 
 // One visit of every page asks all that every page must answer, because loading a page and waking its
 // forms costs more than the questions. Each question is soft: one fault does not hide the next.
 
-/** Scripts that the byte budgets have counted for a page. */
-async function countedScripts(page: BuiltPage): Promise<ReadonlySet<string>> {
-  const choices = wantedChunks(page, await loadWorksheets());
-  return new Set(choices.flatMap((wanted) => weighPage(page, readSiteFile, wanted).scriptPaths));
-}
-
-for (const page of readPages()) {
-  const { address } = page;
+for (const { address, root } of readPages()) {
+  const isChapter = root.querySelector('main.leaf-chapter') !== null;
   test(`${address} is clean, steady, open to all, narrow and printable`, async ({
     page: tab,
     baseURL,
@@ -29,16 +22,24 @@ for (const page of readPages()) {
     await tab.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
     await tab.goto(address, { waitUntil: 'load' });
     await expect(tab.locator('main')).toBeVisible();
+
+    // Asleep, as most readers print it.
+    await tab.waitForLoadState('networkidle');
+    expect.soft(await notedShifts(tab), 'shifts of the layout as it loads').toEqual([]);
+    const pdf = await expectPdf(tab);
+    if (isChapter) expect.soft(await sheetFaults(tab, pdf), 'sheets of paper').toEqual([]);
+    await forgetShifts(tab);
+
     const forms = await wakeForms(tab);
     await tab.evaluate(() => {
       window.scrollTo(0, document.body.scrollHeight);
     });
     await tab.waitForLoadState('networkidle');
     expect.soft(heard.faults, 'errors and requests').toEqual([]);
-    expect.soft(await notedShifts(tab), 'shifts of the layout').toEqual([]);
+    expect.soft(await notedShifts(tab), 'shifts of the layout as its forms wake').toEqual([]);
 
     if (forms > 0) {
-      const counted = await countedScripts(page);
+      const counted = countedScripts(address);
       const paths = [...heard.scripts].map((url) => url.replace(`${baseURL ?? ''}/`, ''));
       expect.soft(paths.length, 'scripts').toBeGreaterThan(2);
       expect

@@ -29,15 +29,16 @@ const PAGES = [
   '/trainee/practice/',
 ];
 
-for (const address of PAGES) {
-  test(`${address} does not scroll sideways`, async ({ page }) => {
+test('no page scrolls sideways', async ({ page }) => {
+  test.setTimeout(PAGES.length * 20_000);
+  for (const address of PAGES) {
     await page.goto(address);
     await wakeForms(page);
     const size = await page.evaluate(() => getComputedStyle(document.documentElement).fontSize);
-    expect(Number.parseFloat(size)).toBeGreaterThan(30);
-    expect(await elementsTooWide(page)).toEqual([]);
-  });
-}
+    expect.soft(Number.parseFloat(size), address).toBeGreaterThan(30);
+    expect.soft(await elementsTooWide(page), address).toEqual([]);
+  }
+});
 
 test('the verdict does not stay over the fields, and whose numbers it is for is not cut', async ({
   page,

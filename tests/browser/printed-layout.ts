@@ -1,4 +1,3 @@
-import type { Page } from '@playwright/test';
 import { getDocumentProxy } from 'unpdf';
 
 /** A line of text on a sheet of paper. */
@@ -13,9 +12,8 @@ interface TextItem {
   readonly transform: readonly number[];
 }
 
-/** The page printed to PDF: the lines of each sheet from top to bottom, without the foot of the page. */
-export async function printedLines(page: Page): Promise<readonly (readonly PrintedLine[])[]> {
-  const pdf = await page.pdf({ preferCSSPageSize: true });
+/** The lines of each sheet of a PDF from top to bottom, without the foot of the page. */
+export async function printedLines(pdf: Buffer): Promise<readonly (readonly PrintedLine[])[]> {
   const document = await getDocumentProxy(new Uint8Array(pdf));
   const numbers = Array.from({ length: document.numPages }, (_, index) => index + 1);
   return Promise.all(

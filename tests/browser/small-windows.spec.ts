@@ -8,28 +8,32 @@ import { elementsTooWide } from './sweep/layout.ts';
 const LONG = ['/gate/matching/', '/file/whole-frames/', '/reel/gauges/'] as const;
 const FORMS = ['/bench/', '/job-sheet/', '/customer-sheet/'] as const;
 
-for (const size of [
+const SIZES = [
   { width: 320, height: 256 },
   { width: 390, height: 844 },
-]) {
-  test.describe(`${size.width} × ${size.height}`, () => {
-    test.use({ viewport: size, hasTouch: true });
-    for (const address of [...LONG, ...FORMS]) {
-      test(`${address}: no field is covered when it is focused, nothing is too small to hit`, async ({
-        page,
-      }) => {
-        await page.goto(address);
-        await wakeForms(page);
-        for (const part of await page.locator('bench-form, [data-plan]').all()) {
-          await expect(part).toHaveAttribute('data-ready', 'true');
-        }
-        expect.soft(await coveredFields(page)).toEqual([]);
-        expect.soft(await smallTargets(page)).toEqual([]);
-        expect.soft(await elementsTooWide(page)).toEqual([]);
-      });
-    }
-  });
-}
+] as const;
+
+test.describe('small windows', () => {
+  test.use({ viewport: SIZES[0], hasTouch: true });
+  for (const address of [...LONG, ...FORMS]) {
+    test(`${address}: no field is covered when it is focused, nothing is too small to hit`, async ({
+      page,
+    }) => {
+      await page.goto(address);
+      await wakeForms(page);
+      for (const part of await page.locator('bench-form, [data-plan]').all()) {
+        await expect(part).toHaveAttribute('data-ready', 'true');
+      }
+      for (const size of SIZES) {
+        await page.setViewportSize(size);
+        const at = `at ${size.width} × ${size.height}`;
+        expect.soft(await coveredFields(page), at).toEqual([]);
+        expect.soft(await smallTargets(page), at).toEqual([]);
+        expect.soft(await elementsTooWide(page), at).toEqual([]);
+      }
+    });
+  }
+});
 
 test('from deep in a chapter the outline is one press away, and opens', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });

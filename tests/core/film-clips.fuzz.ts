@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Judgement } from '../tools/film-clip/judge.ts';
 import { acceptClip, acceptShares } from './file/accept-film-clips.ts';
 import { ACCEPTANCE_SEEDS, LATER_SEEDS } from './file/film-clips.ts';
+import { describeStands } from './file/film-stand-clips.ts';
 
 describe.each([
   ['acceptance', ACCEPTANCE_SEEDS, 40],
@@ -18,3 +19,5 @@ describe.each([
     acceptShares(found, fewest);
   });
 });
+
+describeStands(12);

@@ -1,33 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { bandMotionOfPictures } from '../../src/core/file/band-motion.ts';
-import { filmPosition, type FilmPosition } from '../../src/core/file/film-position.ts';
 import { measuredKeepList } from '../../src/core/file/measured-keep-list.ts';
 import { filmAt } from '../tools/film-clip/projector.ts';
-import { drawPlan, filmClip, type ClipPlan, type FilmClip } from '../tools/film-clip/film-clip.ts';
+import { filmClip } from '../tools/film-clip/film-clip.ts';
 import type { SceneKind } from '../tools/film-clip/scenes.ts';
-import { enteredBench, isNearCameraRate } from './file/film-clips.ts';
-
-/** Plans that can be read, with scenes of our own. */
-function plansWith(
-  count: number,
-  scenes: ClipPlan['scenes'],
-  seconds: number,
-  from = 302,
-): readonly (readonly [number, ClipPlan])[] {
-  const plans: [number, ClipPlan][] = [];
-  for (let seed = from; plans.length < count; seed += 1) {
-    const plan = drawPlan(seed, seconds);
-    if (!isNearCameraRate(plan)) plans.push([seed, { ...plan, scenes }]);
-  }
-  return plans;
-}
-
-function positionOf(clip: FilmClip): FilmPosition {
-  const motion = bandMotionOfPictures(clip.pictures, clip.frameSeconds);
-  const position = filmPosition(motion, enteredBench(clip.plan));
-  if (position.kind === 'refused') throw new Error(position.reason);
-  return position;
-}
+import { enteredBench } from './file/film-clips.ts';
+import { describeStands, plansWith, positionOf } from './file/film-stand-clips.ts';
 
 describe('a stretch in which nothing changes', () => {
   const middle = 120;
@@ -159,49 +137,12 @@ describe('a stretch that is not told', () => {
   );
 });
 
-/** Clips in which the film stands for half a second or more; set down before they were run. */
-const STAND_SEEDS = 6100;
-
-describe('film that stands', () => {
-  const cases = plansWith(12, [{ kind: 'moving', filmFrames: 400 }], 7, STAND_SEEDS).map(
-    ([seed, plan]) => {
-      const { filmFps } = plan.projector;
-      const from = Math.round(2.5 * filmFps) + (seed % 7);
-      const length = Math.ceil(0.5 * filmFps) + 1 + (seed % 5);
-      return [seed, plan, Array.from({ length }, (_, at) => from + at)] as const;
-    },
-  );
-  const found: boolean[] = [];
-
-  it.each(cases)('seed %d is marked, and film that runs is not', (seed, plan, stands) => {
-    const read = (each: ClipPlan): readonly number[] => {
-      const clip = filmClip(each, seed);
-      const motion = bandMotionOfPictures(clip.pictures, clip.frameSeconds);
-      const list = measuredKeepList(positionOf(clip), motion, enteredBench(each));
-      const marked = list.frames.filter(({ seconds }) =>
-        list.stands.some(
-          ({ fromSeconds, toSeconds }) => seconds >= fromSeconds && seconds <= toSeconds,
-        ),
-      );
-      return marked.map(({ cameraFrame }) => clip.truth[cameraFrame]!.main);
-    };
-    const marked = read({ ...plan, stands });
-    const hit = stands.filter((film) => marked.includes(film)).length;
-    found.push(hit >= 0.7 * stands.length);
-    const beside = marked.filter((film) => film < stands[0]! - 2 || film > stands.at(-1)! + 1);
-    expect(beside).toEqual([]);
-    expect(read(plan)).toEqual([]);
-  });
-
-  it('is found in at least nine cases of ten', () => {
-    expect(found).toHaveLength(cases.length);
-    expect(found.filter(Boolean).length).toBeGreaterThanOrEqual(0.9 * cases.length);
-  });
-});
+// The long random run takes twelve.
+describeStands(3);
 
 describe('a claw that misses once', () => {
   const stands = [60, 100, 131];
-  const cases = plansWith(2, [{ kind: 'moving', filmFrames: 600 }], 9, 340).map(
+  const cases = plansWith(1, [{ kind: 'moving', filmFrames: 600 }], 9, 340).map(
     // Where the noise is strong beside the grain, a single miss is not noticed.
     ([seed, plan]) => [seed, { ...plan, stock: { ...plan.stock, grain: 0.03 }, stands }] as const,
   );

@@ -1,15 +1,15 @@
 // The filter file and the lossless copy, run by ffmpeg as printed and compared picture by picture.
 import Fraction from 'fraction.js';
-import { readFileSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { FILE_NAMES } from '../../src/core/file/file-names.ts';
 import { frameFilterCommands, frameFilterText } from '../../src/core/file/frame-filter.ts';
 import { packetDropCommands } from '../../src/core/file/packet-drop-commands.ts';
 import { checkResult } from '../../src/core/file/result-check.ts';
 import { AS_STORED, chainTitle, runFfmpeg, runPasted, runsWholeChain } from '../tools/ffmpeg.ts';
 import { seededRandom } from '../tools/random-benches.ts';
-import { withFolder } from '../tools/numbered-frames.ts';
 
 const FILM_FRAMES = 3600;
 
@@ -62,57 +62,78 @@ function writeRecording(folder: string, codec: readonly string[]): void {
   );
 }
 
+interface Recording {
+  readonly folder: string;
+  readonly checksums: readonly string[];
+}
+
+/** Makes one recording for all tests of a group, which only read it, and takes it away after them. */
+function recordOnce(codec: readonly string[]): () => Recording {
+  let recording: Recording | undefined;
+  beforeAll(() => {
+    const folder = mkdtempSync(join(tmpdir(), 'measured-keep-list-'));
+    writeRecording(folder, codec);
+    recording = { folder, checksums: checksums(folder, FILE_NAMES.recording) };
+  });
+  afterAll(() => {
+    if (recording !== undefined) rmSync(recording.folder, { recursive: true, force: true });
+  });
+  return () => recording!;
+}
+
 describe.skipIf(!runsWholeChain)(chainTitle('a measured keep list of 3600 film frames'), () => {
+  const recorded = recordOnce('-c:v mpeg2video -g 1 -q:v 4 -pix_fmt yuv420p'.split(' '));
+
   it.each([
     ['18', '18/1'],
     ['24000/1001', '24000/1001'],
   ])('is picked exactly by the filter file at %s', (native, rate) => {
-    withFolder((folder) => {
-      writeRecording(folder, ['-c:v', 'mpeg2video', '-g', '1', '-q:v', '4', '-pix_fmt', 'yuv420p']);
-      const fps = new Fraction(native);
-      writeFileSync(join(folder, FILE_NAMES.keepFilter), frameFilterText(LIST, fps));
-      const { current, older } = frameFilterCommands(fps);
-      const spelling = runFfmpeg(['-h', 'long']).includes('filter_script') ? older : current;
-      runPasted(folder, spelling);
-      const recording = checksums(folder, FILE_NAMES.recording);
-      const film = checksums(folder, FILE_NAMES.film);
-      expect(new Set(recording).size).toBe(CAMERA_FRAMES);
-      expect(film).toHaveLength(FILM_FRAMES);
-      expect(LIST.filter((frame, place) => film[place] !== recording[frame])).toEqual([]);
-      expect(rateOf(folder, FILE_NAMES.film)).toBe(rate);
-      expect(checkResult(recording, LIST, film).isExact).toBe(true);
-      const spoilt = [
-        ...film.slice(0, 99),
-        ...film.slice(100, 200),
-        recording[LIST[199]! + 1]!,
-        ...film.slice(200),
-      ];
-      const check = checkResult(recording, LIST, spoilt);
-      expect(check.missing).toEqual([99]);
-      expect(check.extra).toEqual([{ resultFrame: 199, cameraFrame: LIST[199]! + 1 }]);
-    });
+    const { folder, checksums: recording } = recorded();
+    const fps = new Fraction(native);
+    writeFileSync(join(folder, FILE_NAMES.keepFilter), frameFilterText(LIST, fps));
+    const { current, older } = frameFilterCommands(fps);
+    const spelling = runFfmpeg(['-h', 'long']).includes('filter_script') ? older : current;
+    rmSync(join(folder, FILE_NAMES.film), { force: true });
+    runPasted(folder, spelling);
+    const film = checksums(folder, FILE_NAMES.film);
+    expect(new Set(recording).size).toBe(CAMERA_FRAMES);
+    expect(film).toHaveLength(FILM_FRAMES);
+    expect(LIST.filter((frame, place) => film[place] !== recording[frame])).toEqual([]);
+    expect(rateOf(folder, FILE_NAMES.film)).toBe(rate);
+    expect(checkResult(recording, LIST, film).isExact).toBe(true);
+    const spoilt = [
+      ...film.slice(0, 99),
+      ...film.slice(100, 200),
+      recording[LIST[199]! + 1]!,
+      ...film.slice(200),
+    ];
+    const check = checkResult(recording, LIST, spoilt);
+    expect(check.missing).toEqual([99]);
+    expect(check.extra).toEqual([{ resultFrame: 199, cameraFrame: LIST[199]! + 1 }]);
   });
+});
+
+describe.skipIf(!runsWholeChain)(chainTitle('a recording whose pictures stand alone'), () => {
+  const recorded = recordOnce('-c:v mjpeg -q:v 4 -pix_fmt yuvj420p'.split(' '));
 
   it.each([
     ['posix', '18', '18/1', 1],
     ['windows', '24000/1001', '24000/1001', 2],
   ] as const)('is copied exactly by the commands for %s at %s', (shell, native, rate, fewest) => {
-    withFolder((folder) => {
-      writeRecording(folder, ['-c:v', 'mjpeg', '-q:v', '4', '-pix_fmt', 'yuvj420p']);
-      const proof = { isIntraOnly: true, wrapper: 'mov' } as const;
-      const made = packetDropCommands(proof, LIST, new Fraction(native), shell)!;
-      expect(made.commands.length).toBeGreaterThanOrEqual(fewest);
-      for (const command of made.commands) runPasted(folder, command);
-      if (made.join !== undefined) {
-        writeFileSync(join(folder, FILE_NAMES.partList), made.join.listText);
-        runPasted(folder, made.join.command);
-      }
-      const copied = `${FILE_NAMES.copiedFilm}.mov`;
-      const recording = checksums(folder, FILE_NAMES.recording);
-      expect(checksums(folder, copied)).toEqual(LIST.map((frame) => recording[frame]));
-      expect(rateOf(folder, copied)).toBe(rate);
-      expect(readFileSync(join(folder, copied)).length).toBeGreaterThan(FILM_FRAMES * 100);
-    });
+    const { folder, checksums: recording } = recorded();
+    const proof = { isIntraOnly: true, wrapper: 'mov' } as const;
+    const made = packetDropCommands(proof, LIST, new Fraction(native), shell)!;
+    expect(made.commands.length).toBeGreaterThanOrEqual(fewest);
+    const copied = `${FILE_NAMES.copiedFilm}.mov`;
+    rmSync(join(folder, copied), { force: true });
+    for (const command of made.commands) runPasted(folder, command);
+    if (made.join !== undefined) {
+      writeFileSync(join(folder, FILE_NAMES.partList), made.join.listText);
+      runPasted(folder, made.join.command);
+    }
+    expect(checksums(folder, copied)).toEqual(LIST.map((frame) => recording[frame]));
+    expect(rateOf(folder, copied)).toBe(rate);
+    expect(readFileSync(join(folder, copied)).length).toBeGreaterThan(FILM_FRAMES * 100);
   });
 });
 

@@ -4,7 +4,10 @@ import Fraction from 'fraction.js';
 export type ExampleResult = { readonly ok: true } | { readonly ok: false; readonly reason: string };
 
 /** Value of an expression made of literals and calls of the names in scope. */
-function evaluateExpression(expression: string, scope: Readonly<Record<string, unknown>>): unknown {
+export function evaluateExpression(
+  expression: string,
+  scope: Readonly<Record<string, unknown>>,
+): unknown {
   // The expressions are those of our own docstrings.
   // eslint-disable-next-line no-new-func
   const run = new Function(...Object.keys(scope), `'use strict'; return (${expression});`) as (

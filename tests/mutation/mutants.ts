@@ -13,6 +13,8 @@ export interface Mutant {
   readonly end: number;
   readonly from: string;
   readonly to: string;
+  /** True for a number behind `list[index] ??` or `found?.x ??`, for what is out of range. */
+  readonly isFallback: boolean;
 }
 
 type Change = Pick<Mutant, 'operator' | 'start' | 'end' | 'to'>;
@@ -150,6 +152,20 @@ function changesOf(node: ts.Node): readonly Change[] {
   return [];
 }
 
+/** Whether a number stands for what is not in a list: the compiler asks for it, the code may never. */
+function isFallback(node: ts.Node): boolean {
+  const { parent } = node;
+  return (
+    ts.isNumericLiteral(node) &&
+    ts.isBinaryExpression(parent) &&
+    parent.operatorToken.kind === SyntaxKind.QuestionQuestionToken &&
+    parent.right === node &&
+    (ts.isElementAccessExpression(parent.left) ||
+      ts.isOptionalChain(parent.left) ||
+      /\.at\([^()]*\)$/u.test(parent.left.getText()))
+  );
+}
+
 /** Every mutant of a source file, in the order of its text. */
 export function mutantsOf(file: string, text: string): readonly Mutant[] {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
@@ -161,7 +177,14 @@ export function mutantsOf(file: string, text: string): readonly Mutant[] {
       const from = text.slice(change.start, change.end);
       const { line } = source.getLineAndCharacterOfPosition(change.start);
       if (from === change.to) continue;
-      mutants.push({ file, ...change, from, line: line + 1, at: (lines[line] ?? '').trim() });
+      mutants.push({
+        file,
+        ...change,
+        from,
+        line: line + 1,
+        at: (lines[line] ?? '').trim(),
+        isFallback: isFallback(node),
+      });
     }
     ts.forEachChild(node, visit);
   };

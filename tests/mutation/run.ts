@@ -1,124 +1,202 @@
 // The mutation run (npm run mutate): makes small changes to core and worksheets, one at a time, and asks
-// whether the tests notice.
-//   --sample 200   so many changes, drawn by --seed (1); all of them with --full
+// whether the tests notice. Modules stay loaded; a change is put in their place and meets, nearest first,
+// the tests that run the place where it stands, up to the first that fails. Tests that run other programs
+// or take longer than three seconds are left out, so the whole test command notices at least as much.
+//   --sample 100   so many changes of each room, drawn by --seed (1); all of them with --full
+//   --rooms core,worksheets
 //   --only PATH    changes to files under this path alone
-//   --quick        only tests near the changed file; else those that survive meet all that reach it
 //   --workers 1    changes tried side by side
-//   --keep         writes the outcome to last-run.json, which npm run bench prints
+//   --minutes 30    draws no more changes after this time and counts those tried: a smaller sample
+//   --resume LOG    takes over what an interrupted run of the same sample printed; survivors are tried again
+//                   unless --minutes is 0
+//   --confirm 10   so many killed ones are tried once more by the test framework itself
+//   --keep         writes the outcome of these rooms to last-run.json, which npm run bench prints
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { projectFolder, readFiles } from '../walls/source-files.ts';
+import { warmCompiler } from './compiler.ts';
 import { isEquivalent } from './equivalents.ts';
-import { LAST_RUN, readable, roomOf, type LastRun, type Outcome } from './last-run.ts';
+import {
+  LAST_RUN,
+  NOTHING,
+  partOf,
+  readable,
+  type Counts,
+  type LastRun,
+  type Outcome,
+  type RoomRun,
+} from './last-run.ts';
 import { mutantsOf, mutated, sampleOf, type Mutant } from './mutants.ts';
-import { roundsFor, type Round } from './related-tests.ts';
-import { runRound } from './run-tests.ts';
+import { planFor } from './plan.ts';
+import { doTasks } from './pool.ts';
+import { runByFramework } from './run-tests.ts';
+import { survey } from './survey.ts';
+import type { Task, Verdict } from './worker.ts';
 
 const { values: options } = parseArgs({
   options: {
-    sample: { type: 'string', default: '200' },
+    sample: { type: 'string', default: '100' },
     seed: { type: 'string', default: '1' },
+    rooms: { type: 'string', default: 'core,worksheets' },
     only: { type: 'string', default: 'src/' },
     workers: { type: 'string', default: '1' },
+    minutes: { type: 'string', default: 'Infinity' },
+    resume: { type: 'string' },
+    confirm: { type: 'string', default: '0' },
     full: { type: 'boolean', default: false },
-    quick: { type: 'boolean', default: false },
     keep: { type: 'boolean', default: false },
   },
 });
-
-const sources = new Map(
-  [...readFiles('src/core', ['.ts']), ...readFiles('src/worksheets', ['.ts'])].map((source) => [
-    source.path,
-    source.text,
-  ]),
-);
-const all = [...sources].flatMap(([file, text]) =>
-  file.startsWith(options.only) ? mutantsOf(file, text) : [],
-);
 const seed = Number(options.seed);
-const chosen = options.full ? all : sampleOf(all, Number(options.sample), seed);
-console.log(`${chosen.length} of ${all.length} changes, seed ${seed}`);
+const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding: 'utf8' }).trim();
 
+const rooms = options.rooms.split(',').map((room) => {
+  const sources = readFiles(`src/${room}`, ['.ts']);
+  const all = sources
+    .filter(({ path }) => path.startsWith(options.only))
+    .flatMap(({ path, text }) => mutantsOf(path, text));
+  const drawn = options.full ? all : sampleOf(all, Number(options.sample), seed);
+  return { room, sources, changes: all.length, drawn };
+});
+const textOf = new Map(
+  rooms.flatMap(({ sources }) => sources.map(({ path, text }) => [path, text] as const)),
+);
+const drawn = rooms.flatMap((each) => each.drawn);
+console.log(
+  rooms
+    .map(({ room, drawn: { length }, changes }) => `${room}: ${length} of ${changes}`)
+    .join(', '),
+);
+
+const surveyed = await survey(console.log);
+const changed = (mutant: Mutant): string => mutated(textOf.get(mutant.file) ?? '', mutant);
+const trapped = (mutant: Mutant): string =>
+  mutated(textOf.get(mutant.file) ?? '', {
+    ...mutant,
+    to: "(() => { throw new Error('out of range'); })()",
+  });
+const outcomes = new Map<Mutant, Outcome>();
+const killers = new Map<Mutant, string>();
+
+const changeIn = ({ from, to }: Mutant): string =>
+  `${from.replaceAll(/\s+/gu, ' ').slice(0, 60)} → ${to.slice(0, 40)}`;
+const nameOf = (mutant: Mutant): string =>
+  `${mutant.file}:${mutant.line} ${mutant.operator}: ${changeIn(mutant)}`;
+
+const minutes = Number(options.minutes);
+
+/** Outcomes that an interrupted run printed; a name that two changes share is tried again. */
+function outcomesBefore(): ReadonlyMap<string, Outcome> {
+  if (options.resume === undefined) return new Map();
+  const names = drawn.map(nameOf);
+  return new Map(
+    readFileSync(options.resume, 'utf8')
+      .split('\n')
+      .flatMap((line): [string, Outcome][] => {
+        const [, outcome, name] =
+          /^\d+ (\w+) +(src\/.*?)(?: – tests\/.*| – a test .*|)$/u.exec(line) ?? [];
+        if (outcome === undefined || name === undefined) return [];
+        if (names.indexOf(name) !== names.lastIndexOf(name)) return [];
+        return [[name, outcome as Outcome]];
+      })
+      .filter(([, outcome]) => outcome === 'killed' || minutes === 0),
+  );
+}
+const before = outcomesBefore();
+for (const mutant of drawn) {
+  const known = isEquivalent(mutant) ? 'equivalent' : before.get(nameOf(mutant));
+  if (known !== undefined) outcomes.set(mutant, known);
+}
+
+const start = performance.now();
+function* tasks(): Generator<Task> {
+  for (const [number, mutant] of drawn.entries()) {
+    if (outcomes.has(mutant)) continue;
+    if (performance.now() - start > minutes * 60_000) return;
+    const { file, isFallback } = mutant;
+    const trap = isFallback ? { trap: trapped(mutant) } : {};
+    yield { number, file, text: changed(mutant), plan: planFor(mutant, surveyed), ...trap };
+  }
+}
+
+let compiler: ReturnType<typeof warmCompiler> | undefined;
+function settle({ number, outcome, by, error }: Verdict): void {
+  const mutant = drawn[number]!;
+  const { file } = mutant;
+  if (outcome === 'survived') {
+    compiler ??= warmCompiler([...textOf.keys()]);
+    outcomes.set(mutant, compiler.refuses(file, changed(mutant)) ? 'refused' : 'survived');
+  } else {
+    outcomes.set(mutant, outcome);
+    killers.set(mutant, by ?? '');
+  }
+  const noted = by === undefined ? '' : ` – ${by}: ${error ?? ''}`.slice(0, 160);
+  console.log(`${outcomes.size} ${outcomes.get(mutant)!.padEnd(10)} ${nameOf(mutant)}${noted}`);
+}
+if (minutes > 0) await doTasks(tasks(), Number(options.workers), settle);
+console.log(
+  `${((performance.now() - start) / 60_000).toFixed(1)} min for ${outcomes.size} changes`,
+);
+
+function countsOf(mutants: readonly Mutant[]): Counts {
+  const counts: Record<Outcome, number> = { ...NOTHING };
+  for (const mutant of mutants) {
+    const outcome = outcomes.get(mutant);
+    if (outcome !== undefined) counts[outcome] += 1;
+  }
+  return counts;
+}
+
+/** Those drawn up to the first that was not tried: a sample as random as the whole. */
+function triedOf(mutants: readonly Mutant[]): readonly Mutant[] {
+  const end = mutants.findIndex((mutant) => !outcomes.has(mutant));
+  return end < 0 ? mutants : mutants.slice(0, end);
+}
+
+function roomRun({ changes, drawn: all }: (typeof rooms)[number]): RoomRun {
+  const mutants = triedOf(all);
+  const parts = [...new Set(mutants.map(({ file }) => partOf(file)))].sort();
+  const of = (part: string): readonly Mutant[] =>
+    mutants.filter(({ file }) => partOf(file) === part);
+  return {
+    date: new Date().toISOString().slice(0, 10),
+    commit,
+    seed: options.full ? undefined : seed,
+    changes,
+    counts: countsOf(mutants),
+    parts: Object.fromEntries(parts.map((part) => [part, countsOf(of(part))])),
+    survivors: mutants
+      .filter((mutant) => outcomes.get(mutant) === 'survived')
+      .map(({ file, line, operator, at, from, to }) => ({
+        place: `${file}:${line}`,
+        operator,
+        at,
+        from,
+        to,
+      })),
+  };
+}
+const run: LastRun = Object.fromEntries(rooms.map((each) => [each.room, roomRun(each)]));
+console.log(`\n${readable(run)}`);
+if (options.keep) {
+  const kept = existsSync(LAST_RUN)
+    ? (JSON.parse(readFileSync(LAST_RUN, 'utf8')) as LastRun)
+    : undefined;
+  writeFileSync(LAST_RUN, `${JSON.stringify({ ...kept, ...run }, undefined, 2)}\n`);
+}
+
+// The framework itself must notice what this run counts as killed.
 const folder = join(projectFolder, 'tests/.output/mutation');
 mkdirSync(folder, { recursive: true });
-
-/** Seconds that a round takes without a change; a round that fails then proves nothing. */
-const cleanSeconds = new Map<string, Promise<number>>();
-
-async function timeClean(round: Round): Promise<number> {
-  const start = performance.now();
-  const ending = await runRound(round, 1200);
-  if (ending !== 'passed') {
-    throw new Error(`these tests do not pass without a change: ${round.tests.join(' ')}`);
-  }
-  return (performance.now() - start) / 1000;
+for (const [mutant, by] of sampleOf([...killers], Number(options.confirm), seed)) {
+  const testFile = by.split(' > ')[0]!;
+  if (!testFile.startsWith('tests/')) continue;
+  const text = join(folder, 'confirmed.ts');
+  writeFileSync(text, changed(mutant));
+  const ending = runByFramework(testFile, { file: mutant.file, text });
+  console.log(`${mutant.file}:${mutant.line}, ${testFile}: ${ending}`);
+  if (ending !== 'failed') process.exitCode = 1;
 }
-
-function secondsOf(round: Round): Promise<number> {
-  const key = JSON.stringify(round);
-  const known = cleanSeconds.get(key) ?? timeClean(round);
-  cleanSeconds.set(key, known);
-  return known;
-}
-
-async function outcomeOf(mutant: Mutant, worker: number): Promise<Outcome> {
-  if (isEquivalent(mutant)) return 'equivalent';
-  const text = join(folder, `mutant-${worker}.ts`);
-  writeFileSync(text, mutated(sources.get(mutant.file) ?? '', mutant));
-  for (const round of roundsFor(mutant.file, !options.quick)) {
-    // A change may make a loop endless; a busy machine may only be slow.
-    const longest = (await secondsOf(round)) * 5 + 30;
-    const ending = await runRound(round, longest, { file: mutant.file, text });
-    if (ending !== 'passed') return 'killed';
-  }
-  return 'survived';
-}
-
-/** A source that cannot even be loaded must be noticed, or the run would prove nothing. */
-async function proveThatFaultsAreSeen(): Promise<void> {
-  const [file] = sources.keys();
-  const [round] = file === undefined ? [] : roundsFor(file, false);
-  if (file === undefined || round === undefined) throw new Error('nothing to change');
-  const text = join(folder, 'planted.ts');
-  writeFileSync(text, "throw new Error('planted');\n");
-  if ((await runRound(round, 600, { file, text })) !== 'failed') {
-    throw new Error(`a fault planted in ${file} is not seen by ${round.tests.join(' ')}`);
-  }
-}
-await proveThatFaultsAreSeen();
-
-const outcomes = new Map<Mutant, Outcome>();
-const queue = [...chosen];
-await Promise.all(
-  Array.from({ length: Number(options.workers) }, async (_, worker) => {
-    for (let mutant = queue.shift(); mutant !== undefined; mutant = queue.shift()) {
-      const outcome = await outcomeOf(mutant, worker);
-      outcomes.set(mutant, outcome);
-      const { file, line, operator, from, to } = mutant;
-      const change = `${from.replaceAll(/\s+/gu, ' ').slice(0, 60)} → ${to.slice(0, 40)}`;
-      console.log(`${outcomes.size} ${outcome.padEnd(10)} ${file}:${line} ${operator}: ${change}`);
-    }
-  }),
-);
-
-const rooms: LastRun['rooms'] = {};
-for (const [{ file }, outcome] of outcomes) {
-  const room = (rooms[roomOf(file)] ??= { killed: 0, survived: 0, equivalent: 0 });
-  room[outcome] += 1;
-}
-const run: LastRun = {
-  date: new Date().toISOString().slice(0, 10),
-  commit: execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding: 'utf8' }).trim(),
-  changes: chosen.length,
-  of: all.length,
-  seed: options.full ? undefined : seed,
-  tests: options.quick ? 'near' : 'all',
-  rooms: Object.fromEntries(Object.entries(rooms).sort(([a], [b]) => a.localeCompare(b))),
-  survivors: [...outcomes]
-    .filter(([, outcome]) => outcome === 'survived')
-    .map(([{ file, line, at, from, to }]) => ({ place: `${file}:${line}`, at, from, to })),
-};
-console.log(`\n${readable(run)}`);
-if (options.keep) writeFileSync(LAST_RUN, `${JSON.stringify(run, undefined, 2)}\n`);
+process.exit();

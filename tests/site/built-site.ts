@@ -22,8 +22,15 @@ export function makePage(path: string, html: string): BuiltPage {
   return { path, address, html, root: parse(html, { comment: true }) };
 }
 
-/** Every file of the site, from its folder, with `/`. */
+let siteFiles: readonly string[] | undefined;
+
+/** Every file of the site, from its folder, with `/`. The site is read once: it stays as it was built. */
 export function readSiteFiles(): readonly string[] {
+  siteFiles ??= listSiteFiles();
+  return siteFiles;
+}
+
+function listSiteFiles(): readonly string[] {
   if (!existsSync(siteFolder)) {
     throw new Error(`${siteFolder} is not there: run "npm run build" first`);
   }
@@ -46,8 +53,15 @@ export function readNamedFile(name: string, ending: string): Buffer {
   return readSiteFile(found[0]!);
 }
 
-/** Pages that the book serves. */
+let pagesOfSite: readonly BuiltPage[] | undefined;
+
+/** Pages that the book serves; whoever asks gets the same ones, so nobody may change them. */
 export function readPages(): readonly BuiltPage[] {
+  pagesOfSite ??= parsePages();
+  return pagesOfSite;
+}
+
+function parsePages(): readonly BuiltPage[] {
   const pages = readSiteFiles()
     .filter((path) => path.endsWith('.html'))
     .map((path) => makePage(path, readSiteFile(path).toString('utf8')));

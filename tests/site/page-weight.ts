@@ -2,6 +2,7 @@ import { posix } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { edgesOf, type Edge } from '../walls/imports.ts';
 import type { BuiltPage } from './built-site.ts';
+import type { Wanted } from './wanted-chunks.ts';
 
 /** Files of a site by path; a test can make one up. */
 export type SiteFiles = (path: string) => Buffer;
@@ -50,7 +51,7 @@ function importsOf(path: string, files: SiteFiles): readonly Edge[] {
 export function scriptClosure(
   starts: readonly string[],
   files: SiteFiles,
-  wanted: (name: string, importer: string) => boolean,
+  wanted: Wanted,
 ): ReadonlySet<string> {
   const reached = new Set<string>();
   const queue = [...starts];
@@ -83,6 +84,11 @@ function urlsInStyles(path: string, css: string): readonly string[] {
     .map((address) =>
       address.startsWith('/') ? address.slice(1) : posix.join(posix.dirname(path), address),
     );
+}
+
+/** Scripts of a page, with all that they import and what `wanted` picks of the rest. */
+export function scriptsOf(page: BuiltPage, files: SiteFiles, wanted: Wanted): ReadonlySet<string> {
+  return scriptClosure(localPaths(page, 'script[src]', 'src'), files, wanted);
 }
 
 /**
@@ -118,11 +124,7 @@ export function stepsAfterTouch(
  * Weight of a page. Fonts count when the page preloads them or its style sheets name them, pictures
  * unless they load lazily, scripts with all that they import statically.
  */
-export function weighPage(
-  page: BuiltPage,
-  files: SiteFiles,
-  wanted: (name: string, importer: string) => boolean,
-): PageWeight {
+export function weighPage(page: BuiltPage, files: SiteFiles, wanted: Wanted): PageWeight {
   const scripts = localPaths(page, 'script[src]', 'src');
   const sheets = localPaths(page, 'link[rel="stylesheet"]', 'href');
   const first = new Set([
@@ -138,7 +140,7 @@ export function weighPage(
   const bytesOf = (path: string): number => sentBytes(path, files(path));
   const sum = (paths: Iterable<string>): number =>
     [...paths].reduce((total, path) => total + bytesOf(path), 0);
-  const all = scriptClosure(scripts, files, wanted);
+  const all = scriptsOf(page, files, wanted);
   return {
     firstLoad: sum(first),
     scripts: sum(all),

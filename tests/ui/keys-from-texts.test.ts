@@ -15,12 +15,11 @@ import { STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
 import { evaluate, fillEntries, parseEntry } from '../../src/worksheets/machine/evaluate.ts';
 import type { Outcome } from '../../src/worksheets/machine/types.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
+import { takenText } from '../worksheets/written-text.ts';
 
 /** An outcome with the texts of its files, those that are fetched first among them. */
 async function withTexts(outcome: Outcome | undefined): Promise<unknown> {
-  const texts = (outcome?.files ?? []).map(({ text }) =>
-    typeof text === 'string' ? text : text(),
-  );
+  const texts = (outcome?.files ?? []).map(takenText);
   return { ...outcome, files: await Promise.all(texts) };
 }
 

@@ -135,7 +135,10 @@ describe('advice for a lamp that flickers beside a shutter that is not matched',
       const sentence = sentenceOf(entries);
       const next = advised(sentence, entries);
       if (next === undefined) continue;
-      const { depthPercent: _depth, lampHz: _hertz, ...settings } = next;
+      // The flash match knows nothing of the lamp.
+      const settings = Object.fromEntries(
+        Object.entries(next).filter(([key]) => Object.hasOwn(flashMatch.inputs, key)),
+      );
       const readout = /readout of at most ([\d.]+) ms/u.exec(sentence)?.[1];
       const { outcome, messages } = evaluate(
         flashMatch,

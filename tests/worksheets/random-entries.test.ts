@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { worksheets } from '../../src/worksheets/registry.ts';
 import { defineWorksheet } from '../../src/worksheets/machine/define-worksheet.ts';
+import { SAMPLES } from '../tools/sample-sizes.ts';
 import { runRandomEntries } from './random-run.ts';
 
-const ROUNDS = 1000;
+const ROUNDS = SAMPLES.entries.command;
 
 describe.each([...worksheets.values()])('worksheet $id', (worksheet) => {
   it(`stands up to ${ROUNDS} random entries`, () => {

@@ -4,7 +4,7 @@ import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machin
 import type { ResultFile, Worksheet } from '../../src/worksheets/machine/types.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 import { readExamples } from '../content/read-content.ts';
-import { writtenText } from './written-text.ts';
+import { takenText, writtenText } from './written-text.ts';
 import { commandFaults, faultsOf, fetchedFileFaults, takenTextFaults } from './outcome-faults.ts';
 import { knownEntries, seededChance, seedOf } from './random-entries.ts';
 
@@ -102,9 +102,7 @@ describe('the search for broken texts', () => {
 
   it('sees into a file whose code is fetched first', async () => {
     const { outcome, ...rest } = evaluate(findWorksheet('reel-script'), {});
-    const texts = await Promise.all(
-      outcome!.files!.map(({ text }) => (typeof text === 'string' ? text : text())),
-    );
+    const texts = await Promise.all(outcome!.files!.map(takenText));
     expect(texts.map((text) => text.slice(0, 3))).toEqual(['#!/', '\uFEFF# ']);
     const file = {
       fileName: 'late.sh',

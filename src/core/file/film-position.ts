@@ -1,31 +1,24 @@
 import { requireInterval } from '../../quantity/errors.ts';
 import { makeGateLight } from '../gate/gate-light.ts';
-import { longestDarkFraction, type Shutter } from '../gate/shutter.ts';
+import { longestDarkFraction } from '../gate/shutter.ts';
 import type { BandMotion } from './band-motion.ts';
 import { bestPath, slotChanges, type BestPath } from './best-path.ts';
 import { cameraSlots, type CameraSlots } from './camera-slots.ts';
 import { knotPhases } from './knot-spread.ts';
 import { pathStates, type PathStates } from './path-states.ts';
 import { phaseEvidence, type PhaseEvidence } from './phase-evidence.ts';
+import { likelyReadout } from './likely-readout.ts';
+import type { RecordingBench } from './recording-bench.ts';
 import type { RecordingRefusal } from './recording-refusal.ts';
 import { rivalNats } from './rival-paths.ts';
 import { toldPieces, type UntoldReason } from './told-pieces.ts';
-
-/** The bench that a recording of film was made on, as far as it is known. */
-export interface RecordingBench {
-  /** Film rate, frames/s; found in the recording if it is right to 4 %. */
-  readonly filmFps: number;
-  readonly shutter: Shutter;
-  /** Exposure time, s; the count stays right while it is right to 25 %. */
-  readonly exposureSeconds: number;
-  /** Time from the first row to the last, s; 0 where it is not known. */
-  readonly readoutSeconds: number;
-}
 
 /** Where the film is in a recording. */
 export interface FilmPosition {
   readonly kind: 'position';
   readonly slots: CameraSlots;
+  /** Readout time that the position belongs to, s: the bench's, or the likeliest where it is not known. */
+  readonly readoutSeconds: number;
   /** Mean film rate over the pieces that tell it, frames/s. */
   readonly filmFps: number;
   /** Slot of each knot between straight pieces of about half a second. */
@@ -150,31 +143,38 @@ function refused(reason: RecordingRefusal['reason'], atSeconds?: number): Record
  * Model: evidence of the pictures for 48 phases of the film ({@link phaseEvidence}); the most likely
  * path of straight pieces of half a second, first within 6 % of the bench's film rate, then within
  * 3.5 % of the rate found; position and spread at the knots from the sums over all paths; told where
- * even and odd bands say the same ({@link toldPieces}).
+ * even and odd bands say the same ({@link toldPieces}). A readout time that is not known is looked for
+ * ({@link likelyReadout}).
  *
  * @param motion  what was kept of the pictures
- * @param bench   projector and camera
+ * @param entered  projector and camera
  * @returns the position, or why the recording cannot be read
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
  */
 export function filmPosition(
   motion: BandMotion,
-  bench: RecordingBench,
+  entered: RecordingBench,
 ): FilmPosition | RecordingRefusal {
-  requireInterval('filmFps', bench.filmFps, { minimum: 1, maximum: 240, unit: 'frames/s' });
-  requireInterval('exposureSeconds', bench.exposureSeconds, { above: 0, maximum: 1, unit: 's' });
-  requireInterval('readoutSeconds', bench.readoutSeconds, { minimum: 0, maximum: 1, unit: 's' });
+  requireInterval('filmFps', entered.filmFps, { minimum: 1, maximum: 240, unit: 'frames/s' });
+  requireInterval('exposureSeconds', entered.exposureSeconds, { above: 0, maximum: 1, unit: 's' });
+  requireInterval('readoutSeconds', entered.readoutSeconds, { minimum: 0, maximum: 1, unit: 's' });
   if (motion.frameSeconds.length < 8) return refused('too-short');
   const slots = cameraSlots(motion.frameSeconds);
   if ('irregularSeconds' in slots) return refused('irregular-times', slots.irregularSeconds);
   if (slots.slots < SHORTEST_SECONDS * slots.cameraFps) return refused('too-short');
-  if (bench.filmFps > MOST_PACE * slots.cameraFps) return refused('camera-too-slow');
-  if (bench.filmFps < LEAST_PACE * slots.cameraFps) return refused('film-too-slow');
+  if (entered.filmFps > MOST_PACE * slots.cameraFps) return refused('camera-too-slow');
+  if (entered.filmFps < LEAST_PACE * slots.cameraFps) return refused('film-too-slow');
 
-  if (bench.exposureSeconds * bench.filmFps < LEAST_EXPOSURE * longestDarkFraction(bench.shutter))
+  if (
+    entered.exposureSeconds * entered.filmFps <
+    LEAST_EXPOSURE * longestDarkFraction(entered.shutter)
+  )
     return refused('exposure-too-short');
 
+  const readoutSeconds =
+    entered.readoutSeconds > 0 ? entered.readoutSeconds : likelyReadout(motion, slots, entered);
+  const bench = { ...entered, readoutSeconds };
   const coarse = statesFor(slots, bench.filmFps, RATE_REACHES.first, COARSE_PHASES);
   const filmFps = meanRate(
     coarse,
@@ -216,6 +216,7 @@ export function filmPosition(
   return {
     kind: 'position',
     slots,
+    readoutSeconds,
     filmFps: rate * slots.cameraFps,
     knotSlots,
     knotPositions,

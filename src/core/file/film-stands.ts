@@ -1,6 +1,7 @@
 import { longestDarkFraction } from '../gate/shutter.ts';
 import { LAGS } from './band-motion.ts';
-import type { FilmPosition, RecordingBench } from './film-position.ts';
+import type { FilmPosition } from './film-position.ts';
+import type { RecordingBench } from './recording-bench.ts';
 
 /** A stretch in which the picture does not change at all, not even its grain. */
 export interface FilmStand {
@@ -14,6 +15,9 @@ const SHORTEST_SECONDS = 0.5;
 const MOST_CHANGE = 6;
 /** And with an exposure hardly longer than the dark of a blade, for then few rows tell of a change. */
 const MOST_CHANGE_IF_SHORT = 4;
+/** Film that runs on either side changes by so much more; where it does not, little change is usual there. */
+const LEAST_CONTRAST = 3;
+const BESIDE_SECONDS = 1;
 /** Windows that reach out of a stand see the film move. */
 const WINDOW = LAGS + 1;
 /** With hardly more camera frames than film frames every camera frame shows another picture. */
@@ -23,7 +27,7 @@ const SHORT_EXPOSURE = 1.05;
 const LEAST_EXPOSURE = 0.6;
 
 /** Whether this bench lets film that stands be told from film that runs. */
-export function canTellStands(position: FilmPosition, bench: RecordingBench): boolean {
+function canTellStands(position: FilmPosition, bench: RecordingBench): boolean {
   const { filmFps, slots } = position;
   return filmFps <= MOST_PACE * slots.cameraFps && darkTimes(position, bench) >= LEAST_EXPOSURE;
 }
@@ -33,6 +37,12 @@ function darkTimes({ filmFps }: FilmPosition, bench: RecordingBench): number {
   return (bench.exposureSeconds * filmFps) / longestDarkFraction(bench.shutter);
 }
 
+/** Middle of the values that are known; undefined where there are none. */
+function middleOf(values: Float32Array): number | undefined {
+  const known = values.filter((value) => !Number.isNaN(value)).sort();
+  return known[Math.floor(known.length / 2)];
+}
+
 /**
  * Stretches of half a second or more in which nothing changes: film that stands in the gate (a lost loop,
  * a torn hole, a stopped gate), and film without any picture. A still on the film is no such stretch,
@@ -40,7 +50,7 @@ function darkTimes({ filmFps }: FilmPosition, bench: RecordingBench): number {
  *
  * Model: film that goes on must explain the pictures better than one that never changes, by 6 nats a
  * camera frame, 4 where the exposure is short; a stand is a row of camera frames that all stay below, as long as half a second less
- * the window of seven frames in which they are seen.
+ * the window of seven frames in which they are seen, beside film that changes three times as much.
  *
  * @param position  measured film position
  * @param bench     projector and camera
@@ -51,6 +61,15 @@ export function filmStands(position: FilmPosition, bench: RecordingBench): reado
   const { slotChangeNats, slots } = position;
   const shortest = Math.max(4, Math.round(SHORTEST_SECONDS * slots.cameraFps) - WINDOW);
   const most = darkTimes(position, bench) < SHORT_EXPOSURE ? MOST_CHANGE_IF_SHORT : MOST_CHANGE;
+  const reach = Math.floor(WINDOW / 2);
+  const far = reach + Math.round(BESIDE_SECONDS * slots.cameraFps);
+  /** Change of the film on the side of a row on which it is less. */
+  const beside = (from: number, to: number): number =>
+    Math.min(
+      middleOf(slotChangeNats.subarray(Math.max(0, from - far), Math.max(0, from - reach))) ??
+        Infinity,
+      middleOf(slotChangeNats.subarray(to + reach, to + far)) ?? Infinity,
+    );
   const stands: FilmStand[] = [];
   let row = 0;
   for (let slot = 0; slot <= slotChangeNats.length; slot += 1) {
@@ -58,10 +77,8 @@ export function filmStands(position: FilmPosition, bench: RecordingBench): reado
       row += 1;
       continue;
     }
-    if (row >= shortest) {
-      const reach = Math.floor(WINDOW / 2);
+    if (row >= shortest && beside(slot - row, slot) > LEAST_CONTRAST * most)
       stands.push({ fromSlot: Math.max(0, slot - row - reach), toSlot: slot - 1 + reach });
-    }
     row = 0;
   }
   return stands;

@@ -1,8 +1,9 @@
 import { makeGateLight } from '../gate/gate-light.ts';
 import { wholeStarts, type StartRange } from '../gate/whole-starts.ts';
 import type { BandMotion } from './band-motion.ts';
-import type { FilmPosition, RecordingBench } from './film-position.ts';
-import { canTellStands, filmStands } from './film-stands.ts';
+import type { FilmPosition } from './film-position.ts';
+import type { RecordingBench } from './recording-bench.ts';
+import { filmStands } from './film-stands.ts';
 import { filmTrack, type FilmTrack, type UntoldStretch } from './film-track.ts';
 import type { KeepTie } from './keep-ties.ts';
 import { samePictures } from './same-picture.ts';
@@ -111,7 +112,7 @@ export function measuredKeepList(
   ties: readonly KeepTie[] = [],
 ): MeasuredKeepList {
   const exposure = bench.exposureSeconds * position.filmFps;
-  const readout = bench.readoutSeconds * position.filmFps;
+  const readout = position.readoutSeconds * position.filmFps;
   const middle = (exposure + readout) / 2;
   const track = filmTrack(position, middle, ties);
   const ranges = wholeStarts(makeGateLight(1, bench.shutter), exposure, readout);
@@ -156,7 +157,7 @@ export function measuredKeepList(
     stretches: track.stretches,
     conflicts: track.conflicts,
     wholeShare: frames.length === 0 ? 0 : whole / frames.length,
-    comparedFrames: canTellStands(position, bench) ? frames.length : compared,
+    comparedFrames: compared,
     stands: stands.map(({ fromSlot, toSlot }) => ({
       fromSeconds: position.slots.firstSeconds + fromSlot / position.slots.cameraFps,
       toSeconds: position.slots.firstSeconds + toSlot / position.slots.cameraFps,

@@ -22,6 +22,8 @@ export interface PhaseEvidence {
   readonly changeNats: Float32Array;
   /** Bands that were heard at each slot: neither behind a blade nor darkened all of a sudden. */
   readonly heardBands: Uint8Array;
+  /** Evidence of the best phases, summed over the slots, nats: tells one bench from another. */
+  readonly bestNats: number;
 }
 
 /** Nats of one step. */
@@ -181,6 +183,7 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
   };
   const changeNats = new Float32Array(slots);
   const heardBands = new Uint8Array(slots);
+  let bestNats = 0;
   const known = new Map<number, PhaseModels>();
   const products = new Float64Array((LAGS * (LAGS + 1)) / 2);
   const raw = new Float64Array(phases);
@@ -213,7 +216,8 @@ export function phaseEvidence(question: EvidenceQuestion): PhaseEvidence {
       sums.all[phase] = (sums.even[phase] ?? 0) + (sums.odd[phase] ?? 0);
     const start = slot * phases;
     changeNats[slot] = largest(sums.all) - largest(still);
+    bestNats += largest(sums.all);
     for (const witness of WITNESSES) asSteps(sums[witness], steps[witness], start);
   }
-  return { phases, slots, steps, changeNats, heardBands };
+  return { phases, slots, steps, changeNats, heardBands, bestNats };
 }

@@ -207,10 +207,14 @@ function packModel(
 /**
  * Models of the differences in a window, for phases spread evenly over a film frame.
  *
- * Model: S = N_a + ρ²·Δ·W·K·Wᵀ·Δᵀ; W holds the shares of the film frames in each camera frame by the
- * gate light, Δ takes differences, K_kl = ½·min(k, l) + ½·δ_kl. The fit of measured products A is
- * ln det S + M·ln(tr(S⁻¹·A) ÷ M), which is M·ln of the product of A with det(S)^(1/M)·S⁻¹, so the
- * smallest product fits best.
+ * Model: S = N_a + ρ²·Δ·W·K·Wᵀ·Δᵀ + β²·δ·δᵀ; W holds the shares of the film frames in each camera frame
+ * by the gate light, Δ takes differences, K is motion that adds up and grain that is new in each film
+ * frame. δ holds the differences of luma by the gate light: where the exposure does not match the
+ * flashes, a tone curve changes the whole picture a little with its brightness, and noise N_a is stronger
+ * where a dark frame was brought up. The fit of measured products A is ln det S + M·ln(tr(S⁻¹·A) ÷ M),
+ * which is M·ln of the product of A with det(S)^(1/M)·S⁻¹, so the smallest product fits best. With
+ * Ŝ the part without β, t = tr(Ŝ⁻¹·A), u = Ŝ⁻¹·δ and z = uᵀ·A·u ÷ δᵀ·u, the best β leaves
+ * (t − x·z)·(1 − x)^(−1/M), x = (M − t ÷ z) ÷ (M − 1), where that is above 0.
  *
  * @param step    film and camera
  * @param shown   slots of the camera frames that show a picture, from the one in question, ascending

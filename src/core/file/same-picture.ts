@@ -1,7 +1,8 @@
 import { makeGateLight } from '../gate/gate-light.ts';
 import { wholeStarts } from '../gate/whole-starts.ts';
 import { BANDS, LAGS, type BandMotion } from './band-motion.ts';
-import type { FilmPosition, RecordingBench } from './film-position.ts';
+import type { FilmPosition } from './film-position.ts';
+import type { RecordingBench } from './recording-bench.ts';
 import type { FilmTrack } from './film-track.ts';
 
 /** A kept camera frame, as far as comparing needs it. */
@@ -61,7 +62,7 @@ function noisePairs(
 ): readonly NoisePair[] {
   const { filmFps, slots } = position;
   const ranges = wholeStarts(makeGateLight(1, bench.shutter), bench.exposureSeconds * filmFps, 0);
-  const readout = bench.readoutSeconds * filmFps;
+  const readout = position.readoutSeconds * filmFps;
   const wholeIn = (start: number): number | undefined => {
     for (const film of [Math.floor(start), Math.floor(start) + 1])
       if (

@@ -43,7 +43,8 @@ function withEdges(
 /**
  * Judges each piece of a recording by its evidence and by two witnesses, the even and the odd bands.
  *
- * Model: a piece is told when its evidence reaches ½ nat a camera frame and the witnesses agree at both
+ * Model: a piece is told when its evidence reaches ½ nat a camera frame, film that changes explains it
+ * better than a picture that only flickers by 3 nats, and the witnesses agree at both
  * its ends to a tenth of a film frame, without one having gained a film frame on the other in between,
  * and no other blade explains it nearly as well.
  *

@@ -1,5 +1,6 @@
 import type { BandMotion } from '../../core/file/band-motion.ts';
-import type { FilmPosition, RecordingBench } from '../../core/file/film-position.ts';
+import type { FilmPosition } from '../../core/file/film-position.ts';
+import type { RecordingBench } from '../../core/file/recording-bench.ts';
 import type { CodeRange } from '../../core/file/recorded-picture.ts';
 import type { KeepTie } from '../../core/file/keep-ties.ts';
 import { measuredKeepList, type MeasuredKeepList } from '../../core/file/measured-keep-list.ts';

@@ -1,5 +1,5 @@
 import type Fraction from 'fraction.js';
-import type { RecordingBench } from '../../core/file/film-position.ts';
+import type { RecordingBench } from '../../core/file/recording-bench.ts';
 import type { PictureTurn } from '../../core/gate/picture-turn.ts';
 import { PICTURE_TURNS, pictureTurnInput } from '../../worksheets/file/recording-inputs.ts';
 import { shutterOf } from '../../worksheets/gate/shutter-inputs.ts';

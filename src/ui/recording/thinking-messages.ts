@@ -1,5 +1,5 @@
 import type { BandMotion } from '../../core/file/band-motion.ts';
-import type { RecordingBench } from '../../core/file/film-position.ts';
+import type { RecordingBench } from '../../core/file/recording-bench.ts';
 import type { KeepTie } from '../../core/file/keep-ties.ts';
 import type { RecordingRefusal } from '../../core/file/recording-refusal.ts';
 import type { BandLight } from '../../core/gate/band-light.ts';

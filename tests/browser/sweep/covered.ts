@@ -10,6 +10,8 @@ export async function coveredFields(page: Page): Promise<readonly string[]> {
       'main :is(input, select, textarea):not(.visually-hidden)',
     );
     const faults: string[] = [];
+    // A field that has the focus already would not be brought into sight by it.
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
     const one = (field: HTMLElement): void => {
       if (!field.checkVisibility() || field.matches(':disabled')) return;
       field.focus();

@@ -27,6 +27,19 @@ export async function notedShifts(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => (window as unknown as { shifts: string[] }).shifts);
 }
 
+/** Forgets them, after something that no reader would see: printing lays the page out anew. */
+export async function forgetShifts(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    // Shifts of the last picture are told after the next one.
+    for (let pictures = 0; pictures < 2; pictures += 1) {
+      await new Promise((resolve) => {
+        requestAnimationFrame(resolve);
+      });
+    }
+    (window as unknown as { shifts: string[] }).shifts.length = 0;
+  });
+}
+
 /** Elements that reach past the right edge of the window where it would scroll sideways. */
 export async function elementsTooWide(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => {

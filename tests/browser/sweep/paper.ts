@@ -5,7 +5,15 @@ function paperWidth(address: string): number {
   return address === '/cards/' ? 794 : 672;
 }
 
-/** A page on paper: nothing to press, dark ink on white, nothing cut off, and it prints at all. */
+/** A page printed to PDF, on the paper that it asks for. */
+export async function expectPdf(page: Page): Promise<Buffer> {
+  const pdf = await page.pdf({ preferCSSPageSize: true });
+  expect.soft(pdf.subarray(0, 5).toString()).toBe('%PDF-');
+  expect.soft(pdf.length).toBeGreaterThan(5000);
+  return pdf;
+}
+
+/** A page on paper: nothing to press, dark ink on white, nothing cut off. */
 export async function expectPrints(page: Page, address: string): Promise<void> {
   await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
   await page.setViewportSize({ width: paperWidth(address), height: 950 });
@@ -33,7 +41,4 @@ export async function expectPrints(page: Page, address: string): Promise<void> {
   expect.soft(found.buttons, 'buttons on paper').toBe(0);
   expect.soft(found.isOnWhite, 'dark ink on white paper').toBe(true);
   expect.soft(found.beyond, 'beyond the edge of the paper').toEqual([]);
-  const pdf = await page.pdf({ format: 'A4' });
-  expect.soft(pdf.subarray(0, 5).toString()).toBe('%PDF-');
-  expect.soft(pdf.length).toBeGreaterThan(5000);
 }

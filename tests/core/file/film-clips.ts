@@ -1,5 +1,6 @@
 import { bandMotionOfPictures, type BandMotion } from '../../../src/core/file/band-motion.ts';
-import { filmPosition, type RecordingBench } from '../../../src/core/file/film-position.ts';
+import { filmPosition } from '../../../src/core/file/film-position.ts';
+import type { RecordingBench } from '../../../src/core/file/recording-bench.ts';
 import {
   measuredKeepList,
   type MeasuredKeepList,

@@ -1,0 +1,41 @@
+import { describe, it } from 'vitest';
+import { filmPosition } from '../../src/core/file/film-position.ts';
+import { measuredKeepList } from '../../src/core/file/measured-keep-list.ts';
+import { readEmptyGate } from '../../src/core/gate/recording/read-empty-gate.ts';
+import { bandMotionOfPictures } from '../../src/core/file/band-motion.ts';
+import { makeEqualShutter } from '../../src/core/gate/shutter.ts';
+import { expectApproved } from '../tools/approved-text.ts';
+import { drawnValue } from '../tools/drawn-value.ts';
+import { enteredBench } from './file/film-clips.ts';
+import { drawnClips, drawnGates } from './drawn-recordings.ts';
+
+// Whether a reading is right is judged by the drawn truth, in the tests of the readings. Here a few of
+// them are kept to eight digits, so that a change that moves them a little is seen and looked at
+// (npm run approve writes the files again).
+
+const shown = { significantDigits: 8, longest: 12 };
+const linesOf = (value: object): readonly string[] =>
+  Object.entries(value).map(([key, part]) => `${key}: ${drawnValue(part, shown)}`);
+
+describe('readings of drawn recordings', () => {
+  it.each(drawnGates)('of an empty gate: $title', ({ title, light, bench, flashes, open }) => {
+    const reading = readEmptyGate(light, { ...bench, shutter: makeEqualShutter(flashes, open) });
+    const lines = [`## ${title}`, ...linesOf(reading)];
+    expectApproved(
+      `tests/core/approved/gate-${title.replaceAll(/\W+/gu, '-')}.txt`,
+      `${lines.join('\n')}\n`,
+    );
+  });
+
+  it.each(drawnClips)('of a film: $title', ({ title, clip }) => {
+    const motion = bandMotionOfPictures(clip.pictures, clip.frameSeconds);
+    const bench = enteredBench(clip.plan);
+    const position = filmPosition(motion, bench);
+    const list = position.kind === 'refused' ? {} : measuredKeepList(position, motion, bench);
+    const lines = [`## ${title}`, ...linesOf(position), ...linesOf(list)];
+    expectApproved(
+      `tests/core/approved/film-${title.replaceAll(/\W+/gu, '-')}.txt`,
+      `${lines.join('\n')}\n`,
+    );
+  });
+});
