@@ -74,10 +74,6 @@ function unreadIn(
 /** What only a test reads so far; each waits for a sheet or a page to use it. */
 const WAITING_FOR_A_SHEET: readonly string[] = [
   'src/core/file/band-motion.ts bandMotionOfPictures',
-<<<<<<< HEAD
-=======
-  'src/core/gate/recording/claw-noise.ts readClawNoise',
->>>>>>> main
 ];
 
 /** Asked for by the site builder. */
