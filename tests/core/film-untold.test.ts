@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { bandMotionOfPictures } from '../../src/core/file/band-motion.ts';
 import { measuredKeepList } from '../../src/core/file/measured-keep-list.ts';
 import { filmAt } from '../tools/film-clip/projector.ts';
-import { filmClip } from '../tools/film-clip/film-clip.ts';
+import { filmClip, type ClipPlan } from '../tools/film-clip/film-clip.ts';
 import type { SceneKind } from '../tools/film-clip/scenes.ts';
 import { enteredBench } from './file/film-clips.ts';
 import { describeStands, plansWith, positionOf } from './file/film-stand-clips.ts';
