@@ -11,7 +11,7 @@ const path = join(projectFolder, 'tests/worksheets/input-fields.yaml');
 
 const fieldSchema = z.strictObject({
   label: z.string(),
-  kind: z.enum(['quantity', 'optional-quantity', 'count', 'choice', 'list']),
+  kind: z.enum(['quantity', 'optional-quantity', 'count', 'choice', 'list', 'text']),
   /** Unit of a bare number. */
   unit: z.string().optional(),
   /** Smallest and largest entry that is taken, in that unit. */

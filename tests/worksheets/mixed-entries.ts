@@ -1,5 +1,5 @@
 import type { Entries } from '../../src/worksheets/machine/evaluate.ts';
-import { readInput } from '../../src/worksheets/machine/evaluate.ts';
+import { parseEntry } from '../../src/worksheets/machine/evaluate.ts';
 import type { InputSpec, InputSpecs } from '../../src/worksheets/machine/types.ts';
 import { convertUnit, UNITS } from '../../src/quantity/units.ts';
 import { seededChance, seedOf } from './random-entries.ts';
@@ -15,7 +15,7 @@ function nearby(spec: InputSpec, chance: () => number): string {
   const examples = spec.accepted.split(spec.kind === 'list' ? / or / : /, | or /);
   const example = examples[Math.floor(chance() * examples.length)]!.trim();
   const factor = 0.6 + chance();
-  const read = readInput(spec, spec.default === '' ? example : spec.default, 1);
+  const read = parseEntry(spec, spec.default === '' ? example : spec.default, 1);
   if (!read.ok || typeof read.value.value !== 'number') return example;
   const value = read.value.value * factor;
   const within = Math.min(Math.max(value, spec.minimum), spec.maximum);
