@@ -8,7 +8,7 @@ const STAYS = 0.4;
 
 /** An entry somewhat larger or smaller than the one that the field opens with. */
 function nearby(spec: InputSpec, chance: () => number): string {
-  if (spec.kind === 'choice') {
+  if (spec.kind === 'choice' || spec.kind === 'text') {
     const keys = Object.keys(spec.options);
     return keys[Math.floor(chance() * keys.length)]!;
   }
