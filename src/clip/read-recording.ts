@@ -1,5 +1,5 @@
 import type { ReadOutcome, ReadProgress, ReadRequest } from './read/reading.ts';
-import type { MonoSound } from './read/sound.ts';
+import type { SoundFound } from './read/sound.ts';
 import { readRefusal, type ReadRefusal } from './read/read-refusals.ts';
 import type { ReadingAnswer, ReadingTask } from './reading-messages.ts';
 
@@ -66,7 +66,7 @@ function askOnce<Result>(
 /**
  * Reads a recording of the gate in a worker: the time of each camera frame, and what the core needs of
  * its pictures. Nothing leaves the device; memory does not grow with the size of the pictures, and by
- * 0.1 kB (gate) or 0.6 kB (film) with each frame.
+ * 0.1 kB (gate) or 0.3 kB (film) with each frame.
  *
  * @param file  what the reader chose, dropped or pasted
  * @param options  which part, for what, and how to stop
@@ -87,16 +87,13 @@ export function readRecording(file: Blob, options: ReadOptions): Promise<ReadOut
 }
 
 /** Sound of a recording, its absence, or why it cannot be read. */
-export type SoundOutcome =
-  | { readonly kind: 'sound'; readonly sound: MonoSound }
-  | { readonly kind: 'none' }
-  | { readonly kind: 'refused'; readonly refusal: ReadRefusal };
+export type SoundOutcome = SoundFound | { readonly kind: 'refused'; readonly refusal: ReadRefusal };
 
 /**
  * Decodes the sound of a part of a recording to one channel, for a second reading of the film rate.
  *
  * @param fromSeconds  beginning, s from the first frame
- * @param seconds  length, s; at most twenty minutes are given
+ * @param seconds  length, s; at most a minute is given
  */
 export function readSound(
   file: Blob,
@@ -107,10 +104,7 @@ export function readSound(
   return askOnce<SoundOutcome>(
     { task: 'sound', file, fromSeconds, seconds },
     signal,
-    (answer) => {
-      if (answer.answer !== 'sound') return undefined;
-      return answer.sound === undefined ? { kind: 'none' } : { kind: 'sound', sound: answer.sound };
-    },
+    (answer) => (answer.answer === 'sound' ? answer.found : undefined),
     (refusal) => ({ kind: 'refused', refusal }),
   );
 }

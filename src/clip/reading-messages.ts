@@ -1,4 +1,4 @@
-import type { MonoSound } from './read/sound.ts';
+import type { SoundFound } from './read/sound.ts';
 import type { ReadOutcome, ReadProgress, ReadRequest } from './read/reading.ts';
 import type { ReadRefusal } from './read/read-refusals.ts';
 import type { RecordingFacts } from './read/recording-facts.ts';
@@ -34,7 +34,7 @@ export interface FramePicture {
 export type ReadingAnswer =
   | { readonly answer: 'progress'; readonly progress: ReadProgress }
   | { readonly answer: 'read'; readonly outcome: ReadOutcome }
-  | { readonly answer: 'sound'; readonly sound: MonoSound | undefined }
+  | { readonly answer: 'sound'; readonly found: SoundFound }
   | {
       readonly answer: 'pictures-open';
       readonly facts: RecordingFacts;

@@ -35,16 +35,21 @@ async function read({ file, request }: Extract<ReadingTask, { task: 'read' }>): 
   ]);
 }
 
+async function readSound({
+  file,
+  fromSeconds,
+  seconds,
+}: Extract<ReadingTask, { task: 'sound' }>): Promise<void> {
+  const found = await readMonoSound(file, fromSeconds, seconds);
+  say({ answer: 'sound', found }, found.kind === 'sound' ? [found.sound.samples.buffer] : []);
+}
+
 async function answer(task: ReadingTask): Promise<void> {
   switch (task.task) {
     case 'read':
       return read(task);
     case 'sound':
-      say({
-        answer: 'sound',
-        sound: await readMonoSound(task.file, task.fromSeconds, task.seconds),
-      });
-      return;
+      return readSound(task);
     case 'open-pictures': {
       pictures = await FramePictures.open(task.file, task.width, task.frameSeconds);
       const { frameCount, recording } = pictures;

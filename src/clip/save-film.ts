@@ -1,4 +1,10 @@
-import { saveCopy, type SavedCopy, type SaveRequest } from './save/save-copy.ts';
+import {
+  forecastCopy,
+  saveCopy,
+  type SavedCopy,
+  type SaveForecast,
+  type SaveRequest,
+} from './save/save-copy.ts';
 import { saveRefusal } from './save/save-refusals.ts';
 import type { SavingAnswer, SavingTask } from './saving-messages.ts';
 import { privateFileName, sweepPrivateFiles } from './watch/private-file.ts';
@@ -71,6 +77,27 @@ export async function saveFilm(file: Blob, request: SaveRequest): Promise<SavedC
         refusal: saveRefusal('stopped', 'Saving was stopped; nothing was written.'),
       }),
   );
+}
+
+/**
+ * How large the copy of the kept frames will be, before anything is written: to the byte where the index
+ * of the recording tells it (MP4, MOV), else about, from the share of the frames that is kept.
+ *
+ * @param cameraFrameCount  frames of the whole recording
+ */
+export async function forecastFilm(
+  file: Blob,
+  { cameraFrames, filmFps }: Pick<SaveRequest, 'cameraFrames' | 'filmFps'>,
+  cameraFrameCount: number,
+): Promise<SaveForecast> {
+  if (!(await isMatroska(file))) return forecastCopy(file, cameraFrames, filmFps);
+  const keptShare = cameraFrames.length / Math.max(1, cameraFrameCount);
+  return {
+    kind: 'possible',
+    totalBytes: file.size * keptShare,
+    isExact: false,
+    leavesSoundOut: false,
+  };
 }
 
 /** What the reader chose for a copy to watch. */

@@ -28,7 +28,8 @@ export function EntryField(props: Props): ComponentChildren {
     <div class={`entry entry-${spec.kind}${isWrong ? ' entry-wrong' : ''}`}>
       <label for={id}>
         {spec.label}
-        {(spec.kind === 'optional-quantity' || (spec.kind === 'list' && spec.mayBeEmpty)) && (
+        {(spec.kind === 'optional-quantity' ||
+          ((spec.kind === 'list' || spec.kind === 'text') && spec.mayBeEmpty)) && (
           <span class="entry-optional"> (may be empty)</span>
         )}
       </label>

@@ -173,7 +173,9 @@ for (const each of RECORDINGS) {
     gramByHand(luma).forEach((numbers, frame) => {
       numbers.forEach((number, at) => {
         const found = film.gram[frame * 72 + at]!;
-        expect(Math.abs(found - number), `frame ${frame}, ${at}`).toBeLessThan(1e-12);
+        // Kept in seven digits, so that an hour of recording fits beside the page.
+        const most = 1e-12 + 6e-8 * Math.abs(number);
+        expect(Math.abs(found - number), `frame ${frame}, ${at}`).toBeLessThan(most);
       });
     });
     expect(Math.max(...film.gram)).toBeGreaterThan(1e-4);

@@ -120,6 +120,7 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
     expect(forecast).toEqual({
       kind: 'possible',
       totalBytes: copy.file.size,
+      isExact: true,
       leavesSoundOut: true,
     });
     const path = await writeSaved(copy, 'without sound');

@@ -73,9 +73,7 @@ function unreadIn(
 
 /** What only a test reads so far; each waits for a sheet or a page to use it. */
 const WAITING_FOR_A_SHEET: readonly string[] = [
-  'src/clip/save/save-copy.ts forecastCopy',
   'src/core/file/band-motion.ts bandMotionOfPictures',
-  'src/core/gate/recording/claw-noise.ts readClawNoise',
 ];
 
 /** Asked for by the site builder. */

@@ -8,6 +8,8 @@ export function endsOf(spec: InputSpec): readonly string[] {
   switch (spec.kind) {
     case 'choice':
       return Object.keys(spec.options);
+    case 'text':
+      return spec.mayBeEmpty ? ['', 'ß'.repeat(spec.longest)] : ['a', 'ß'.repeat(spec.longest)];
     case 'count':
       return [String(spec.minimum), String(spec.maximum)];
     case 'list':

@@ -36,10 +36,11 @@ const GUARDS: Readonly<Record<string, string>> = {
   'src/core/file/keep-ties.ts “filmFrame”': 'frames are counted by the sheet',
   'src/core/gate/shutter.ts “sectors”': 'the sheets make sectors of arcs or of a described shutter',
   'src/core/file/frame-filter.ts “cameraFrames”': 'the sheet has no measured list',
-  'src/core/file/reel-script/script-entries.ts “cameraFrames”': 'the sheet has no measured list',
+  'src/core/file/reel-script/script-entries.ts “cameraFrames”':
+    'the sheet leaves the measured list to its file',
   'src/core/file/reel-script/script-entries.ts “cameraFps”':
     'a keep list that cannot be made is a verdict of the sheet',
-  'src/core/file/reel-script/shell-quoting.ts “argument”': 'the sheet gives the names of the chain',
+  'src/core/file/reel-script/shell-quoting.ts “argument”': 'the inputs take no such names',
   'src/core/file/sound-separation.ts “system”': 'a choice of known systems',
   'src/core/gate/exposure-range.ts “spacingStops”':
     'density 6 in quarter stops takes fewer than 99 exposures',

@@ -11,7 +11,7 @@ const path = join(projectFolder, 'tests/worksheets/input-fields.yaml');
 
 const fieldSchema = z.strictObject({
   label: z.string(),
-  kind: z.enum(['quantity', 'optional-quantity', 'count', 'choice', 'list']),
+  kind: z.enum(['quantity', 'optional-quantity', 'count', 'choice', 'list', 'text']),
   /** Unit of a bare number. */
   unit: z.string().optional(),
   /** Smallest and largest entry that is taken, in that unit. */
@@ -38,6 +38,7 @@ const neat = (value: number): number => Number(value.toPrecision(12));
 
 function limitsOf(spec: InputSpec): Partial<Field> {
   if (spec.kind === 'choice') return { choices: spec.options };
+  if (spec.kind === 'text') return { longest: spec.longest };
   if (spec.kind === 'count') {
     const unit = spec.unit === undefined ? {} : { unit: UNITS[spec.unit].symbol };
     return { ...unit, from: spec.minimum, to: spec.maximum };

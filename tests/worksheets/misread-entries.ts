@@ -21,7 +21,13 @@ function mayHoldThousands(text: string): boolean {
 }
 
 function isOutside(spec: InputSpec, wanted: Meant): boolean {
-  if (spec.kind === 'choice' || wanted === undefined || typeof wanted === 'string') return false;
+  if (
+    spec.kind === 'choice' ||
+    spec.kind === 'text' ||
+    wanted === undefined ||
+    typeof wanted === 'string'
+  )
+    return false;
   const values = typeof wanted === 'number' ? [wanted] : wanted;
   const near = 1e-9 * Math.max(Math.abs(spec.minimum), Math.abs(spec.maximum));
   return values.some((value) => value <= spec.minimum + near || value >= spec.maximum - near);

@@ -8,6 +8,7 @@ const STAYS = 0.4;
 
 /** An entry somewhat larger or smaller than the one that the field opens with. */
 function nearby(spec: InputSpec, chance: () => number): string {
+  if (spec.kind === 'text') return spec.default;
   if (spec.kind === 'choice') {
     const keys = Object.keys(spec.options);
     return keys[Math.floor(chance() * keys.length)]!;

@@ -217,6 +217,16 @@ function typedCount(spec: InputSpec & { readonly kind: 'count' }, chance: Chance
   return { text: isCounted ? withUnit(digits, spec.unit ?? '', chance) : digits, meant };
 }
 
+/** Names as people write them, with every sign that a shell could trip over. */
+const TEXTS: readonly string[] = [
+  '',
+  'reel 7',
+  'Ada’s „Müller & Söhne“ $HOME `1962` "x" (50%).mov',
+  '-Ton für Tom\'s "Film" $(date).wav',
+  '¼ 🎞 Zürich',
+  '1.234,5',
+];
+
 /** An entry and what it means; the default of an input stands without a meaning of its own. */
 function typedText(
   spec: InputSpec,
@@ -233,6 +243,12 @@ function typedText(
         : typedQuantity(spec, chance, angleFps);
     case 'count':
       return typedCount(spec, chance);
+    case 'text': {
+      const written = pick(TEXTS, chance);
+      const isKept = written.length <= spec.longest && (spec.mayBeEmpty || written !== '');
+      const meant = isKept ? written : 'reel 7';
+      return { text: chance() < 0.2 ? `  ${meant} ` : meant, meant };
+    }
     case 'choice': {
       const key = pick(Object.keys(spec.options), chance);
       return { text: key, meant: key };

@@ -1,21 +1,38 @@
+/** Numbers in single or double precision. */
+type Numbers = Float64Array<ArrayBuffer> | Float32Array<ArrayBuffer>;
+
+/** How a list of numbers is kept: a list of so many zeros, or one that a buffer holds. */
+type Precision<List extends Numbers> = (room: number | ArrayBuffer) => List;
+
+/** Fifteen digits. */
+export const DOUBLE: Precision<Float64Array<ArrayBuffer>> = (room) =>
+  typeof room === 'number' ? new Float64Array(room) : new Float64Array(room);
+
+/** Seven digits, in half of the room. */
+export const SINGLE: Precision<Float32Array<ArrayBuffer>> = (room) =>
+  typeof room === 'number' ? new Float32Array(room) : new Float32Array(room);
+
 /**
- * Numbers in double precision that grow frame by frame. The room is laid out for the expected length,
- * so that a long recording is not copied while it grows.
+ * Numbers that grow frame by frame. The room is laid out for the expected length, so that a long
+ * recording is not copied while it grows.
  */
-export class GrowingNumbers {
+export class GrowingNumbers<List extends Numbers> {
+  readonly #precision: Precision<List>;
   readonly #perFrame: number;
-  #numbers: Float64Array<ArrayBuffer>;
+  #numbers: List;
   #frames = 0;
 
-  constructor(expectedFrames: number, perFrame = 1) {
+  constructor(precision: Precision<List>, expectedFrames: number, perFrame = 1) {
+    this.#precision = precision;
     this.#perFrame = perFrame;
-    this.#numbers = new Float64Array((Math.max(0, expectedFrames) + 64) * perFrame);
+    this.#numbers = precision((Math.max(0, expectedFrames) + 64) * perFrame);
   }
 
   add(numbers: ArrayLike<number>): void {
     const at = this.#frames * this.#perFrame;
     if (at + this.#perFrame > this.#numbers.length) {
-      const larger = new Float64Array(Math.ceil(this.#numbers.length * 1.25) + this.#perFrame);
+      const length = Math.ceil(this.#numbers.length * 1.25) + this.#perFrame;
+      const larger = this.#precision(length);
       larger.set(this.#numbers);
       this.#numbers = larger;
     }
@@ -24,13 +41,13 @@ export class GrowingNumbers {
   }
 
   /** The numbers of all frames, in a buffer of their own that may be handed to another thread. */
-  taken(): Float64Array<ArrayBuffer> {
-    const { buffer } = this.#numbers;
-    const length = this.#frames * this.#perFrame;
-    this.#numbers = new Float64Array();
+  taken(): List {
+    const { buffer, BYTES_PER_ELEMENT } = this.#numbers;
+    const bytes = this.#frames * this.#perFrame * BYTES_PER_ELEMENT;
+    this.#numbers = this.#precision(0);
     // Shortened in place where the browser can: no second copy of a long recording.
-    return typeof buffer.transfer === 'function'
-      ? new Float64Array(buffer.transfer(8 * length))
-      : new Float64Array(buffer.slice(0, 8 * length));
+    return this.#precision(
+      typeof buffer.transfer === 'function' ? buffer.transfer(bytes) : buffer.slice(0, bytes),
+    );
   }
 }

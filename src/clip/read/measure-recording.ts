@@ -1,7 +1,7 @@
 import { EncodedPacketSink, VideoSampleSink, type InputVideoTrack } from 'mediabunny';
 import { readIndex } from '../save/read-index.ts';
 import { SaveRefusedError } from '../save/save-refusals.ts';
-import { GrowingNumbers } from './growing-numbers.ts';
+import { DOUBLE, GrowingNumbers } from './growing-numbers.ts';
 import { asReadRefused, openRecording, type OpenRecording } from './open-recording.ts';
 import {
   codeScaleOf,
@@ -114,7 +114,7 @@ async function measureFrames<Result>(
 ): Promise<Measured<Result>> {
   const { track, facts } = recording;
   const planes = new PlaneReader();
-  const times = new GrowingNumbers(part.expectedFrames);
+  const times = new GrowingNumbers(DOUBLE, part.expectedFrames);
   let measure: PictureMeasure<Result> | undefined;
   let frameCount = 0;
   let bitDepth = 8;

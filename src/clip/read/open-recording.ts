@@ -11,7 +11,9 @@ import {
   WEBM,
   type InputVideoTrack,
 } from 'mediabunny';
-import { codecName, containerName } from './codec-names.ts';
+import { readIndex } from '../save/read-index.ts';
+import { SaveRefusedError } from '../save/save-refusals.ts';
+import { bitmapLetters, codecName, containerName, otherFileName } from './codec-names.ts';
 import { ReadRefusedError } from './read-refusals.ts';
 import type { ColourTags, RecordingFacts } from './recording-facts.ts';
 
@@ -61,6 +63,8 @@ async function refuseUnknown(file: Blob): Promise<never> {
       'This file begins with nothing but zeros: it was never filled.',
     );
   }
+  const other = otherFileName(beginning);
+  if (other !== undefined) throw new ReadRefusedError('not-a-recording', `This file is ${other}.`);
   const letters = String.fromCharCode(...beginning.subarray(4, 8));
   if (['ftyp', 'moov', 'mdat', 'wide', 'free'].includes(letters)) {
     throw new ReadRefusedError(
@@ -78,6 +82,12 @@ async function videoTrackOf(file: Blob, input: Input): Promise<InputVideoTrack> 
   if (sound !== null) {
     throw new ReadRefusedError('no-pictures', 'This file holds sound and no pictures.');
   }
+  if ((await input.getFormat()).name === MPEG_TS.name) {
+    throw new ReadRefusedError(
+      'codec-not-decoded',
+      'The pictures of this transport stream are coded neither as H.264 nor as HEVC, but in another way, most often MPEG-2, which browsers do not decode.',
+    );
+  }
   const { size } = file;
   throw new ReadRefusedError(
     'cut-off',
@@ -85,16 +95,28 @@ async function videoTrackOf(file: Blob, input: Input): Promise<InputVideoTrack> 
   );
 }
 
-function lettersOf(internal: string | number | Uint8Array | null): string {
+/** Letters by which a file names a coding. */
+export function lettersOf(internal: string | number | Uint8Array | null): string {
   if (internal instanceof Uint8Array) return String.fromCharCode(...internal);
   // A transport stream numbers its codings.
   if (internal === 1 || internal === 2) return internal === 1 ? 'mpg1' : 'mpeg2';
   return internal === null ? '' : String(internal);
 }
 
-async function requireDecodable(track: InputVideoTrack): Promise<string> {
+/** Bytes at the beginning of a file in which its tracks are described. */
+const DESCRIBED_WITHIN = 65_536;
+
+/** Letters of the coding of the pictures. */
+async function pictureLetters(file: Blob, track: InputVideoTrack): Promise<string> {
+  const letters = lettersOf(await track.getInternalCodecId());
+  if (!letters.startsWith('V_MS/VFW')) return letters;
+  const beginning = new Uint8Array(await file.slice(0, DESCRIBED_WITHIN).arrayBuffer());
+  return bitmapLetters(beginning) ?? letters;
+}
+
+async function requireDecodable(file: Blob, track: InputVideoTrack): Promise<string> {
   const codec = await track.getCodec();
-  const name = codecName(codec ?? lettersOf(await track.getInternalCodecId()));
+  const name = codecName(codec ?? (await pictureLetters(file, track)));
   if (codec === null || !(await track.canDecode())) {
     throw new ReadRefusedError(
       'codec-not-decoded',
@@ -131,13 +153,19 @@ function middleStep(times: readonly number[]): number {
 async function factsOf(file: Blob, input: Input, track: InputVideoTrack): Promise<RecordingFacts> {
   const codedWidth = await track.getCodedWidth();
   const codedHeight = await track.getCodedHeight();
+  if (!(codedWidth > 0 && codedHeight > 0)) {
+    throw new ReadRefusedError(
+      'damaged',
+      'The index of this file is damaged: it states pictures without width or height.',
+    );
+  }
   if (codedWidth * codedHeight > MOST_PIXELS) {
     throw new ReadRefusedError(
       'picture-too-large',
       `The pictures of this file are said to be ${codedWidth} × ${codedHeight}, more than can be read here.`,
     );
   }
-  const codec = await requireDecodable(track);
+  const codec = await requireDecodable(file, track);
   const times = await firstTimes(track);
   const [firstSeconds] = times;
   if (firstSeconds === undefined) {
@@ -185,6 +213,16 @@ export function asReadRefused(error: unknown, atSeconds?: number): ReadRefusedEr
   return new ReadRefusedError('damaged', `This recording is damaged${where}.`, atSeconds);
 }
 
+/** Refuses a file whose pictures are locked with a key. */
+async function refuseProtected(file: Blob): Promise<void> {
+  try {
+    await readIndex(file);
+  } catch (error) {
+    if (!(error instanceof SaveRefusedError) || error.refusal.obstacle !== 'encrypted') return;
+    throw new ReadRefusedError('protected', error.refusal.sentence);
+  }
+}
+
 /**
  * Opens a recording and reads what its index says. Close `input` with `dispose()` in every case.
  *
@@ -205,6 +243,7 @@ export async function openRecording(file: Blob): Promise<OpenRecording> {
   } catch (error) {
     input.dispose();
     if (error instanceof UnsupportedInputFormatError) return await refuseUnknown(file);
+    await refuseProtected(file);
     throw asReadRefused(error);
   }
 }

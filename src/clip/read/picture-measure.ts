@@ -8,7 +8,7 @@ import {
   type BandMotion,
 } from '../../core/file/band-motion.ts';
 import { codeLevels, codeLight, rangeEnds, type CodeScale } from './code-light.ts';
-import { GrowingNumbers } from './growing-numbers.ts';
+import { DOUBLE, GrowingNumbers, SINGLE } from './growing-numbers.ts';
 import { boxMeans, countBandCodes, lumaBitDepth, type LumaPlane } from './luma-plane.ts';
 import { ReadRefusedError } from './read-refusals.ts';
 import type { ColourTags } from './recording-facts.ts';
@@ -25,7 +25,7 @@ export function lightMeasure(scale: CodeScale, expectedFrames: number): PictureM
   const light = codeLight(scale);
   const counts = new Uint32Array(BAND_COUNT * codes);
   const all = new Float64Array(codes);
-  const bands = new GrowingNumbers(expectedFrames, BAND_COUNT);
+  const bands = new GrowingNumbers(DOUBLE, expectedFrames, BAND_COUNT);
   const means = new Float64Array(BAND_COUNT);
   return {
     add(plane) {
@@ -56,7 +56,8 @@ export function motionMeasure(
 ): PictureMeasure<BandMotion> {
   const levels = codeLevels(scale);
   const accumulator = gramAccumulator();
-  const gram = new GrowingNumbers(expectedFrames, NUMBERS_PER_FRAME);
+  // Seven digits: the evidence asks for no more, and an hour takes 52 MB instead of 104.
+  const gram = new GrowingNumbers(SINGLE, expectedFrames, NUMBERS_PER_FRAME);
   const picture = new Float64Array(PICTURE_COLUMNS * PICTURE_ROWS);
   return {
     add(plane) {

@@ -7,6 +7,7 @@ export type ReadObstacle =
   | 'container-not-read'
   | 'no-pictures'
   | 'codec-not-decoded'
+  | 'protected'
   | 'browser-too-old'
   | 'cut-off'
   | 'damaged'
@@ -39,6 +40,7 @@ const ADVICE: Readonly<Record<ReadObstacle, string>> = {
   'container-not-read': CONVERT,
   'no-pictures': 'Choose a recording with pictures.',
   'codec-not-decoded': CONVERT,
+  protected: 'Choose a recording that is not protected: as the camera wrote it.',
   'browser-too-old': 'Open this page in a browser of this year, over https.',
   'cut-off': AGAIN,
   damaged: AGAIN,

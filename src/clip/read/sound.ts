@@ -1,5 +1,6 @@
 import { AudioSampleSink } from 'mediabunny';
-import { asReadRefused, openRecording } from './open-recording.ts';
+import { soundCodecName } from './codec-names.ts';
+import { asReadRefused, lettersOf, openRecording } from './open-recording.ts';
 
 /** Sound of a recording as one channel. */
 export interface MonoSound {
@@ -10,8 +11,16 @@ export interface MonoSound {
   readonly samples: Float32Array<ArrayBuffer>;
 }
 
-/** Sound of twenty minutes at most: a second reading needs no more, and memory stays bounded. */
-const MOST_SECONDS = 1200;
+/** Sound of a recording, its absence, or the coding that this browser does not decode. */
+export type SoundFound =
+  | { readonly kind: 'sound'; readonly sound: MonoSound }
+  | { readonly kind: 'none' }
+  | { readonly kind: 'not-decoded'; readonly codec: string };
+
+/** Sound of a minute at most: a second reading needs no more, and memory stays bounded. */
+const MOST_SECONDS = 60;
+/** Samples a second that a file may state; more than any recorder takes is no sound. */
+const MOST_SAMPLE_RATE = 384_000;
 
 /** Adds the mean of all channels of a decoded stretch into the room at a place. */
 function mixDown(
@@ -36,22 +45,25 @@ function mixDown(
  * Decodes the sound of a part of a recording.
  *
  * @param fromSeconds  s from the first frame of the pictures
- * @param seconds  length, s; at most twenty minutes are given
- * @returns undefined where the file has no sound, or none that this browser decodes
+ * @param seconds  length, s; at most a minute is given
  * @throws {ReadRefusedError}
  */
 export async function readMonoSound(
   file: Blob,
   fromSeconds: number,
   seconds: number,
-): Promise<MonoSound | undefined> {
+): Promise<SoundFound> {
   const { input, facts } = await openRecording(file);
   try {
     const track = await input.getPrimaryAudioTrack();
-    if (track === null || !(await track.canDecode())) return undefined;
+    if (track === null) return { kind: 'none' };
+    const sampleRate = await track.getSampleRate();
+    if (!(sampleRate <= MOST_SAMPLE_RATE) || !(await track.canDecode())) {
+      const letters = (await track.getCodec()) ?? lettersOf(await track.getInternalCodecId());
+      return { kind: 'not-decoded', codec: soundCodecName(letters) };
+    }
     const begin = facts.firstSeconds + fromSeconds;
     const lasts = Math.min(seconds, MOST_SECONDS, facts.seconds - fromSeconds);
-    const sampleRate = await track.getSampleRate();
     const samples = new Float32Array(Math.max(0, Math.ceil(lasts * sampleRate)));
     let last = 0;
     for await (const sample of new AudioSampleSink(track).samples(begin, begin + lasts)) {
@@ -67,11 +79,14 @@ export async function readMonoSound(
         sample.close();
       }
     }
-    if (last === 0) return undefined;
+    if (last === 0) return { kind: 'none' };
     return {
-      sampleRate,
-      firstSeconds: begin,
-      samples: samples.slice(0, Math.min(last, samples.length)),
+      kind: 'sound',
+      sound: {
+        sampleRate,
+        firstSeconds: begin,
+        samples: samples.slice(0, Math.min(last, samples.length)),
+      },
     };
   } catch (error) {
     throw asReadRefused(error);

@@ -33,7 +33,14 @@ export type SavedCopy =
 
 /** What is known before anything is read but the index. */
 export type SaveForecast =
-  | { readonly kind: 'possible'; readonly totalBytes: number; readonly leavesSoundOut: boolean }
+  | {
+      readonly kind: 'possible';
+      readonly totalBytes: number;
+      /** To the byte; otherwise an estimate from the length of the recording. */
+      readonly isExact: boolean;
+      /** The recording’s sound does not fit the film’s rate, so it is never in the copy. */
+      readonly leavesSoundOut: boolean;
+    }
   | { readonly kind: 'refused'; readonly refusal: SaveRefusal };
 
 /** Pictures between two looks at the signal and the progress. */
@@ -80,7 +87,7 @@ export async function forecastCopy(
     requireAllMarked(index.table);
     standAloneRule(index.table);
     const { totalBytes } = planCopy(index.table, index.fileType, cameraFrames, filmFps);
-    return { kind: 'possible', totalBytes, leavesSoundOut: index.hasSound };
+    return { kind: 'possible', totalBytes, isExact: true, leavesSoundOut: index.hasSound };
   } catch (error) {
     return refusalIn(error);
   }

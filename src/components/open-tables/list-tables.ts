@@ -66,13 +66,13 @@ export async function glossaryTable(): Promise<OpenTable> {
 }
 
 function range(spec: InputSpec): readonly [OpenCell, OpenCell] {
-  return spec.kind === 'choice'
+  return spec.kind === 'choice' || spec.kind === 'text'
     ? [null, null]
     : [tidyNumber(spec.minimum), tidyNumber(spec.maximum)];
 }
 
 function rangeUnit(spec: InputSpec): string {
-  if (spec.kind === 'choice' || spec.kind === 'count') return '';
+  if (spec.kind === 'choice' || spec.kind === 'count' || spec.kind === 'text') return '';
   return entryUnitSymbol({ ...spec, entryUnit: spec.unit });
 }
 

@@ -30,7 +30,7 @@ export interface BandMotion {
    * mean level. 0 where the earlier difference does not exist, and where the band shows nothing new: it
    * is behind a blade, or the file shows a picture twice.
    */
-  readonly gram: Float64Array;
+  readonly gram: Float64Array | Float32Array;
 }
 
 /** Takes the small pictures of a recording in order and gives 72 numbers for each. */

@@ -19,6 +19,9 @@ export const FILE_NAMES = {
   copiedFilm: 'film-copied',
   /** List of the parts of that copy, where it is made in parts. */
   partList: 'film-parts.txt',
+  /** The commands for these parts as one file to run, for a POSIX shell and for the Windows prompt. */
+  posixCopyScript: 'copy-film.sh',
+  windowsCopyScript: 'copy-film.cmd',
   /** One picture to look at. */
   look: 'look.png',
   /** Sound as recorded, untouched. */

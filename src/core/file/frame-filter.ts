@@ -44,6 +44,22 @@ export function frameTest(cameraFrames: readonly number[]): string {
 }
 
 /**
+ * What follows the frames in a filter file: a list that was written for another native rate, way round
+ * or range ends otherwise.
+ *
+ * @param nativeFps  native rate, frames/s; 0.5–1000
+ * @param recorded   way round and range of the recording
+ * @returns the end of its line, from the quotation mark behind the frames
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ * @source ffmpeg-documentation
+ * @example frameFilterEnd(new Fraction(18), RECORDED_RIGHT) // "',settb=1/18,setpts=N"
+ */
+export function frameFilterEnd(nativeFps: Fraction, recorded: RecordedPicture): string {
+  const { frame } = commandRate('nativeFps', nativeFps);
+  return ["'", `settb=${frame}`, 'setpts=N', ...copyFilters(recorded)].join(',');
+}
+
+/**
  * Text of a filter file that picks the frames of a list out of a recording, stamps them one after
  * another at the native rate and turns them the right way round.
  *
@@ -59,9 +75,7 @@ export function frameFilterText(
   nativeFps: Fraction,
   recorded: RecordedPicture = RECORDED_RIGHT,
 ): string {
-  const { frame } = commandRate('nativeFps', nativeFps);
-  const select = `select='${frameTest(cameraFrames)}'`;
-  return `${[select, `settb=${frame}`, 'setpts=N', ...copyFilters(recorded)].join(',')}\n`;
+  return `select='${frameTest(cameraFrames)}${frameFilterEnd(nativeFps, recorded)}\n`;
 }
 
 /**

@@ -39,7 +39,7 @@ export interface BenchOverlay {
 }
 
 type QuantityReading = Extract<BenchReading, { readonly unit: UnitName }>;
-type QuantitySpec = Exclude<InputSpec, { readonly kind: 'choice' | 'count' }>;
+type QuantitySpec = Exclude<InputSpec, { readonly kind: 'choice' | 'count' | 'text' }>;
 
 function numbers(text: string, reading: Reading): readonly number[] | undefined {
   const parsed = parseQuantityList(text, reading);
@@ -121,6 +121,8 @@ export function convertBenchText(
   spec: InputSpec,
 ): string | undefined {
   const reading = benchReading(field);
+  // The bench holds no names.
+  if (spec.kind === 'text') return undefined;
   if (spec.kind === 'choice') return optionKey(text, reading, spec);
   if ('unit' in reading && spec.kind !== 'count') return quantityText(text, reading, spec);
   return reading.kind === 'choice' ? undefined : text;

@@ -16,7 +16,28 @@ import { FilmSaving } from './FilmSaving.tsx';
 import { KeepTable } from './KeepTable.tsx';
 import { PictureStrip } from './PictureStrip.tsx';
 import type { ReportProps } from './recording-kind.ts';
+import { SoundLine } from './SoundLine.tsx';
+import type { PicturesRate } from './sound-reading.ts';
 import { TieFields } from './TieFields.tsx';
+
+/** Said where the film is no longer held: its worker was ended, or ran out of memory. */
+const TIES_LOST =
+  'The tie could not be worked out: the recording is no longer held. Choose the file once more.';
+
+/** The beginning of a recording that is listened to: the motor may run otherwise an hour later. */
+const HEARD_SECONDS = 60;
+/** Half the wander of an ordinary motor, where the told parts are not the parts that are heard. */
+const WANDER_SHARE = 0.003;
+
+/** Film rate of the pictures over the stretch that is heard. */
+function startRate({ rates, filmFps }: FilmReading): PicturesRate {
+  const heard = rates.filter(({ seconds }) => seconds < HEARD_SECONDS);
+  const mean =
+    heard.length === 0
+      ? filmFps
+      : heard.reduce((sum, point) => sum + point.filmFps, 0) / heard.length;
+  return { filmFps: mean, errorFps: WANDER_SHARE * mean };
+}
 
 /** Everything that a recording of film tells. */
 export function FilmReport(
@@ -26,6 +47,7 @@ export function FilmReport(
   const [found, setFound] = useState(props.found);
   const [ties, setTies] = useState<readonly KeepTie[]>([]);
   const [isBusy, setIsBusy] = useState(false);
+  const [trouble, setTrouble] = useState<string | undefined>(undefined);
   const { list } = found;
   const hasStretches = list.stretches.length > 0;
 
@@ -33,6 +55,7 @@ export function FilmReport(
     setIsBusy(true);
     const tied = await reader?.withTies(wanted);
     setIsBusy(false);
+    setTrouble(tied === undefined ? TIES_LOST : undefined);
     if (tied === undefined) return;
     setTies(wanted);
     setFound(tied);
@@ -40,12 +63,18 @@ export function FilmReport(
 
   return (
     <>
-      {ties.length > 0 && (
+      {ties.length > list.conflicts.length && (
         <p class="recording-part" role="status">
           With your ties: {filmVerdict(found).sentence}
         </p>
       )}
       <AnswerLines label="What the pictures tell" answers={filmAnswers(found, settings)} />
+      {source !== undefined && (
+        <SoundLine
+          file={source.file}
+          question={{ fromSeconds: 0, seconds: HEARD_SECONDS, pictures: startRate(props.found) }}
+        />
+      )}
       {!props.isBrief && found.rates.length > 1 && (
         <div class="sheet-picture">
           <Curve picture={rateCurve(found)} instance={`${instance}-rate`} />
@@ -62,9 +91,11 @@ export function FilmReport(
       {hasStretches && source !== undefined && (
         <TieFields
           instance={instance}
+          cameraFrames={found.cameraFrames}
           ties={ties}
           conflicts={list.conflicts}
           isBusy={isBusy}
+          trouble={trouble}
           onChange={(wanted) => {
             void tie(wanted);
           }}

@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { packetDropCommands } from '../../core/file/packet-drop-commands.ts';
 import { formatBytes, formatDuration } from '../../quantity/format.ts';
-import { CommandLines } from './CommandLines.tsx';
+import { CopyCommands } from './CopyCommands.tsx';
 import type { FilmReading } from './film-found.ts';
 import type { FilmSettings } from './film-settings.ts';
+import { SaveSizes, type CopyForecast } from './SaveSizes.tsx';
 
 interface Props {
   readonly file: Blob;
@@ -37,6 +37,26 @@ const BROKE_OFF: Saved = {
 /** Bits of one sample of the picture in a copy to watch: more than eyes ask for. */
 const BITS_PER_PIXEL = 0.25;
 
+/** Bit rate that the coder of a copy to watch is asked for. */
+function watchBitsPerSecond({ codedWidth, codedHeight }: FilmReading, filmFps: number): number {
+  return Math.round(Math.max(1e6, codedWidth * codedHeight * filmFps * BITS_PER_PIXEL));
+}
+
+/** The size beforehand; what cannot be told is told on saving. */
+async function forecastOf(
+  file: Blob,
+  cameraFrames: readonly number[],
+  filmFps: FilmSettings['nativeFps'],
+  cameraFrameCount: number,
+): Promise<CopyForecast> {
+  try {
+    const { forecastFilm } = await import('../../clip/save-film.ts');
+    return await forecastFilm(file, { cameraFrames, filmFps }, cameraFrameCount);
+  } catch {
+    return { kind: 'unknown' };
+  }
+}
+
 /** The kept frames as a file at the native rate, for those who use no command line. */
 export function FilmSaving({ file, found, settings, instance }: Props): ComponentChildren {
   const [saved, setSaved] = useState<Saved>(NOTHING);
@@ -46,6 +66,8 @@ export function FilmSaving({ file, found, settings, instance }: Props): Componen
   const frames = found.list.frames;
   const cameraFrames = frames.map(({ cameraFrame }) => cameraFrame);
   const { nativeFps: filmFps, turn } = settings;
+  const bitsPerSecond = watchBitsPerSecond(found, filmFps.valueOf());
+  const [forecast, setForecast] = useState<CopyForecast | undefined>(undefined);
 
   useEffect(
     () => () => {
@@ -58,6 +80,14 @@ export function FilmSaving({ file, found, settings, instance }: Props): Componen
   useEffect(() => {
     if (latest.current.stage === 'saved') latest.current.remove();
     setSaved(NOTHING);
+    let isLatest = true;
+    setForecast(undefined);
+    void forecastOf(file, cameraFrames, filmFps, found.cameraFrames).then((known) => {
+      if (isLatest) setForecast(known);
+    });
+    return () => {
+      isLatest = false;
+    };
   }, [found]);
 
   const begin = async (
@@ -104,10 +134,6 @@ export function FilmSaving({ file, found, settings, instance }: Props): Componen
   const watch = (): Promise<void> =>
     begin('Making the copy to watch', async (signal, onProgress) => {
       const { makeCopyToWatch, removeCopyToWatch } = await import('../../clip/save-film.ts');
-      const { codedWidth, codedHeight } = found;
-      const bitsPerSecond = Math.round(
-        Math.max(1e6, codedWidth * codedHeight * filmFps.valueOf() * BITS_PER_PIXEL),
-      );
       const request = { cameraFrames, filmFps, turn, bitsPerSecond, signal, onProgress };
       const result = await makeCopyToWatch(file, request);
       if (result.kind === 'refused') {
@@ -136,10 +162,17 @@ export function FilmSaving({ file, found, settings, instance }: Props): Componen
         Without a command line: a copy of the kept frames as the camera coded them, where each of
         its pictures stands alone; or a copy to watch, coded anew by the browser.
       </p>
+      <div id={`${instance}-sizes`}>
+        <SaveSizes
+          copy={forecast}
+          watchBytes={((frames.length / filmFps.valueOf()) * bitsPerSecond) / 8}
+        />
+      </div>
       <div class="recording-pager">
         <button
           type="button"
-          disabled={isWorking}
+          disabled={isWorking || forecast?.kind === 'refused'}
+          aria-describedby={`${instance}-sizes`}
           onClick={() => {
             void copy();
           }}
@@ -189,24 +222,5 @@ export function FilmSaving({ file, found, settings, instance }: Props): Componen
         <CopyCommands cameraFrames={cameraFrames} nativeFps={filmFps} wrapper={saved.proven} />
       )}
     </div>
-  );
-}
-
-/** The same copy by command, once every kept picture is proven to stand alone. */
-function CopyCommands(props: {
-  readonly cameraFrames: readonly number[];
-  readonly nativeFps: FilmSettings['nativeFps'];
-  readonly wrapper: 'mp4' | 'mov';
-}): ComponentChildren {
-  const { cameraFrames, nativeFps, wrapper } = props;
-  const made = packetDropCommands({ isIntraOnly: true, wrapper }, cameraFrames, nativeFps, 'posix');
-  const [only, ...parts] = made?.commands ?? [];
-  // In parts it is no help beside the button above.
-  if (only === undefined || parts.length > 0) return null;
-  return (
-    <CommandLines
-      label="The same copy by command (not for the Windows prompt, whose lines are too short)"
-      text={only}
-    />
   );
 }

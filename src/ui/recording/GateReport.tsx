@@ -11,6 +11,7 @@ import { gateAnswers } from './gate-answers.ts';
 import { causeTable, changeSentences } from './gate-change.ts';
 import type { GateSettings } from './gate-settings.ts';
 import type { ReportProps } from './recording-kind.ts';
+import { SoundLine } from './SoundLine.tsx';
 
 /** Everything that a recording of the empty gate tells. */
 export function GateReport(props: ReportProps<GateSettings, GateReading>): ComponentChildren {
@@ -19,6 +20,16 @@ export function GateReport(props: ReportProps<GateSettings, GateReading>): Compo
   return (
     <>
       <AnswerLines label="What the light tells" answers={gateAnswers(found, settings)} />
+      {source !== undefined && (
+        <SoundLine
+          file={source.file}
+          question={{
+            fromSeconds: settings.fromSeconds,
+            seconds: settings.seconds,
+            pictures: found.filmRate,
+          }}
+        />
+      )}
       {found.causes.length > 0 && <ResultTableView table={causeTable(found)} />}
       {changes.length > 0 && (
         <div class="recording-part">

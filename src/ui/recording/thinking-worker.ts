@@ -2,6 +2,7 @@
 import type { BandMotion } from '../../core/file/band-motion.ts';
 import { filmPosition } from '../../core/file/film-position.ts';
 import type { KeepTie } from '../../core/file/keep-ties.ts';
+import { readClawNoise } from '../../core/gate/recording/claw-noise.ts';
 import { readEmptyGate } from '../../core/gate/recording/read-empty-gate.ts';
 import { filmFound, type FollowedFilm } from './film-found.ts';
 import type { ThinkingAnswer, ThinkingTask } from './thinking-messages.ts';
@@ -22,6 +23,11 @@ addEventListener('message', ({ data }: MessageEvent<ThinkingTask>) => {
     case 'gate':
       say({ answer: 'gate', found: readEmptyGate(data.light, data.bench) });
       return;
+    case 'sound': {
+      const { samples, sampleRate, expectedFilmFps } = data;
+      say({ answer: 'sound', found: readClawNoise(samples, sampleRate, expectedFilmFps) });
+      return;
+    }
     case 'film': {
       const { motion = held, bench, isReadoutMeasured } = data;
       if (motion === undefined) throw new Error('no recording was handed over');

@@ -5,11 +5,11 @@ import { UNITS } from '../../quantity/units.ts';
 import type { InputSpec } from './types.ts';
 
 /**
- * Symbol of the unit that a bare number in this input means; empty for counts and choices. A bare
+ * Symbol of the unit that a bare number in this input means; empty for counts, choices and texts. A bare
  * fraction of a camera time is in seconds, whatever unit a bare number has.
  */
 export function entryUnitSymbol(spec: InputSpec, text = ''): string {
-  if (spec.kind === 'count' || spec.kind === 'choice') return '';
+  if (spec.kind === 'count' || spec.kind === 'choice' || spec.kind === 'text') return '';
   const { symbol } = UNITS[spec.entryUnit ?? spec.unit];
   return symbol === 'ms' && isBareFraction(text) ? 's' : symbol;
 }
@@ -22,6 +22,7 @@ function isBareFraction(text: string): boolean {
 export function entryText(spec: InputSpec, text: string): string {
   if (spec.kind === 'choice') return ownProperty(spec.options, text) ?? text;
   if (plainTyping(text) === '') return '–';
+  if (spec.kind === 'text') return text;
   const symbol = entryUnitSymbol(spec, text);
   if (!isBareNumber(text) || /[;\n]/u.test(plainTyping(text)) || symbol === '') return text;
   // A whole number and its fraction stay together.

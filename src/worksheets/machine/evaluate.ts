@@ -15,6 +15,7 @@ import type {
   OptionalQuantityInput,
   Outcome,
   QuantityInput,
+  TextInput,
   WorkingStep,
 } from './types.ts';
 
@@ -108,6 +109,21 @@ function readList(spec: ListInput, text: string): Read {
   };
 }
 
+/** A text on one line; control signs and line breaks would end up in file names and scripts. */
+function readText(spec: TextInput, text: string): Read {
+  const value = text.trim();
+  if (value === '') {
+    return spec.mayBeEmpty === true
+      ? { ok: true, value: { value } }
+      : refuse('Nothing is written here', spec);
+  }
+  if (/[\p{Cc}\p{Zl}\p{Zp}]/u.test(value) || !value.isWellFormed()) {
+    return refuse('There is a sign in it that cannot be seen', spec);
+  }
+  if (value.length > spec.longest) return refuse(`That is more than ${spec.longest} signs`, spec);
+  return { ok: true, value: { value } };
+}
+
 /**
  * Reads one entry the way a worksheet does: the value, or the message for its field. Never throws.
  * `angleFps` turns a shutter angle into a time; without it angles are refused.
@@ -119,6 +135,8 @@ export function parseEntry(spec: InputSpec, text: string, angleFps?: number): Re
       return readQuantity(spec, text, angleFps);
     case 'list':
       return readList(spec, text);
+    case 'text':
+      return readText(spec, text);
     case 'count': {
       const parsed = parseCount(text, spec);
       if (!parsed.ok) return refuse(parsed.reason, spec);
@@ -149,7 +167,8 @@ function isTaken(
 ): boolean {
   const spec = worksheet.inputs[key];
   if (spec === undefined || spec.kind === 'choice') return false;
-  const [first = ''] = spec.accepted.split(spec.kind === 'list' ? / or /u : /, | or /u);
+  const isOneText = spec.kind === 'list' || spec.kind === 'text';
+  const [first = ''] = spec.accepted.split(isOneText ? / or /u : /, | or /u);
   const read = parseEntry(spec, first);
   if (!read.ok) return false;
   try {

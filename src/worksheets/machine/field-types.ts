@@ -44,6 +44,15 @@ export interface ChoiceField<Key extends string = string> extends FieldWords {
   readonly options: Readonly<Record<Key, string>>;
 }
 
+/** A name or a few words on one line; `find` receives the text without spaces at its ends. */
+export interface TextField extends FieldWords {
+  readonly kind: 'text';
+  /** Characters at most. */
+  readonly longest: number;
+  readonly mayBeEmpty?: true;
+  readonly accepted: string;
+}
+
 /** Several quantities separated by semicolons. */
 export interface ListField extends FieldWords {
   readonly kind: 'list';

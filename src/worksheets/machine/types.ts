@@ -6,6 +6,7 @@ import type {
   ListField,
   OptionalQuantityField,
   QuantityField,
+  TextField,
 } from './field-types.ts';
 import type { PictureData } from './picture-data.ts';
 
@@ -26,9 +27,10 @@ export interface ChoiceInput<Key extends string = string> extends ChoiceField<Ke
   readonly default: Key;
 }
 export interface ListInput extends ListField, Opening {}
+export interface TextInput extends TextField, Opening {}
 
 export type InputSpec =
-  QuantityInput | OptionalQuantityInput | CountInput | ChoiceInput | ListInput;
+  QuantityInput | OptionalQuantityInput | CountInput | ChoiceInput | ListInput | TextInput;
 export type InputSpecs = Readonly<Record<string, InputSpec>>;
 
 /** Value that `compute` receives for one input. */
@@ -38,9 +40,11 @@ export type ValueOf<Spec extends InputSpec> = Spec extends { kind: 'quantity' | 
     ? number | undefined
     : Spec extends { kind: 'list' }
       ? readonly number[]
-      : Spec extends { kind: 'choice'; options: Readonly<Record<infer Key, string>> }
-        ? Key
-        : never;
+      : Spec extends { kind: 'text' }
+        ? string
+        : Spec extends { kind: 'choice'; options: Readonly<Record<infer Key, string>> }
+          ? Key
+          : never;
 
 export type ValuesOf<Specs extends InputSpecs> = {
   readonly [Key in keyof Specs]: ValueOf<Specs[Key]>;

@@ -56,6 +56,8 @@ const measured: ReelScriptEntries = {
   keep: { by: 'measured', cameraFrames: [1, 4, 7, 9] },
 };
 
+const byFile: ReelScriptEntries = { ...entries, keep: { by: 'file', filmFrames: 4 } };
+
 /** A text that sh reads from a quoted word. */
 const readBySh = (words: readonly string[]): readonly string[] =>
   spawnSync('sh', ['-c', `for word in ${words.join(' ')}; do printf '%s\\0' "$word"; done`], {
@@ -182,6 +184,7 @@ function commandsOfSh(script: string): readonly (readonly string[])[] {
 describe.each([
   ['by ties', entries],
   ['by a measured list', measured],
+  ['by the file of a measured list', byFile],
   ['without sound', { ...entries, sound: undefined }],
 ])('the PowerShell text of a reel %s', (_, reel) => {
   const { posix, powershell } = reelScripts(reel);

@@ -1,6 +1,7 @@
 import { CHECKSUM_COMMANDS, VERIFY_COMMANDS } from '../file-checks.ts';
 import { FILE_NAMES } from '../file-names.ts';
-import type { RecordingQuestions } from './recording-questions.ts';
+import { frameFilterEnd } from '../frame-filter.ts';
+import { FIRST_KEPT_SECONDS, type RecordingQuestions } from './recording-questions.ts';
 import type { ReelScriptEntries } from './script-entries.ts';
 import { comment, type ShellWriter } from './script-outline.ts';
 import type { ScriptStep } from './script-steps.ts';
@@ -16,6 +17,7 @@ const SAME_IN_DOUBLE_QUOTES = /^[^"$`\\!]*$/u;
 function posixWord(word: string): string {
   if (word === FILE_NAMES.recording) return '"file:$recording"';
   if (word === FILE_NAMES.taken) return '"file:$taken"';
+  if (word === FIRST_KEPT_SECONDS) return '"$begin"';
   if (PLAIN.test(word)) return word;
   return SAME_IN_DOUBLE_QUOTES.test(word) ? `"${word}"` : posixQuoted(word);
 }
@@ -70,12 +72,36 @@ fact() { printf '%s\\n' "$facts" | tr -d '\\r' | sed -n "s/^$1=//p" | head -n 1;
   .trimStart()
   .split('\n');
 
-function firstChecks(results: readonly string[], hasSound: boolean): readonly string[] {
+/** Whether the list beside the recording is the one that these numbers are of, and between which frames. */
+function listChecks({
+  keep,
+  nativeFps,
+  recorded,
+  cameraFps,
+}: ReelScriptEntries): readonly string[] {
+  if (keep.by !== 'file') return [];
+  const list = FILE_NAMES.keepFilter;
+  return [
+    ...comment(['Is the measured keep list the one of this reel?']),
+    `[ -f ${list} ] || ${stop(TROUBLE.noList, ` ${list}`)}`,
+    `kept=$(tr 'e' '\\n' < ${list} | sed -n 's/^q(n,\\([0-9][0-9]*\\)).*/\\1/p')`,
+    `count=$(printf '%s\\n' "$kept" | grep -c .)`,
+    `[ "$count" -eq ${keep.filmFrames} ] || ${stop(TROUBLE.otherCount, ` "${keep.filmFrames}, $count"`)}`,
+    `case "$(tr -d '\\r' < ${list})" in *${posixQuoted(frameFilterEnd(nativeFps, recorded))}) ;; *) ${stop(TROUBLE.otherMaking, ` ${list}`)} ;; esac`,
+    `first=$(printf '%s\\n' "$kept" | head -n 1)`,
+    `last=$(printf '%s\\n' "$kept" | tail -n 1)`,
+    `begin=$(awk -v frame="$first" 'BEGIN { printf "%.3f", frame / ${cameraFps.valueOf()} }')`,
+  ];
+}
+
+function firstChecks(results: readonly string[], entries: ReelScriptEntries): readonly string[] {
+  const hasSound = entries.sound !== undefined;
   return [
     `[ -n "$(command -v ffmpeg)" ] && [ -n "$(command -v ffprobe)" ] || ${stop(TROUBLE.noTools)}`,
     `case "$what" in try | all) ;; *) ${stop(TROUBLE.noSuchWork, ' "$what"')} ;; esac`,
     `[ -f "$recording" ] || ${stop(TROUBLE.noRecording, ' "$recording"')}`,
     ...(hasSound ? [`[ -f "$taken" ] || ${stop(TROUBLE.noSound, ' "$taken"')}`] : []),
+    ...listChecks(entries),
     `for result in ${results.join(' ')}; do`,
     `  [ ! -e "$result" ] || ${stop(TROUBLE.inTheWay, ` "$result." ${posixQuoted(TROUBLE.clearFirst)}`)}`,
     'done',
@@ -113,7 +139,7 @@ function countPictures(asked: RecordingQuestions): readonly string[] {
   return [
     `pictures=$(${posixCommand(asked.count)} | tr -dc '0-9') || ${stop(TROUBLE.unreadable)}`,
     'note "Pictures in the recording: $pictures"',
-    `[ "\${pictures:-0}" -ge ${asked.fewestPictures} ] || ${stop(TROUBLE.tooShort, ' "$pictures"')}`,
+    `[ "\${pictures:-0}" -ge ${asked.fewestPictures ?? '$((last + 1))'} ] || ${stop(TROUBLE.tooShort, ' "$pictures"')}`,
   ];
 }
 

@@ -1,6 +1,7 @@
 import { CHECKSUM_COMMANDS, VERIFY_COMMANDS } from '../file-checks.ts';
 import { FILE_NAMES } from '../file-names.ts';
-import type { RecordingQuestions } from './recording-questions.ts';
+import { frameFilterEnd } from '../frame-filter.ts';
+import { FIRST_KEPT_SECONDS, type RecordingQuestions } from './recording-questions.ts';
 import type { ReelScriptEntries } from './script-entries.ts';
 import { comment, type ShellWriter } from './script-outline.ts';
 import type { ScriptStep } from './script-steps.ts';
@@ -11,6 +12,7 @@ import { commentText, powershellQuoted } from './shell-quoting.ts';
 function powershellWord(word: string): string {
   if (word === FILE_NAMES.recording) return '"file:$recording"';
   if (word === FILE_NAMES.taken) return '"file:$taken"';
+  if (word === FIRST_KEPT_SECONDS) return '$begin';
   return powershellQuoted(word);
 }
 
@@ -97,7 +99,31 @@ function Get-Fact($name) {
   .trimStart()
   .split('\n');
 
-function firstChecks(results: readonly string[], hasSound: boolean): readonly string[] {
+/** Whether the list beside the recording is the one that these numbers are of, and between which frames. */
+function listChecks({
+  keep,
+  nativeFps,
+  recorded,
+  cameraFps,
+}: ReelScriptEntries): readonly string[] {
+  if (keep.by !== 'file') return [];
+  const list = powershellQuoted(FILE_NAMES.keepFilter);
+  const end = powershellQuoted(frameFilterEnd(nativeFps, recorded));
+  return [
+    ...comment(['Is the measured keep list the one of this reel?']),
+    `if (-not (Test-Path -LiteralPath ${list} -PathType Leaf)) { ${stop(TROUBLE.noList, list)} }`,
+    `$filter = [IO.File]::ReadAllText((Get-Place ${list})).TrimEnd()`,
+    `$kept = @([regex]::Matches($filter, 'eq\\(n,([0-9]+)\\)'))`,
+    `if ($kept.Count -ne ${keep.filmFrames}) { ${stop(TROUBLE.otherCount, `('${keep.filmFrames}, ' + $kept.Count)`)} }`,
+    `if (-not $filter.EndsWith(${end}, [StringComparison]::Ordinal)) { ${stop(TROUBLE.otherMaking, list)} }`,
+    `$first = [long]$kept[0].Groups[1].Value`,
+    `$last = [long]$kept[$kept.Count - 1].Groups[1].Value`,
+    `$begin = ($first / ${cameraFps.valueOf()}).ToString('0.000', $invariant)`,
+  ];
+}
+
+function firstChecks(results: readonly string[], entries: ReelScriptEntries): readonly string[] {
+  const hasSound = entries.sound !== undefined;
   return [
     `foreach ($tool in 'ffmpeg', 'ffprobe') { if (-not (Get-Command $tool -CommandType Application -ErrorAction SilentlyContinue)) { ${stop(TROUBLE.noTools)} } }`,
     `if (@('try', 'all') -notcontains $what) { ${stop(TROUBLE.noSuchWork, '$what')} }`,
@@ -107,6 +133,7 @@ function firstChecks(results: readonly string[], hasSound: boolean): readonly st
           `if (-not (Test-Path -LiteralPath $taken -PathType Leaf)) { ${stop(TROUBLE.noSound, '$taken')} }`,
         ]
       : []),
+    ...listChecks(entries),
     `foreach ($result in ${results.map(powershellQuoted).join(', ')}) {`,
     `  if (Test-Path -LiteralPath $result) { ${stop(TROUBLE.inTheWay, `($result + '. ' + ${powershellQuoted(TROUBLE.clearFirst)})`)} }`,
     '}',
@@ -150,7 +177,7 @@ function countPictures(asked: RecordingQuestions): readonly string[] {
   return [
     `$pictures = [long](((Get-Said ${wordList(asked.count)} ${UNREADABLE}) -join ' ') -replace '[^0-9]', '')`,
     `Add-Note ('Pictures in the recording: ' + $pictures)`,
-    `if ($pictures -lt ${asked.fewestPictures}) { ${stop(TROUBLE.tooShort, '$pictures')} }`,
+    `if ($pictures -lt ${asked.fewestPictures ?? '($last + 1)'}) { ${stop(TROUBLE.tooShort, '$pictures')} }`,
   ];
 }
 

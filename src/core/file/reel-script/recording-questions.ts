@@ -25,20 +25,26 @@ export interface RecordingQuestions {
   readonly look: readonly string[];
   readonly cameraRate: string;
   readonly colour: ExpectedColour;
-  /** Pictures that the recording must have at least. */
-  readonly fewestPictures: number;
+  /** Pictures that the recording must have at least; undefined where a file beside the script tells. */
+  readonly fewestPictures: number | undefined;
 }
+
+/** Stands for the time of the first kept frame where only the file beside the script tells it. */
+export const FIRST_KEPT_SECONDS = 'time of the first kept frame';
 
 /** The questions to the files of a reel, as words, with the answers that its numbers ask for. */
 export function recordingQuestions(entries: ReelScriptEntries): RecordingQuestions {
   const { recorded, crop, cameraFps } = entries;
-  const { firstCameraFrame, lastCameraFrame } = plannedKeep(entries);
+  const { ends } = plannedKeep(entries);
   const filters = [
     ...turnFilters(recorded.turn),
     ...(crop === undefined ? [] : [cropFilter(crop)]),
   ];
-  const seconds = Math.round((1000 * firstCameraFrame) / cameraFps.valueOf()) / 1000;
-  const [program = '', ...rest] = commandWords(lookCommand(FILE_NAMES.recording, filters, seconds));
+  const seconds = Math.round((1000 * (ends?.first ?? 0)) / cameraFps.valueOf()) / 1000;
+  const [program = '', seek = '', time = '', ...rest] = commandWords(
+    lookCommand(FILE_NAMES.recording, filters, seconds),
+  );
+  const from = ends === undefined ? FIRST_KEPT_SECONDS : time;
   const [prober = '', ...detection] = commandWords(DETECT_COMMAND);
   return {
     describe: commandWords(describeCommand(FILE_NAMES.recording)),
@@ -47,9 +53,9 @@ export function recordingQuestions(entries: ReelScriptEntries): RecordingQuestio
     sampleRate: commandWords(SAMPLE_RATE_COMMAND),
     readMaster: [...commandWords(READ_MASTER_COMMAND)],
     viewingSeconds: commandWords(VIEWING_SECONDS_COMMAND),
-    look: [program, '-nostdin', '-y', '-v', 'error', ...rest.slice(0, -1)],
+    look: [program, '-nostdin', '-y', '-v', 'error', seek, from, ...rest.slice(0, -1)],
     cameraRate: commandRate('cameraFps', cameraFps).rate,
     colour: EXPECTED_COLOURS[recorded.codeRange],
-    fewestPictures: lastCameraFrame + 1,
+    fewestPictures: ends === undefined ? undefined : ends.last + 1,
   };
 }

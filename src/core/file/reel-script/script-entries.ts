@@ -7,13 +7,21 @@ import type { KeepRule } from '../keep-list.ts';
 import type { RecordedPicture } from '../recorded-picture.ts';
 import { requireFileName } from './shell-quoting.ts';
 
-/** Which camera frames are kept: by ties counted in the recording, or by its measured pictures. */
+/**
+ * Which camera frames are kept: by ties counted in the recording, by its measured pictures, or by the
+ * filter file of a measured list that lies beside the recording.
+ */
 export type ScriptKeep =
   | { readonly by: 'ties'; readonly reel: KeepReel }
   | {
       readonly by: 'measured';
       /** Camera frames, counted from 0; whole, ascending. */
       readonly cameraFrames: readonly number[];
+    }
+  | {
+      readonly by: 'file';
+      /** Film frames that the file has to name. */
+      readonly filmFrames: number;
     };
 
 /** The sound of a reel, as it was taken. */
@@ -51,11 +59,11 @@ export interface ReelScriptEntries {
 
 /** Which frames the script picks, and how many there must be. */
 export interface PlannedKeep {
-  /** Undefined for a measured list. */
+  /** Undefined where no rule gives the list. */
   readonly rules: readonly KeepRule[] | undefined;
   readonly filmFrames: number;
-  readonly firstCameraFrame: number;
-  readonly lastCameraFrame: number;
+  /** First and last camera frame that are taken; undefined where only the file beside the script knows. */
+  readonly ends: { readonly first: number; readonly last: number } | undefined;
 }
 
 /**
@@ -65,6 +73,11 @@ export interface PlannedKeep {
  * than the film
  */
 export function plannedKeep({ keep, cameraFps }: ReelScriptEntries): PlannedKeep {
+  if (keep.by === 'file') {
+    const { filmFrames } = keep;
+    requireInterval('filmFrames', filmFrames, { minimum: 1, maximum: 1e6, whole: true });
+    return { rules: undefined, filmFrames, ends: undefined };
+  }
   if (keep.by === 'measured') {
     const { cameraFrames } = keep;
     const [first, last] = [cameraFrames[0], cameraFrames.at(-1)];
@@ -74,8 +87,7 @@ export function plannedKeep({ keep, cameraFps }: ReelScriptEntries): PlannedKeep
     return {
       rules: undefined,
       filmFrames: cameraFrames.length,
-      firstCameraFrame: first,
-      lastCameraFrame: last,
+      ends: { first, last },
     };
   }
   const rules = keepRulesOf(keep.reel);
@@ -85,8 +97,10 @@ export function plannedKeep({ keep, cameraFps }: ReelScriptEntries): PlannedKeep
   return {
     rules,
     filmFrames: keep.reel.filmFrames,
-    firstCameraFrame: Math.min(...rules.map(({ first }) => first)),
-    lastCameraFrame: Math.max(...rules.map(({ last }) => last)),
+    ends: {
+      first: Math.min(...rules.map(({ first }) => first)),
+      last: Math.max(...rules.map(({ last }) => last)),
+    },
   };
 }
 

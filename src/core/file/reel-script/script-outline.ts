@@ -16,7 +16,8 @@ export interface ShellWriter {
   readonly functions: readonly string[];
   /** A line on the screen and in the log. */
   say(sentence: string): string;
-  firstChecks(results: readonly FileName[], hasSound: boolean): readonly string[];
+  /** Whether everything is here that the entries name, and nothing in the way. */
+  firstChecks(results: readonly FileName[], entries: ReelScriptEntries): readonly string[];
   /** What the recording says of itself: fields, rate, range and colours. */
   describe(asked: RecordingQuestions): readonly string[];
   countPictures(asked: RecordingQuestions): readonly string[];
@@ -87,7 +88,7 @@ export function scriptText(entries: ReelScriptEntries, shell: ShellWriter): stri
     ...shell.functions,
     '',
     ...comment(['Is everything here, and nothing in the way?']),
-    ...shell.firstChecks(resultsOf(steps), sound !== undefined),
+    ...shell.firstChecks(resultsOf(steps), entries),
     '',
     ...questions(shell, asked, sound?.sampleRateHz),
     ...steps.flatMap((step) => [

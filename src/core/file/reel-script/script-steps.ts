@@ -66,8 +66,16 @@ function keepSteps(entries: ReelScriptEntries): readonly ScriptStep[] {
     const work = makeStep(keepCommand(rules, nativeFps, recorded), FILE_NAMES.film);
     return [{ ...pick, work }];
   }
-  const cameraFrames = keep.by === 'measured' ? keep.cameraFrames : [];
   const { current, older } = frameFilterCommands(nativeFps, recorded);
+  const pickByFile: ScriptStep = {
+    ...pick,
+    work: {
+      ...makeStep(current, FILE_NAMES.film),
+      olderWords: makeStep(older, FILE_NAMES.film).words,
+    },
+  };
+  if (keep.by === 'file') return [pickByFile];
+  const cameraFrames = keep.by === 'measured' ? keep.cameraFrames : [];
   return [
     {
       title: 'Write down the measured keep list',
@@ -79,13 +87,7 @@ function keepSteps(entries: ReelScriptEntries): readonly ScriptStep[] {
         text: frameFilterText(cameraFrames, nativeFps, recorded),
       },
     },
-    {
-      ...pick,
-      work: {
-        ...makeStep(current, FILE_NAMES.film),
-        olderWords: makeStep(older, FILE_NAMES.film).words,
-      },
-    },
+    pickByFile,
   ];
 }
 

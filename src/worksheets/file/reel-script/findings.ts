@@ -16,9 +16,19 @@ import type { ScriptEntries, ScriptRates } from './inputs.ts';
 /** Longest denominator of a film rate that was measured, not set. */
 const LONGEST_MEASURED_RATE = 10_000;
 
+/** A list in a file says nothing here of how sure it is. */
+const MEASURED_LIST = {
+  level: 'care',
+  sentence: `The film frames are those that ${FILE_NAMES.keepFilter} names. How sure they are stands on the page that measured them.`,
+} as const;
+
 /** Film rate while the sound was taken: as typed, or that of the picture. */
-function takenFpsOf({ takenFps }: ScriptEntries, rates: ScriptRates, { ends }: KeepFindings) {
-  const measured = takenFps ?? ends?.filmFps;
+function takenFpsOf(
+  { takenFps, keepBy }: ScriptEntries,
+  rates: ScriptRates,
+  { ends }: KeepFindings,
+) {
+  const measured = takenFps ?? (keepBy === 'ties' ? ends?.filmFps : undefined);
   return measured === undefined
     ? rates.filmFps
     : nearestSimpleRatio(new Fraction(measured), LONGEST_MEASURED_RATE);
@@ -32,7 +42,7 @@ function soundOf(
   if (entries.sound === 'none') return undefined;
   const { soundOffSeconds, soundWay, sampleRate } = entries;
   return {
-    fileName: FILE_NAMES.taken,
+    fileName: entries.soundName,
     takenFps: takenFpsOf(entries, rates, keep),
     sampleRateHz: Number(sampleRate),
     // Nothing to move is plain zero, whichever way was chosen.
@@ -44,12 +54,18 @@ function soundOf(
 export function findScript(entries: ScriptEntries, rates: ScriptRates) {
   const keep = findKeepList(entries, rates);
   const script: ReelScriptEntries = {
-    reelName: `${entries.filmFrames} film frames at ${rates.nativeFps.toFraction(true)} a second`,
-    recordingName: FILE_NAMES.recording,
+    reelName:
+      entries.reelName === ''
+        ? `${entries.filmFrames} film frames at ${rates.nativeFps.toFraction(true)} a second`
+        : entries.reelName,
+    recordingName: entries.recordingName,
     cameraFps: rates.cameraFps,
     nativeFps: rates.nativeFps,
     deliveryFps: rates.deliveryFps,
-    keep: { by: 'ties', reel: keep.reel },
+    keep:
+      entries.keepBy === 'list'
+        ? { by: 'file', filmFrames: entries.filmFrames }
+        : { by: 'ties', reel: keep.reel },
     recorded: {
       turn: PICTURE_TURNS[entries.turn],
       codeRange: codeRangeForCommand(entries.codeRange),
@@ -61,7 +77,7 @@ export function findScript(entries: ScriptEntries, rates: ScriptRates) {
     sound: soundOf(entries, rates, keep),
   };
   requireScriptEntries(script);
-  const list = keepVerdict(keep, entries);
+  const list = entries.keepBy === 'list' ? MEASURED_LIST : keepVerdict(keep, entries);
   const isPossible = list.level !== 'stop';
   return {
     script,

@@ -1,3 +1,4 @@
+import { FILE_NAMES } from '../../../core/file/file-names.ts';
 import { VIDEO_RATE } from '../../machine/rate-ranges.ts';
 import type { ExactOf, InputSpecs, QuantityInput, ValuesOf } from '../../machine/types.ts';
 import { inputs as keepInputs } from '../keep-list/inputs.ts';
@@ -9,7 +10,37 @@ const onlyWhenCropped = (input: QuantityInput): QuantityInput => ({
   help: `${input.help} Only counts when the copy is cropped.`,
 });
 
+/** Longest name, characters: file systems take some 255 bytes. */
+const LONGEST_NAME = 120;
+
 export const inputs = {
+  reelName: {
+    kind: 'text',
+    label: 'Name of the reel',
+    longest: LONGEST_NAME,
+    mayBeEmpty: true,
+    default: '',
+    accepted: 'Reel 7, Regatta 1962',
+    help: 'For the log.',
+  },
+  recordingName: {
+    kind: 'text',
+    label: 'File of the recording',
+    longest: LONGEST_NAME,
+    default: FILE_NAMES.recording,
+    accepted: 'recording.mov',
+    help: 'With its ending.',
+  },
+  keepBy: {
+    kind: 'choice',
+    label: 'Film frames are kept',
+    options: {
+      ties: 'by the ties below',
+      list: `by a measured list, in ${FILE_NAMES.keepFilter}`,
+    },
+    default: 'ties',
+    help: 'A measured list comes from Whole frames; ties and shutter do not count then.',
+  },
   ...keepInputs,
   copyShows: {
     kind: 'choice',
@@ -29,6 +60,14 @@ export const inputs = {
     options: { none: 'none', taken: 'in a file of its own' },
     default: 'none',
     help: 'As the sound recorder wrote it, untouched.',
+  },
+  soundName: {
+    kind: 'text',
+    label: 'File of the sound',
+    longest: LONGEST_NAME,
+    default: FILE_NAMES.taken,
+    accepted: 'taken.wav',
+    help: 'Only counts with sound.',
   },
   takenFps: {
     kind: 'optional-quantity',

@@ -28,9 +28,16 @@ function stepsTable(steps: NonNullable<ScriptFindings['steps']>): ResultTable {
   };
 }
 
-function verdictFor({ list, steps }: ScriptFindings): Outcome['verdict'] {
+function verdictFor({
+  list,
+  steps,
+  script: { keep, recordingName },
+}: ScriptFindings): Outcome['verdict'] {
   if (steps === undefined) {
     return { level: 'stop', sentence: `There is no script for this reel. ${list.sentence}` };
+  }
+  if (keep.by === 'file') {
+    return { level: 'care', sentence: `The script is ready. ${list.sentence}` };
   }
   if (list.level !== 'good') {
     return {
@@ -40,7 +47,7 @@ function verdictFor({ list, steps }: ScriptFindings): Outcome['verdict'] {
   }
   return {
     level: 'good',
-    sentence: `The script is ready: from ${FILE_NAMES.recording} to ${FILE_NAMES.viewing} in ${steps.length + 2} steps, with a keep list that is sure of every film frame.`,
+    sentence: `The script is ready: from ${recordingName} to ${FILE_NAMES.viewing} in ${steps.length + 2} steps, with a keep list that is sure of every film frame.`,
   };
 }
 

@@ -1,0 +1,102 @@
+// The second reading from the sound, on both pages: sound of a projector made noise by noise, laid beside
+// the demo recordings.
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, test, type Locator, type Page } from '@playwright/test';
+import { demoPath, demoTruths } from '../tools/demo-recordings/demo-readings.ts';
+import { runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
+import { PLAIN_SOUND, projectorSound, type ProjectorSound } from '../tools/projector-sound.ts';
+
+test.skip(!runsWholeChain, 'SKIPPED: needs ffmpeg 5 or later, with ffprobe');
+test.describe.configure({ timeout: 120_000 });
+const expectSoon = expect.configure({ timeout: 60_000 });
+
+const [gate, film] = demoTruths();
+const PAGES = { gate: '/gate/measuring-speed/', film: '/file/whole-frames/' } as const;
+
+let folder: string;
+test.beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'recording-sound-'));
+});
+test.afterEach(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** A demo with sound of its own; gives the rate that the sound truly has. */
+function withSound(
+  video: string,
+  name: string,
+  plan: Partial<ProjectorSound>,
+  coder: readonly string[] = ['-c:a', 'aac', '-b:a', '160k'],
+): { readonly path: string; readonly meanFps: number } {
+  const sound = { ...PLAIN_SOUND, wander: 0, ...plan };
+  const { samples, meanFps } = projectorSound(sound, 7);
+  const raw = join(folder, 'sound.f32');
+  writeFileSync(raw, Buffer.from(samples.buffer));
+  const path = join(folder, name);
+  const input = ['-f', 'f32le', '-ar', String(sound.sampleRate), '-ac', '1', '-i', raw];
+  runFfmpeg(['-i', video, ...input, '-map', '0:v', '-map', '1:a', '-c:v', 'copy', ...coder, path]);
+  return { path, meanFps };
+}
+
+async function soundLine(page: Page, kind: keyof typeof PAGES, path: string): Promise<Locator> {
+  await page.goto(PAGES[kind]);
+  const sheet = page.locator('recording-sheet');
+  await sheet.locator('input[type=file]').first().setInputFiles(path);
+  await expectSoon(sheet.locator('.recording-name')).toContainText('Read:');
+  const line = sheet.locator('[data-sound]');
+  await expectSoon(line).not.toHaveAttribute('data-sound', 'waiting');
+  return line;
+}
+
+const rateIn = (text: string): readonly number[] =>
+  /([\d.]+) ± ([\d.]+)/u.exec(text)!.slice(1, 3).map(Number);
+
+test('agrees with the pictures on both pages where the same projector is heard', async ({
+  page,
+}) => {
+  for (const [kind, truth, seconds] of [
+    ['gate', gate, 10],
+    ['film', film, 8],
+  ] as const) {
+    const plan = { filmFps: truth.filmFps, seconds };
+    const { path, meanFps } = withSound(demoPath(truth), `${kind}.mp4`, plan);
+    const line = await soundLine(page, kind, path);
+    await expect(line, kind).toHaveAttribute('data-sound', 'good');
+    await expect(line, kind).toContainText('It agrees with the pictures.');
+    const [fps, error] = rateIn(await line.innerText());
+    expect(Math.abs(fps! - meanFps), kind).toBeLessThanOrEqual(error!);
+    expect(error, kind).toBeLessThan(0.2);
+  }
+});
+
+test('says that sound of another speed does not agree', async ({ page }) => {
+  const { path } = withSound(demoPath(film), 'other.mov', { filmFps: 16.2, seconds: 8 });
+  const line = await soundLine(page, 'film', path);
+  await expect(line).toHaveAttribute('data-sound', 'care');
+  await expect(line).toContainText('does not agree with the pictures');
+  const [fps] = rateIn(await line.innerText());
+  expect(Math.abs(fps! - 16.2)).toBeLessThan(0.1);
+});
+
+test('says why there is no second reading', async ({ page }) => {
+  const quiet = { clickLevel: 0, motorLevel: 0, mainsLevel: 0, seconds: 8 };
+  const files = [
+    [demoPath(film), 'the recording has no sound.'],
+    [withSound(demoPath(film), 'hiss.mp4', quiet).path, 'no steady rhythm'],
+    [withSound(demoPath(film), 'still.mp4', { ...quiet, hissLevel: 0 }).path, 'is silent'],
+    [withSound(demoPath(film), 'short.mp4', { seconds: 2 }).path, 'less than four seconds'],
+    [withSound(demoPath(film), 'alac.mov', { seconds: 8 }, ['-c:a', 'alac']).path, 'coded as ALAC'],
+    [
+      withSound(demoPath(film), 'ac3.mov', { seconds: 8 }, ['-c:a', 'ac3']).path,
+      'coded as AC-3, which this browser does not decode.',
+    ],
+  ] as const;
+  for (const [path, says] of files) {
+    const line = await soundLine(page, 'film', path);
+    await expect(line, path).toHaveAttribute('data-sound', 'note');
+    await expect(line, path).toContainText('No second reading from the sound:');
+    await expect(line, path).toContainText(says);
+  }
+});
