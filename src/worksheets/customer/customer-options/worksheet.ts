@@ -20,7 +20,7 @@ function repeatPicture(pattern: RepeatPattern): RepeatPatternData {
   const repeats = pattern.repeats.slice(0, SHOWN_PICTURES);
   return {
     name: 'repeat-pattern',
-    alternative: `The first pictures of the film stand for ${repeats.join(', ')} pictures of the screen.`,
+    alternative: `How many pictures of the screen each of the first pictures of the film stands for: ${repeats.join(', ')}.`,
     repeats,
   };
 }

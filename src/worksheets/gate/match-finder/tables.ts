@@ -31,7 +31,10 @@ function faultWords(miss: NearMiss, entries: FinderEntries): string {
     case 'exposure-too-long':
     case 'readout-too-long': {
       const what = miss.fault === 'exposure-too-long' ? 'exposure' : 'readout';
-      return `the ${what} is ${formatNumber(miss.excess, 3)} times as long as a camera frame`;
+      const times = formatNumber(miss.excess, 3);
+      return times === '1'
+        ? `the ${what} is a little longer than a camera frame`
+        : `the ${what} is ${times} times as long as a camera frame`;
     }
     case 'ripple': {
       const ripple =
