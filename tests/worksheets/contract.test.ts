@@ -2,12 +2,18 @@ import { basename, dirname } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { evaluate, fillEntries } from '../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
-import type { Worksheet, InputSpec, InputSpecs } from '../../src/worksheets/machine/types.ts';
+import type {
+  InputSpec,
+  InputSpecs,
+  Outcome,
+  Worksheet,
+} from '../../src/worksheets/machine/types.ts';
 import { readChapters, readSources } from '../content/read-content.ts';
 import { SAMPLES } from '../tools/sample-sizes.ts';
 import { cornerFaults, endsOf } from './corner-entries.ts';
 import { hostileTexts } from './hostile-texts.ts';
 import { faultsOf } from './outcome-faults.ts';
+import { takenText } from './written-text.ts';
 
 const modules = import.meta.glob<{ readonly worksheet: Worksheet }>(
   '../../src/worksheets/*/*/worksheet.ts',
@@ -21,6 +27,12 @@ const sourceIds = new Set(readSources().map(({ id }) => id));
 const chapterIds = new Set(readChapters().map(({ id }) => id));
 
 const specsOf = (worksheet: Worksheet): InputSpecs => worksheet.inputs;
+
+/** An outcome with the text of each file written out. */
+async function withTexts(outcome: Outcome | undefined): Promise<unknown> {
+  const files = outcome?.files?.map(async (file) => ({ ...file, text: await takenText(file) }));
+  return { ...outcome, files: await Promise.all(files ?? []) };
+}
 
 /** The single examples in a text such as `18, 16 2/3 or 16,67`. */
 function acceptedExamples(spec: Exclude<InputSpec, { kind: 'choice' }>): readonly string[] {
@@ -128,9 +140,9 @@ describe.each([...worksheets.values()])('worksheet $id', (worksheet: Worksheet) 
     expect(faultsOf(specs, evaluation)).toEqual([]);
   });
 
-  it('gives the same outcome twice', () => {
+  it('gives the same outcome twice', async () => {
     const [once, twice] = [evaluate(worksheet, defaults), evaluate(worksheet, defaults)];
-    expect(once.outcome).toEqual(twice.outcome);
+    expect(await withTexts(once.outcome)).toEqual(await withTexts(twice.outcome));
     expect(once.working?.()).toEqual(twice.working?.());
   });
 

@@ -130,10 +130,13 @@ const FEWEST_BANDS = 6;
  * @returns nats for each slot; NaN where too few bands are heard
  */
 export function slotChanges(
-  { phases, knotSlots, pace }: PathStates,
-  { slots, steps, changeNats, heardBands }: PhaseEvidence,
-  { knotSteps }: BestPath,
+  states: PathStates,
+  evidence: PhaseEvidence,
+  path: BestPath,
 ): Float32Array {
+  const { phases, knotSlots, pace } = states;
+  const { slots, steps, changeNats, heardBands } = evidence;
+  const { knotSteps } = path;
   const changes = new Float32Array(slots);
   let piece = 0;
   for (let slot = 0; slot < slots; slot += 1) {

@@ -14,14 +14,28 @@ export interface Run {
 const SURE_GAP = 0.25;
 
 /**
- * How far the count over a stretch may be out where only the speeds on both sides are known, film
- * frames: two spreads of the film rate.
+ * How far the count over a stretch may be out where only the speeds on both sides are known.
+ *
+ * Model: two spreads of the film rate.
+ *
+ * @param filmFrames  film frames of the stretch
+ * @param rateSpread  spread of the film rate, as a share
+ * @returns film frames, more or less
+ * @source arithmetic
+ * @example countUncertainty(100, 0.002) // 0.4
  */
 export function countUncertainty(filmFrames: number, rateSpread: number): number {
   return 2 * rateSpread * filmFrames;
 }
 
-/** Whether a count is sure that may be out by so many film frames. */
+/**
+ * Whether a count is sure.
+ *
+ * @param uncertainty  film frames by which it may be out
+ * @returns true where that is less than a quarter of a film frame
+ * @source arithmetic
+ * @example isSure(0.2) // true
+ */
 export function isSure(uncertainty: number): boolean {
   return uncertainty < SURE_GAP;
 }
@@ -47,6 +61,9 @@ export function pathAt({ knotSlots, knotPositions }: FilmPosition, slot: number)
  * @param pathFrames  film frames that the path puts there
  * @param filmFrames  film frames by the speeds on both sides, or by a tie
  * @param rateSpread  spread of the film rate, as a share
+ * @returns true where both counts agree to half a film frame and what the speeds may be out
+ * @source arithmetic
+ * @example isPathLikely(101, 100, 0.004) // true
  */
 export function isPathLikely(pathFrames: number, filmFrames: number, rateSpread: number): boolean {
   return Math.abs(pathFrames - filmFrames) <= 0.5 + countUncertainty(filmFrames, rateSpread);

@@ -48,13 +48,16 @@ export function frameTest(cameraFrames: readonly number[]): string {
  * or range ends otherwise.
  *
  * @param nativeFps  native rate, frames/s; 0.5–1000
- * @param recorded   way round and range of the recording
+ * @param recorded   way round and range of the recording; right way round and limited when left out
  * @returns the end of its line, from the quotation mark behind the frames
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source ffmpeg-documentation
- * @example frameFilterEnd(new Fraction(18), RECORDED_RIGHT) // "',settb=1/18,setpts=N"
+ * @example frameFilterEnd(new Fraction(18)) // "',settb=1/18,setpts=N"
  */
-export function frameFilterEnd(nativeFps: Fraction, recorded: RecordedPicture): string {
+export function frameFilterEnd(
+  nativeFps: Fraction,
+  recorded: RecordedPicture = RECORDED_RIGHT,
+): string {
   const { frame } = commandRate('nativeFps', nativeFps);
   return ["'", `settb=${frame}`, 'setpts=N', ...copyFilters(recorded)].join(',');
 }

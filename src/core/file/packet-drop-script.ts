@@ -13,10 +13,8 @@ import type { CommandShell, PacketDropCommands } from './packet-drop-commands.ts
  * @returns the text: line feeds for a POSIX shell, carriage returns with them for Windows
  * @source posix-shell
  */
-export function packetDropScript(
-  { commands, join }: Required<PacketDropCommands>,
-  shell: CommandShell,
-): string {
+export function packetDropScript(made: Required<PacketDropCommands>, shell: CommandShell): string {
+  const { commands, join } = made;
   const parts = join?.listText.trimEnd().split('\n') ?? [];
   const all = [...commands, ...(join === undefined ? [] : [join.command])];
   const quiet = (command: string): string => command.replace(/^ffmpeg /u, 'ffmpeg -nostdin -n ');

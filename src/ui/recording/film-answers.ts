@@ -107,21 +107,23 @@ export function stretchTable({ list, firstSeconds }: FilmReading): ResultTable {
   return {
     caption: 'Where the pictures do not tell the film position',
     columns: ['From', 'To', 'Place', 'Count', 'Why', 'What to do'],
-    rows: list.stretches.map(({ fromSeconds, toSeconds, place, isCountSure, reason, ...count }) => ({
-      level:
-        place !== 'between'
-          ? ('note' as const)
-          : isCountSure
-            ? ('care' as const)
-            : ('stop' as const),
-      cells: [
-        time(fromSeconds),
-        time(toSeconds),
-        PLACES[place],
-        `${filmFrames(count.filmFrames)}${isCountSure ? ', sure' : ` ± ${count.plusMinusFrames}`}`,
-        UNTOLD_WORDS[reason].says,
-        isCountSure ? 'Nothing: it is bridged.' : UNTOLD_WORDS[reason].toDo,
-      ],
-    })),
+    rows: list.stretches.map(
+      ({ fromSeconds, toSeconds, place, isCountSure, reason, ...count }) => ({
+        level:
+          place !== 'between'
+            ? ('note' as const)
+            : isCountSure
+              ? ('care' as const)
+              : ('stop' as const),
+        cells: [
+          time(fromSeconds),
+          time(toSeconds),
+          PLACES[place],
+          `${filmFrames(count.filmFrames)}${isCountSure ? ', sure' : ` ± ${count.plusMinusFrames}`}`,
+          UNTOLD_WORDS[reason].says,
+          isCountSure ? 'Nothing: it is bridged.' : UNTOLD_WORDS[reason].toDo,
+        ],
+      }),
+    ),
   };
 }
