@@ -408,7 +408,7 @@ const BAD_FILES: readonly BadFile[] = [
     name: 'FFV1',
     make: () => foreign('ffv1', 'mkv', '-c:v', 'ffv1'),
     obstacle: 'codec-not-decoded',
-    says: /coded as an old kind of Windows video/u,
+    says: /coded as FFV1/u,
     hasCommand: true,
   },
   {

@@ -13,7 +13,13 @@ import {
   weighPage,
   type PageWeight,
 } from './page-weight.ts';
-import { wantedByAllForms, wantedChunks, withKept, type Wanted } from './wanted-chunks.ts';
+import {
+  wantedByAllForms,
+  wantedChunks,
+  withKept,
+  withScene,
+  type Wanted,
+} from './wanted-chunks.ts';
 
 const { budgets } = z
   .object({
@@ -32,6 +38,8 @@ const { budgets } = z
       scriptBytesAllInUse: z.number(),
       /** The same for a reader who keeps a bench and has a reel of the box on the table. */
       scriptBytesWithBench: z.number(),
+      /** Every worksheet of a page in use, and the scene that follows one of them. */
+      scriptBytesWithScene: z.number(),
       /** Scripts of a page about a whole job, a gathered sheet or the box: all of them run at once. */
       scriptBytesGathered: z.number(),
     }),
@@ -92,6 +100,12 @@ describe('the byte budgets', () => {
     expect(excess(heaviest!, inUse)).toEqual([]);
     const all = wantedByAllForms(page, worksheets);
     if (all === undefined) return;
+    const drawing = withScene(page, all);
+    if (drawing !== undefined) {
+      const drawn = weighPage(page, readSiteFile, drawing);
+      expect(drawn.scripts).toBeGreaterThan(heaviest!.scripts);
+      expect(excess(drawn, { ...inUse, scripts: budgets.scriptBytesWithScene })).toEqual([]);
+    }
     const kept = weighPage(page, readSiteFile, withKept(all));
     expect(kept.scripts).toBeGreaterThan(heaviest!.scripts);
     expect(excess(kept, { ...inUse, scripts: budgets.scriptBytesWithBench })).toEqual([]);

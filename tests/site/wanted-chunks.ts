@@ -24,11 +24,11 @@ function pictureChunks(name: string): readonly string[] {
 }
 
 /**
- * Weighed apart: the scene's viewer and the reading of a recording, which the reader asks for, and the watch
+ * Weighed apart: the scene's viewer with its tools and its way without a worker, and the reading of a recording, which the reader asks for, and the watch
  * for newer editions, which comes from the reader's own copy once the whole book is kept.
  */
 const APART =
-  /recording|gate-kind|film-kind|save-film|clip|mediabunny|watch-editions|^scene$|hydrate-(?:scene|front)|film-in-gate|loupe/u;
+  /recording|gate-kind|film-kind|save-film|clip|mediabunny|watch-editions|^scene$|hydrate-(?:scene|front)|film-in-gate|loupe|^panel$|^supply-on-page$/u;
 
 /** Tells for a dynamic import, by chunk and importer, whether the page loads it. */
 export type Wanted = (name: string, importer: string) => boolean;
@@ -74,6 +74,15 @@ export const withKept =
   (wanted: Wanted): Wanted =>
   (name, importer) =>
     OF_KEPT.includes(name) || wanted(name, importer);
+
+/** What draws the scene that follows a sheet, once the sheet is in use. */
+const OF_SCENE = /^(?:scene|hydrate-scene|follow-sheet|sheet-bench)$/u;
+
+/** The same wish on a page with a scene that follows one of its sheets; undefined on other pages. */
+export function withScene({ root }: BuiltPage, wanted: Wanted): Wanted | undefined {
+  if (root.querySelector('scene-view[data-follows]') === null) return undefined;
+  return (name, importer) => OF_SCENE.test(name) || wanted(name, importer);
+}
 
 /** Names of the chunks that each form of a page picks; a form wakes when the reader touches it. */
 function picksOfForms(
