@@ -9,5 +9,7 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 60_000,
     maxWorkers: 2,
+    // As in the other browser: a test that an engine's own crash broke may run again, a wrong page fails always.
+    retry: 2,
   },
 });

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { readPages } from '../site/built-site.ts';
 import { waitUntil, type Engine, type EngineChoice } from './engine.ts';
 import { openListeningSite, type ListeningSite } from './listening-site.ts';
@@ -26,8 +26,25 @@ export function smokeSuite(choice: EngineChoice): void {
       engine = await choice.start();
       opened.push(engine);
     });
+    /** Closes what may have crashed. */
+    const shut = async (each: { close(): unknown }): Promise<void> => {
+      try {
+        await each.close();
+      } catch {
+        // It is gone already.
+      }
+    };
+    // An engine may crash or hang by itself; then it is started again, aloud, and the test runs again.
+    beforeEach(async () => {
+      const isAlive = await engine.run(() => true).catch(() => false);
+      if (isAlive) return;
+      console.warn(`${choice.name} crashed and is started again`);
+      await shut(engine);
+      engine = await choice.start();
+      opened.push(engine);
+    });
     afterAll(async () => {
-      for (const each of opened.toReversed()) await each.close();
+      for (const each of opened.toReversed()) await shut(each);
     });
 
     const live = (form: string): Promise<void> =>
