@@ -38,7 +38,7 @@ export function smokeSuite(choice: EngineChoice): void {
     beforeEach(async () => {
       const isAlive = await engine.run(() => true).catch(() => false);
       if (isAlive) return;
-      console.warn(`${choice.name} crashed and is started again`);
+      process.stderr.write(`${choice.name} crashed and is started again\n`);
       await shut(engine);
       engine = await choice.start();
       opened.push(engine);
