@@ -3,30 +3,11 @@ import assert from 'node:assert/strict';
 import { readEmptyGate } from '../../src/core/gate/recording/read-empty-gate.ts';
 import { makeEqualShutter } from '../../src/core/gate/shutter.ts';
 import { isLong } from './parts/is-long.ts';
-import { openingsOf, simulateGate, type GateScene } from '../core/gate/recording/simulated-gate.ts';
+import { CLUB_GATE, simulateGate, type GateScene } from '../core/gate/recording/simulated-gate.ts';
 
 const ROUNDS = isLong ? 8 : 3;
 
-const scene: GateScene = {
-  seed: 11,
-  seconds: 10,
-  filmFps: 18.1,
-  openings: openingsOf(3, 0.5),
-  wipe: 0.02,
-  wanderShare: 0.004,
-  trendShare: 0,
-  cameraFps: 25,
-  exposureSeconds: 1 / 50,
-  readoutSeconds: 0.012,
-  lampHz: 100,
-  lampDepth: 0,
-  driftShare: 0,
-  huntingShare: 0,
-  huntingHz: 0.4,
-  grainShare: 0.01,
-  toneExponent: 2.2,
-  readExponent: 2.2,
-};
+const scene: GateScene = { ...CLUB_GATE, seed: 11, wanderShare: 0.004 };
 const bench = {
   nominalFilmFps: 18,
   flashesPerFrame: 3,

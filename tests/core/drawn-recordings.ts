@@ -2,28 +2,14 @@
 import type { BandLight } from '../../src/core/gate/band-light.ts';
 import type { GateBench } from '../../src/core/gate/recording/gate-reading.ts';
 import { drawPlan, filmClip, type ClipPlan, type FilmClip } from '../tools/film-clip/film-clip.ts';
-import { openingsOf, simulateGate, type GateScene } from './gate/recording/simulated-gate.ts';
+import {
+  CLUB_GATE,
+  openingsOf,
+  simulateGate,
+  type GateScene,
+} from './gate/recording/simulated-gate.ts';
 
-const PLAIN: GateScene = {
-  seed: 3,
-  seconds: 6,
-  filmFps: 18.1,
-  openings: openingsOf(3, 0.5),
-  wipe: 0.02,
-  wanderShare: 0.002,
-  trendShare: 0,
-  cameraFps: 25,
-  exposureSeconds: 1 / 50,
-  readoutSeconds: 0.012,
-  lampHz: 100,
-  lampDepth: 0,
-  driftShare: 0,
-  huntingShare: 0,
-  huntingHz: 0.4,
-  grainShare: 0.01,
-  toneExponent: 2.2,
-  readExponent: 2.2,
-};
+const PLAIN: GateScene = { ...CLUB_GATE, seconds: 6 };
 
 interface DrawnGate {
   readonly title: string;

@@ -22,6 +22,7 @@ import {
 } from '../tools/lettered-clip.ts';
 import { withFolder } from '../tools/numbered-frames.ts';
 import { writeSound } from '../tools/sound-files.ts';
+import { takenText } from './written-text.ts';
 
 const worksheet = findWorksheet('reel-script');
 const RECORDING = 'Ada\'s „Müller & Söhne“ $HOME `1962` "x" (50%) ’t; #1!.mov';
@@ -49,8 +50,7 @@ const TYPED: Entries = {
 async function scriptOf(entries: Entries): Promise<string> {
   const { messages, outcome } = evaluate(worksheet, entries);
   expect(messages).toEqual({});
-  const { text } = outcome!.files!.find(({ fileName }) => fileName === 'make-reel.sh')!;
-  return typeof text === 'string' ? text : text();
+  return takenText(outcome!.files!.find(({ fileName }) => fileName === 'make-reel.sh')!);
 }
 
 const filterText = (frames: readonly number[], nativeFps = 18): string =>

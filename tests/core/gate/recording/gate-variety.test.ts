@@ -4,32 +4,19 @@ import { describe, expect, test } from 'vitest';
 import type { GateBench, GateReading } from '../../../../src/core/gate/recording/gate-reading.ts';
 import { readEmptyGate } from '../../../../src/core/gate/recording/read-empty-gate.ts';
 import { makeEqualShutter } from '../../../../src/core/gate/shutter.ts';
-import { openingsOf, ripplesOverRun, simulateGate, type GateScene } from './simulated-gate.ts';
+import {
+  CLUB_GATE,
+  openingsOf,
+  ripplesOverRun,
+  simulateGate,
+  type GateScene,
+} from './simulated-gate.ts';
 
 const NTSC_30 = 30_000 / 1001;
 const NTSC_60 = 60_000 / 1001;
 
 /** A club projector: 18 frames/s, three blades with hard edges, an exposure a little too long. */
-const SCENE: GateScene = {
-  seed: 71,
-  seconds: 10,
-  filmFps: 18.1,
-  openings: openingsOf(3, 0.5),
-  wipe: 0.004,
-  wanderShare: 0.002,
-  trendShare: 0.001,
-  cameraFps: 25,
-  exposureSeconds: 1 / 50,
-  readoutSeconds: 0.012,
-  lampHz: 100,
-  lampDepth: 0,
-  driftShare: 0,
-  huntingShare: 0,
-  huntingHz: 0.4,
-  grainShare: 0.01,
-  toneExponent: 2.2,
-  readExponent: 2.2,
-};
+const SCENE: GateScene = { ...CLUB_GATE, seed: 71, wipe: 0.004, trendShare: 0.001 };
 
 const benchOf = (scene: GateScene): GateBench => ({
   nominalFilmFps: 18,

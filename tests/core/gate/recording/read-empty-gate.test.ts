@@ -5,29 +5,16 @@ import { readEmptyGate } from '../../../../src/core/gate/recording/read-empty-ga
 import { makeEqualShutter } from '../../../../src/core/gate/shutter.ts';
 import { evaluate, fillEntries } from '../../../../src/worksheets/machine/evaluate.ts';
 import { worksheet as flashMatch } from '../../../../src/worksheets/gate/flash-match/worksheet.ts';
-import { openingsOf, simulateGate, trueRipples, type GateScene } from './simulated-gate.ts';
+import {
+  CLUB_GATE,
+  openingsOf,
+  simulateGate,
+  trueRipples,
+  type GateScene,
+} from './simulated-gate.ts';
 
 /** A club projector: 18 frames/s, three blades, a camera at 25, an exposure a little too long. */
-const PLAIN: GateScene = {
-  seed: 3,
-  seconds: 10,
-  filmFps: 18.1,
-  openings: openingsOf(3, 0.5),
-  wipe: 0.02,
-  wanderShare: 0.002,
-  trendShare: 0,
-  cameraFps: 25,
-  exposureSeconds: 1 / 50,
-  readoutSeconds: 0.012,
-  lampHz: 100,
-  lampDepth: 0,
-  driftShare: 0,
-  huntingShare: 0,
-  huntingHz: 0.4,
-  grainShare: 0.01,
-  toneExponent: 2.2,
-  readExponent: 2.2,
-};
+const PLAIN: GateScene = { ...CLUB_GATE };
 
 const BENCH: GateBench = {
   nominalFilmFps: 18,

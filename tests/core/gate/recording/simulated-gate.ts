@@ -400,3 +400,25 @@ export function ripplesOverRun(scene: GateScene, recording: SimulatedGate): True
     together: mean(({ together }) => together),
   };
 }
+
+/** A club projector: 18 frames/s, three blades, a camera at 25, an exposure a little too long. */
+export const CLUB_GATE: GateScene = {
+  seed: 3,
+  seconds: 10,
+  filmFps: 18.1,
+  openings: openingsOf(3, 0.5),
+  wipe: 0.02,
+  wanderShare: 0.002,
+  trendShare: 0,
+  cameraFps: 25,
+  exposureSeconds: 1 / 50,
+  readoutSeconds: 0.012,
+  lampHz: 100,
+  lampDepth: 0,
+  driftShare: 0,
+  huntingShare: 0,
+  huntingHz: 0.4,
+  grainShare: 0.01,
+  toneExponent: 2.2,
+  readExponent: 2.2,
+};
