@@ -49,22 +49,29 @@ export function resultOf({ path, call }: CoreCall): unknown {
   );
 }
 
-/** The call with each of its numbers in turn replaced by others; a sign before it is part of it. */
+/**
+ * The call with each of its numbers in turn replaced by others; a sign before it is part of it.
+ *
+ * @param othersOf  what stands in place of a number; `isMade` where it is handed to a class, as in
+ *                  `new Fraction(18)`
+ */
 export function withOtherNumbers(
   call: string,
-  othersOf: (value: number) => readonly string[],
+  othersOf: (value: number, isMade: boolean) => readonly string[],
 ): readonly string[] {
   const source = ts.createSourceFile('call.ts', call, ts.ScriptTarget.Latest, true);
   const found: string[] = [];
-  const visit = (node: ts.Node): void => {
+  const visit = (node: ts.Node, isMade: boolean): void => {
     if (ts.isNumericLiteral(node)) {
       const [start, end] = [node.getStart(), node.end];
-      for (const other of othersOf(Number(node.text))) {
+      for (const other of othersOf(Number(node.text), isMade)) {
         found.push(call.slice(0, start) + other + call.slice(end));
       }
     }
-    ts.forEachChild(node, visit);
+    ts.forEachChild(node, (child) => {
+      visit(child, isMade || ts.isNewExpression(node));
+    });
   };
-  visit(source);
+  visit(source, false);
   return found;
 }
