@@ -66,7 +66,7 @@ export const worksheet = defineWorksheet({
     return {
       verdict: {
         level: 'note',
-        sentence: `${formatDuration(runningSeconds)} take ${formatBytes(found.totalBytes)}.`,
+        sentence: `${formatDuration(runningSeconds)} takes ${formatBytes(found.totalBytes)}.`,
       },
       answers: {
         totalBytes: bytes(found.totalBytes),
