@@ -349,7 +349,7 @@ export function BoxPage({ stores }: Props): ComponentChildren {
         here={state}
         onTake={(choices) => {
           if (offered !== undefined) {
-            edit((before) => importJobs(before, offered.box, choices), 'The file is taken in.');
+            edit((before) => importJobs(before, offered.box, choices), 'The file is imported.');
           }
           setOffered(undefined);
         }}

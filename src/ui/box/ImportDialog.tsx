@@ -40,7 +40,7 @@ export function ImportDialog({ offered, here, onTake, onLeave }: Props): Compone
     >
       {offered !== undefined && (
         <>
-          <h2 id="import-title">Take these jobs in?</h2>
+          <h2 id="import-title">Import these jobs?</h2>
           {offered.box.jobs.map((job) => {
             const same = sameJob(here, job);
             const words = `${job.texts.number ?? 'Job without a number'}, ${job.texts.customer ?? 'no customer named'}, ${job.reels.length} reels`;
@@ -87,7 +87,7 @@ export function ImportDialog({ offered, here, onTake, onLeave }: Props): Compone
                 onTake(choices);
               }}
             >
-              Take them in
+              Import them
             </button>
             <button type="button" onClick={onLeave}>
               Leave it

@@ -117,8 +117,8 @@ export function SessionView({ stock, asked, onPath }: Props): ComponentChildren 
               }}
             >
               <option value="all">mixed</option>
-              <option value="1">1: one thing speaks</option>
-              <option value="2">2: several things do</option>
+              <option value="1">1: one finding decides</option>
+              <option value="2">2: several findings</option>
               <option value="3">3: something is missing</option>
             </select>
           </label>
@@ -209,7 +209,7 @@ export function SessionView({ stock, asked, onPath }: Props): ComponentChildren 
       )}
       {isMissing && (
         <p role="alert">
-          This question could not be loaded. Look whether you are on line, and go on to the next.
+          This question could not be loaded. Check that you are online, and go on to the next.
         </p>
       )}
       <p class="mixed-line">
