@@ -73,7 +73,7 @@ function nitrateCautions({ isNitrateSuspected }: Triage, { gauge }: ReelFindings
   if (isNitrateSuspected) {
     return [
       'Never project, heat, post or burn-test a film that may be nitrate. Badly decayed nitrate has caught fire by itself at about 40 °C, and its fumes are poisonous.',
-      `Say on the telephone how much there is: 1,000 ft of 35 mm film weigh about ${nitratePounds(1000)} lb, ${formatNumber(nitratePounds(1000) * KILOGRAMS_PER_POUND, 2)} kg.`,
+      `Say on the telephone how much there is: 1000 ft of 35 mm film weighs about ${nitratePounds(1000)} lb, ${formatNumber(nitratePounds(1000) * KILOGRAMS_PER_POUND, 2)} kg.`,
     ];
   }
   return gauge === 'not-noted'
