@@ -80,7 +80,7 @@ export const worksheet = defineWorksheet({
           }
         : {
             level: 'care',
-            sentence: `The sides differ by ${formatQuantity(sidesPercent, 'percent', 2)}: bring the camera to within ${formatQuantity(printed, 'deg', 3)} of the square, or move both back.`,
+            sentence: `The sides differ by ${formatQuantity(sidesPercent, 'percent', 2)}: bring the camera to within ${formatQuantity(printed, 'deg', 3)} of square on, or move both back.`,
           },
       answers: {
         sidesPercent: quantity(sidesPercent, 'percent', 2, { level: isFine ? 'good' : 'care' }),

@@ -34,8 +34,8 @@ function verdictOf(values: Values, { worst, misread }: Measured): Outcome['verdi
     const { percent: long } = reading.againstLong;
     const why =
       long < 0
-        ? 'Longer than new film, which no film is'
-        : `That would be ${percent(long)}, more than film does`;
+        ? 'Longer than new film, which is impossible'
+        : `That would be ${percent(long)}, more than any film shrinks`;
     return {
       level: 'stop',
       sentence: `${why}: count again, since this length is ${formatNumber(fits, 4)} pitches of ${name}, or check the gauge.`,
