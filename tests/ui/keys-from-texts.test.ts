@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { entriesFromText } from '../../src/components/entries-from-text.ts';
+import { entriesFromText } from '../../src/book/entries-from-text.ts';
 import { parseFileText } from '../../src/ui/bench/bench-file.ts';
 import { benchOverlay } from '../../src/ui/bench/bench-entries.ts';
 import { benchMessage } from '../../src/ui/bench/BenchFields.tsx';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { exampleFaults } from '../../src/components/example-faults.ts';
+import { exampleFaults } from '../../src/book/example-faults.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 import type { Example } from '../../src/schemas/example.ts';
 import { readExamples } from '../content/read-content.ts';
