@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { answersAsCsv, answersAsJson, answersAsText } from '../../src/ui/answers-as-text.ts';
+import { textOf } from '../../src/ui/file-text.ts';
 import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
 import type { ResultFile, Worksheet } from '../../src/worksheets/machine/types.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 import { readExamples } from '../content/read-content.ts';
-import { takenText, writtenText } from './written-text.ts';
+import { writtenText } from './written-text.ts';
 import { commandFaults, faultsOf, fetchedFileFaults, takenTextFaults } from './outcome-faults.ts';
 import { knownEntries, seededChance, seedOf } from './random-entries.ts';
 
@@ -77,7 +78,7 @@ describe('texts to take away', () => {
         expect(['sure', 'unsure']).toContain(trust);
       });
       const sure = lines.filter((line) => line.endsWith(',sure')).length;
-      const answer = evaluate(worksheet, inputs).outcome!.answers['sureFilmFrames']!;
+      const answer = evaluate(worksheet, entries).outcome!.answers['sureFilmFrames']!;
       expect(sure).toBe(answer.value);
     }
   });
@@ -102,7 +103,7 @@ describe('the search for broken texts', () => {
 
   it('sees into a file whose code is fetched first', async () => {
     const { outcome, ...rest } = evaluate(findWorksheet('reel-script'), {});
-    const texts = await Promise.all(outcome!.files!.map(takenText));
+    const texts = await Promise.all(outcome!.files!.map(textOf));
     expect(texts.map((text) => text.slice(0, 3))).toEqual(['#!/', '\uFEFF# ']);
     const file = {
       fileName: 'late.sh',

@@ -10,6 +10,7 @@ import {
 import { PracticeView } from '../practice/PracticeView.tsx';
 import { CaseView } from './CaseView.tsx';
 import { FaultCaseView } from './FaultCaseView.tsx';
+import { LevelChoice } from './LevelChoice.tsx';
 import { pagePath, today } from './path-store.ts';
 import {
   drawable,
@@ -107,21 +108,7 @@ export function SessionView({ stock, asked, onPath }: Props): ComponentChildren 
           everybody who types it gets the same ten.
         </p>
         <div class="case-fields">
-          <label>
-            Level{' '}
-            <select
-              value={String(level)}
-              onChange={(event) => {
-                const { value } = event.currentTarget;
-                setLevel(value === 'all' ? 'all' : (Number(value) as SessionLevel));
-              }}
-            >
-              <option value="all">mixed</option>
-              <option value="1">1: one thing speaks</option>
-              <option value="2">2: several things do</option>
-              <option value="3">3: something is missing</option>
-            </select>
-          </label>
+          <LevelChoice label="Level" level={level} onLevel={setLevel} />
           <label>
             Word or number of the set, if you have one{' '}
             <input
