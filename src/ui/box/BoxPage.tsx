@@ -30,6 +30,7 @@ import { BoxKeeping } from './BoxKeeping.tsx';
 import { BoxStatus, type BoxSaid } from './BoxStatus.tsx';
 import { ImportDialog, type OfferedBox } from './ImportDialog.tsx';
 import { PaperBar } from './PaperBar.tsx';
+import { reelCount } from './reel-count.ts';
 import { ReelPanel } from './ReelPanel.tsx';
 import type { RowCalls } from './ReelRow.tsx';
 import { ReelTable } from './ReelTable.tsx';
@@ -162,7 +163,7 @@ export function BoxPage({ stores }: Props): ComponentChildren {
     const left = unknown.length === 0 ? '' : ` Columns passed over: ${unknown.join(', ')}.`;
     edit(
       (before) => addReels(before, into.id, rows),
-      `${rows.length} reels of “${file.name}” are added.${left}`,
+      `${reelCount(rows.length)} of “${file.name}” ${rows.length === 1 ? 'is' : 'are'} added.${left}`,
     );
   };
 
@@ -344,19 +345,19 @@ export function BoxPage({ stores }: Props): ComponentChildren {
         }}
         onDropAside={() => stores?.box.dropAside()}
       />
-      <ImportDialog
-        offered={offered}
-        here={state}
-        onTake={(choices) => {
-          if (offered !== undefined) {
+      {offered !== undefined && (
+        <ImportDialog
+          offered={offered}
+          here={state}
+          onTake={(choices) => {
             edit((before) => importJobs(before, offered.box, choices), 'The file is imported.');
-          }
-          setOffered(undefined);
-        }}
-        onLeave={() => {
-          setOffered(undefined);
-        }}
-      />
+            setOffered(undefined);
+          }}
+          onLeave={() => {
+            setOffered(undefined);
+          }}
+        />
+      )}
     </div>
   );
 }
@@ -370,6 +371,5 @@ function jobWords(job: Job): string {
   const state = jobState(job);
   const { number = '', customer = '' } = job.texts;
   const name = [number, customer.split('\n', 1)[0] ?? ''].filter((text) => text !== '').join(' ');
-  const count = `${job.reels.length} ${job.reels.length === 1 ? 'reel' : 'reels'}`;
-  return `${name === '' ? 'Job without a number' : name}: ${count}${state === undefined ? '' : `, ${STATE_WORDS[state]}`}`;
+  return `${name === '' ? 'Job without a number' : name}: ${reelCount(job.reels.length)}${state === undefined ? '' : `, ${STATE_WORDS[state]}`}`;
 }
