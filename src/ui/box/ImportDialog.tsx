@@ -29,7 +29,7 @@ export function ImportDialog({ offered, here, onTake, onLeave }: Props): Compone
   const [choices, setChoices] = useState<ReadonlyMap<string, ImportChoice>>(new Map());
   return (
     <OfferFrame
-      title="Take these jobs in?"
+      title="Import these jobs?"
       faults={offered.faults}
       onLeave={onLeave}
       answers={
@@ -40,7 +40,7 @@ export function ImportDialog({ offered, here, onTake, onLeave }: Props): Compone
             onTake(choices);
           }}
         >
-          Take them in
+          Import them
         </button>
       }
     >

@@ -123,7 +123,7 @@ export function SessionView({ stock, asked, onPath }: Props): ComponentChildren 
       )}
       {isMissing && (
         <p role="alert">
-          This question could not be loaded. Look whether you are on line, and go on to the next.
+          This question could not be loaded. Check that you are online, and go on to the next.
         </p>
       )}
       <p class="mixed-line">

@@ -51,7 +51,7 @@ export function TrainerView({ stock }: { readonly stock: PracticeStock }): Compo
       setSaid(`${items.length} questions are ready below.`);
     } catch {
       setSheets(undefined);
-      setSaid('A sheet could not be loaded. Look whether you are on line, and try again.');
+      setSaid('A sheet could not be loaded. Check that you are online, and try again.');
     }
   };
   const choose = (ids: readonly string[], isOn: boolean): void => {
