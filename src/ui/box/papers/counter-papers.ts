@@ -232,7 +232,7 @@ export function returnNote(job: Job): Paper {
           { kind: 'heading', text: 'What to do next' },
           {
             kind: 'words',
-            text: 'Keep the films: they outlive every file. Cool and dry, boxes not taped shut, away from cellar, loft and radiator. Film that smells of vinegar: freeze it soon, packed as a film archive advises, apart from the others. Copy the files to a second drive in another house this week, and open them once a year.',
+            text: 'Keep the films: they outlive every file. Cool and dry, boxes not taped shut, away from cellar, loft and radiator. Film that smells of vinegar: keep it cold and apart from the others, and ask a film archive before you freeze it. Copy the files to a second drive in another house this week, and open them once a year.',
           },
           {
             kind: 'fields',

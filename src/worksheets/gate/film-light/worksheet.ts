@@ -75,7 +75,7 @@ function verdictFor(found: Found, isMeasured: boolean): Outcome['verdict'] {
   if (surplusStops < -SURPLUS_STOPS) {
     return {
       level: 'care',
-      sentence: `The camera wants about ${lux}, ${formatQuantity(-surplusStops, 'stop', 2)} more than there is: open the lens or raise the sensitivity before you add light.`,
+      sentence: `The camera needs about ${lux}, ${formatQuantity(-surplusStops, 'stop', 2)} more than there is: open the lens or raise the sensitivity before you add light.`,
     };
   }
   if (surplusStops > SURPLUS_STOPS) {
@@ -105,7 +105,7 @@ export const worksheet = defineWorksheet({
     'The camera needs 78 ÷ ISO lux seconds at the sensor to be just full, through a lens that passes nine tenths of the light; that is for diffused light, and a condenser needs several times less. Heat goes with the light by the kind of lamp: 27, 100 or 300 lumens for each watt of radiation. The film is taken as black acetate 0.152 mm thick. Within a frame it warms by something between the two figures, and then cools. These constants are from memory, the brightest lamp is worked out from lamp data, and no measurement in a small gate was found: read the answers to about a stop.',
   answers: {
     neededLux: 'Light the camera needs in the open gate',
-    neededLumens: 'The same through the picture',
+    neededLumens: 'The same as a flow through the picture',
     surplusStops: 'Light in the gate beyond that',
     openWattsPerMm2: 'Heat in the open gate',
     meanWattsPerMm2: 'Heat while it runs, mean',

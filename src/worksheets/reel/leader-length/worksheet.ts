@@ -94,8 +94,8 @@ export const worksheet = defineWorksheet({
     turnsMetres: 'Three turns on the hub',
     runUpMetres: 'Until it runs steadily',
     marksMetres: 'Test pieces',
-    leaderFrames: 'Frames on the leader there is',
-    leaderSeconds: 'It runs for',
+    leaderFrames: 'Frames on the present leader',
+    leaderSeconds: 'The present leader runs for',
   },
   find({ gauge, pathMillimetres, leaderMillimetres, ...values }) {
     const stepMillimetres = frameStepMillimetres(gauge, 'long');
@@ -120,7 +120,7 @@ export const worksheet = defineWorksheet({
       verdict: isEnough
         ? {
             level: 'good',
-            sentence: `${formatQuantity(leaderMillimetres / 1000, 'm')} are enough; ${formatQuantity(needed / 1000, 'm')} are needed.${assumed}`,
+            sentence: `${formatQuantity(leaderMillimetres / 1000, 'm')} is enough; ${formatQuantity(needed / 1000, 'm')} is needed.${assumed}`,
           }
         : {
             level: 'stop',
