@@ -1,16 +1,14 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { EMPTY_BOX, jobOf, reelName, type Box, type Job } from '../../worksheets/box/job.ts';
-import { JOB_FIELDS, JOB_GROUPS } from '../../worksheets/box/job-fields.ts';
+import type { JobField } from '../../worksheets/box/job-fields.ts';
 import { COUNTER_FIELDS } from '../../worksheets/box/reel-fields.ts';
 import { judgedReel, projectorRefusal } from '../../worksheets/box/reel-reading.ts';
-import { jobState, STATE_WORDS } from '../../worksheets/box/reel-way.ts';
 import { current, EMPTY_BENCH, type BenchState } from '../bench/bench-state.ts';
 import type { BenchStore } from '../bench/bench-store.ts';
 import type { AsideText, KeptSnapshot } from '../bench/kept-store.ts';
 import { sitePath } from '../islands/site-path.ts';
 import {
-  addJob,
   addReels,
   chooseJob,
   clearTable,
@@ -22,13 +20,15 @@ import {
   removeReel,
   setJobText,
   setReelText,
+  startJob,
 } from './box-edits.ts';
 import type { BoxStore } from './box-store.ts';
 import { LARGEST_BOX_FILE_BYTES, parseBoxFile } from './box-text.ts';
-import { BoxFieldEntry } from './BoxFieldEntry.tsx';
 import { BoxKeeping } from './BoxKeeping.tsx';
 import { BoxStatus, type BoxSaid } from './BoxStatus.tsx';
 import { ImportDialog, type OfferedBox } from './ImportDialog.tsx';
+import { JobBar, jobWords } from './JobBar.tsx';
+import { AboutJob, JobFields } from './JobFields.tsx';
 import { PaperBar } from './PaperBar.tsx';
 import { reelCount } from './reel-count.ts';
 import { ReelPanel } from './ReelPanel.tsx';
@@ -48,6 +48,9 @@ interface Props {
     readonly today: () => string;
   };
 }
+
+/** Fields of a job that stand open: the others unfold. */
+const FIRST_FIELDS: readonly JobField[] = ['number', 'customer'];
 
 /** The whole page of the box below its heading: jobs, reels, totals, papers, keeping. */
 export function BoxPage({ stores }: Props): ComponentChildren {
@@ -140,6 +143,9 @@ export function BoxPage({ stores }: Props): ComponentChildren {
     [],
   );
 
+  const onJobText = (field: JobField, text: string): void => {
+    if (job !== undefined) edit((before) => setJobText(before, job.id, field, text));
+  };
   const openBoxFile = async (file: File): Promise<void> => {
     const reading =
       file.size > LARGEST_BOX_FILE_BYTES
@@ -177,66 +183,26 @@ export function BoxPage({ stores }: Props): ComponentChildren {
           edit(() => before);
         }}
       />
-      <section class="box-jobs" aria-label="Job">
-        <p>
-          <label for="box-job">Job</label>{' '}
-          <select
-            id="box-job"
-            value={state.currentJob}
-            disabled={state.jobs.length === 0}
-            onChange={(event) => {
-              const id = event.currentTarget.value;
-              setOpenReel(undefined);
-              edit((before) => chooseJob(before, id));
-            }}
-          >
-            {state.jobs.length === 0 && <option value="">none yet</option>}
-            {state.jobs.map((one) => (
-              <option key={one.id} value={one.id}>
-                {jobWords(one)}
-              </option>
-            ))}
-          </select>{' '}
-          <button
-            type="button"
-            class="button"
-            onClick={() => {
-              setOpenReel(undefined);
-              edit((before) => addReels(addJob(before), addJob(before).currentJob, [{}]));
-            }}
-          >
-            New job
-          </button>{' '}
-          {job !== undefined && (
-            <button
-              type="button"
-              class="button"
-              onClick={() => {
-                edit((before) => removeJob(before, job.id), `${jobWords(job)} is removed.`);
-              }}
-            >
-              Remove this job
-            </button>
-          )}
-        </p>
-      </section>
+      <JobBar
+        box={state}
+        job={job}
+        onChoose={(id) => {
+          setOpenReel(undefined);
+          edit((before) => chooseJob(before, id));
+        }}
+        onNew={() => {
+          setOpenReel(undefined);
+          edit(startJob);
+        }}
+        onRemove={(one) => {
+          edit((before) => removeJob(before, one.id), `${jobWords(one)} is removed.`);
+        }}
+      />
       {job === undefined ? (
         <p>No job yet. Start one, or open a file of yours below.</p>
       ) : (
         <>
-          <div class="box-fields">
-            {(['number', 'customer'] as const).map((field) => (
-              <BoxFieldEntry
-                key={`${job.id}-${field}`}
-                id={`job-${field}`}
-                field={JOB_FIELDS[field]}
-                text={job.texts[field] ?? ''}
-                onChange={(text) => {
-                  edit((before) => setJobText(before, job.id, field, text));
-                }}
-              />
-            ))}
-          </div>
+          <JobFields job={job} fields={FIRST_FIELDS} onText={onJobText} />
           <h2>Reels</h2>
           <p class="box-note">
             Enter and the arrow keys move from field to field; Enter in the last line begins a new
@@ -261,7 +227,7 @@ export function BoxPage({ stores }: Props): ComponentChildren {
               edit(
                 (before) =>
                   fillCells(before, { job: job.id, reel: id }, COUNTER_FIELDS.slice(column), cells),
-                `${cells.length} lines are pasted.`,
+                cells.length === 1 ? 'One line is pasted.' : `${cells.length} lines are pasted.`,
               );
             }}
           />
@@ -302,30 +268,7 @@ export function BoxPage({ stores }: Props): ComponentChildren {
           )}
           <TotalsView job={job} bench={benchTexts} showsOwn={showsOwn} onShowOwn={setShowsOwn} />
           <PaperBar job={job} openReel={reel} bench={benchTexts} today={stores?.today() ?? ''} />
-          <section class="box-job" aria-labelledby="about-job">
-            <h2 id="about-job">About the job</h2>
-            {JOB_GROUPS.map(({ legend, fields }) => (
-              <details key={legend}>
-                <summary>
-                  {legend}
-                  {filledWords(fields.filter((field) => (job.texts[field] ?? '') !== '').length)}
-                </summary>
-                <div class="box-fields">
-                  {fields.map((field) => (
-                    <BoxFieldEntry
-                      key={`${job.id}-${field}`}
-                      id={`job-${field.replace('.', '-')}`}
-                      field={JOB_FIELDS[field]}
-                      text={job.texts[field] ?? ''}
-                      onChange={(text) => {
-                        edit((before) => setJobText(before, job.id, field, text));
-                      }}
-                    />
-                  ))}
-                </div>
-              </details>
-            ))}
-          </section>
+          <AboutJob job={job} onText={onJobText} />
         </>
       )}
       <BoxKeeping
@@ -360,16 +303,4 @@ export function BoxPage({ stores }: Props): ComponentChildren {
       )}
     </div>
   );
-}
-
-function filledWords(count: number): string {
-  return count === 0 ? '' : ` (${count} filled in)`;
-}
-
-/** A job in a list: number, customer, reels and where the slowest of them is. */
-function jobWords(job: Job): string {
-  const state = jobState(job);
-  const { number = '', customer = '' } = job.texts;
-  const name = [number, customer.split('\n', 1)[0] ?? ''].filter((text) => text !== '').join(' ');
-  return `${name === '' ? 'Job without a number' : name}: ${reelCount(job.reels.length)}${state === undefined ? '' : `, ${STATE_WORDS[state]}`}`;
 }

@@ -3,8 +3,8 @@ import type { SessionLevel } from '../../practice/session.ts';
 
 const LEVELS: readonly (readonly [SessionLevel, string])[] = [
   ['all', 'mixed'],
-  [1, '1: one thing speaks'],
-  [2, '2: several things do'],
+  [1, '1: one finding decides'],
+  [2, '2: several findings'],
   [3, '3: something is missing'],
 ];
 
