@@ -2,7 +2,7 @@ import type { ComponentChildren, TargetedEvent } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { Job } from '../../worksheets/box/job.ts';
 import { COUNTER_FIELDS, REEL_FIELDS } from '../../worksheets/box/reel-fields.ts';
-import { projectorRefusal } from '../../worksheets/box/reel-reading.ts';
+import { isNumberItsOwn, projectorRefusal } from '../../worksheets/box/reel-reading.ts';
 import { ReelRow, type RowCalls } from './ReelRow.tsx';
 import { tableCells } from './table-text.ts';
 
@@ -112,6 +112,7 @@ export function ReelTable(props: Props): ComponentChildren {
               isOpen={reel.id === openReel}
               isOnTable={reel.id === onTableReel}
               refusal={projectorRefusal(reel, projectorGauge)}
+              isNumberItsOwn={isNumberItsOwn(job, reel)}
               calls={calls}
             />
           ))}

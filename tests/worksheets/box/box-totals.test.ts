@@ -5,6 +5,7 @@ import {
   fieldMessage,
   judgedReel,
   reelBalance,
+  isNumberItsOwn,
   reelFacts,
 } from '../../../src/worksheets/box/reel-reading.ts';
 import { REEL_FIELDS } from '../../../src/worksheets/box/reel-fields.ts';
@@ -156,6 +157,21 @@ describe('a reel of the box', () => {
     expect(reelFacts(withConsent, reel, '').consent.run).toBe('no');
     expect(reelFacts(withConsent, makeReel(2), '').consent.run).toBe('yes');
     expect(reelFacts(withConsent, reel, '').consent.mend).toBe('not-said');
+  });
+
+  it('shares its number with no other, however it is written', () => {
+    const numbers = ['r007', '7', 'R007b', '8', '', ''];
+    const reels = numbers.map((number, at) => makeReel(at, { number }));
+    const job = makeJob(reels);
+    expect(reels.map((reel) => isNumberItsOwn(job, reel))).toEqual([
+      false,
+      false,
+      true,
+      true,
+      true,
+      true,
+    ]);
+    expect(reelFacts(job, reels[0]!, 'super-8').isNumberItsOwn).toBe(false);
   });
 
   it('says what is wrong with a text, and asks which of the two 8 mm gauges it is', () => {

@@ -51,8 +51,11 @@ function conditionSheet(job: Job, reel: Reel): PaperSheet {
       {
         kind: 'fields',
         fields: [
-          ['Holes, splices, scratches: where, metres from the head', ''],
+          ['Colour or black and white, fading, which way', ''],
+          ['Leader at the head and at the tail', ''],
+          ['Holes, splices, scratches and their side: where, metres from the head', ''],
           ['Smell of the open can, and day', ''],
+          ['Acid strip: put in, read after how many hours', ''],
           ['Done to it', reelText(reel, 'done')],
           ['Pictures lost', reelText(reel, 'framesLost')],
           ['New damage: yes or no, which', ''],
@@ -143,10 +146,12 @@ function jobSheet(job: Job, reel: Reel, bench: BenchTexts): PaperSheet {
       {
         kind: 'fields',
         fields: [
+          ['Sound: rate, ties, head and level', ''],
           ['Recording', reelFile(job, reel, 'rec')],
           ['Master', reelFile(job, reel, 'master')],
           ['Copy to watch', reelFile(job, reel, 'view')],
           ['As written', reelText(reel, 'files')],
+          ['Script and log of the chain, version of its programs', ''],
         ],
       },
       reelFieldsBlock(reel, ['fileSets', 'areHashesRead', 'who']),
