@@ -66,9 +66,9 @@ export class ReelRow extends Component<Props> {
     const said = [...messages.map(([, message]) => message), ...((refusal ?? '') ? [refusal] : [])];
     return (
       <>
-        <tr class={isOnTable ? 'reel-on-table' : undefined} data-reel={reel.id}>
+        <tr role="row" class={isOnTable ? 'reel-on-table' : undefined} data-reel={reel.id}>
           {COUNTER_FIELDS.map((field, column) => (
-            <td key={field} class={`reel-${field}`}>
+            <td key={field} role="cell" class={`reel-${field}`}>
               <input
                 type="text"
                 autocomplete="off"
@@ -88,12 +88,15 @@ export class ReelRow extends Component<Props> {
             </td>
           ))}
           <td
+            role="cell"
             class={`reel-verdict ${verdict === 'run' ? '' : verdict === 'run-slowly' ? 'answer-care' : 'answer-stop'}`}
           >
             {SHORT_VERDICT[verdict]}
           </td>
-          <td class="reel-state">{STATE_WORDS[reel.state]}</td>
-          <td class="reel-buttons">
+          <td role="cell" class="reel-state">
+            {STATE_WORDS[reel.state]}
+          </td>
+          <td role="cell" class="reel-buttons">
             <button
               type="button"
               aria-pressed={isOpen}
@@ -116,8 +119,8 @@ export class ReelRow extends Component<Props> {
           </td>
         </tr>
         {said.length > 0 && (
-          <tr class="reel-said">
-            <td colSpan={COUNTER_FIELDS.length + 3}>
+          <tr role="row" class="reel-said">
+            <td role="cell" colSpan={COUNTER_FIELDS.length + 3}>
               {said.map((words) => (
                 <p key={words} class="answer-stop">
                   ✕ {words}
