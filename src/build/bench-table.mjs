@@ -28,15 +28,19 @@ export function withTableWritten(code, benchInput, benchColumns) {
  */
 export function benchTable() {
   let asked;
+  const ask = () => (asked ??= Promise.all([runnerImport(INPUT), runnerImport(COLUMNS)]));
   return {
     name: 'bench-table',
     apply: 'build',
     enforce: 'pre',
+    // Before the thousand modules of the bundle: the runner gives up when it is kept waiting for a minute.
+    async buildStart() {
+      await ask();
+    },
     async transform(code, id) {
       const [path] = id.split('?');
       if (!/\/src\/.*\.tsx?$/u.test(path) || code.search(CALL) < 0) return undefined;
-      asked ??= Promise.all([runnerImport(INPUT), runnerImport(COLUMNS)]);
-      const [{ module: input }, { module: columns }] = await asked;
+      const [{ module: input }, { module: columns }] = await ask();
       return { code: withTableWritten(code, input.benchInput, columns.benchColumns), map: null };
     },
   };

@@ -169,7 +169,7 @@ const WHOLE_WAY: Readonly<Record<string, string>> = {
   'finding.base': 'acetate',
   'finding.brittleness': 'supple',
   'finding.acidLevel': 'level-0',
-  'finding.shrinkagePercent': '0.3 %',
+  'finding.shrinkagePercent': '0.1 %',
   'finding.perforations': 'none',
   'finding.splices': 'sound',
   'finding.stripe': 'none',
@@ -350,7 +350,7 @@ test('all twelve are led to the handover, and the papers of the end balance', as
 
   const condition = await paper(page, 'Condition reports');
   expect(condition).toContain('striped');
-  expect(condition).toContain('0.3 %');
+  expect(condition).toContain('0.1 %');
 
   const consent = await paper(page, 'Consent');
   expect(consent).toContain('r007');
@@ -427,6 +427,8 @@ test('the papers say what the job says, and nothing of the workshop’s own', as
   const condition = await paper(page, 'Condition reports');
   expect(condition).toContain('Roll from the side, with a scale');
   expect(condition).toContain('1 of 1');
+  // The paper bears the workshop's name, not that of the book.
+  expect(condition).not.toContain('From Gate to File');
   expect(condition).toContain('☒');
 
   const jobSheet = await paper(page, 'Job sheets');

@@ -11,6 +11,7 @@ import type { AsideText, KeptSnapshot } from '../bench/kept-store.ts';
 import { sitePath } from '../islands/site-path.ts';
 import {
   addJob,
+  addListedReels,
   addReels,
   chooseJob,
   clearTable,
@@ -161,7 +162,7 @@ export function BoxPage({ stores }: Props): ComponentChildren {
     }
     const left = unknown.length === 0 ? '' : ` Columns passed over: ${unknown.join(', ')}.`;
     edit(
-      (before) => addReels(before, into.id, rows),
+      (before) => addListedReels(before, into.id, rows),
       `${rows.length} reels of “${file.name}” are added.${left}`,
     );
   };

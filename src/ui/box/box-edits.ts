@@ -107,6 +107,22 @@ export function nextNumber(reels: readonly Reel[]): string {
   return `${stem}${String(number).padStart(digits.length, '0')}`;
 }
 
+/** A row that nobody has typed into: it has its number, and nothing else. */
+const isUntouched = ({ texts, state, log }: Reel): boolean =>
+  state === 'arrived' &&
+  log.length === 0 &&
+  Object.keys(texts).every((field) => field === 'number');
+
+/** Puts the reels of a list into a job; the empty row with which a new job begins makes room for them. */
+export function addListedReels(box: Box, job: string, rows: readonly ReelTexts[]): Box {
+  const cleared = changeJob(box, job, (before) => {
+    const [first, ...others] = before.reels;
+    const isEmptyJob = first !== undefined && others.length === 0 && isUntouched(first);
+    return isEmptyJob && box.onTable?.job !== job ? { ...before, reels: [] } : before;
+  });
+  return addReels(cleared, job, rows);
+}
+
 /** Puts reels behind those of a job; a reel without a number gets the next one. */
 export function addReels(box: Box, job: string, rows: readonly ReelTexts[]): Box {
   return changeJob(box, job, (before) => {

@@ -61,16 +61,17 @@ function conditionSheet(job: Job, reel: Reel): PaperSheet {
           ['New damage: yes or no, which', ''],
         ],
       },
+      { kind: 'signatures', captions: ['Before: initials, day', 'After: initials, day'] },
+      // On the back.
       {
         kind: 'photos',
         captions: [
-          'Box, with a scale',
+          `${reelText(reel, 'number')}: box, with a scale`,
           'Roll from the side, with a scale',
           'Worst place',
           'After the work',
         ],
       },
-      { kind: 'signatures', captions: ['Before: initials, day', 'After: initials, day'] },
     ],
   };
 }
