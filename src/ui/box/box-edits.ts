@@ -52,12 +52,14 @@ function changeReel(box: Box, { job, reel }: OnTable, change: (reel: Reel) => Re
   });
 }
 
-/** A new job, open at once, with the workshop and its terms as they stood on the last one. */
+/** A new job, open at once, with the workshop, its terms and its currency as they stood on the last one. */
 export function addJob(box: Box, number = ''): Box {
   if (box.jobs.length >= MOST_IN_BOX.jobs) return box;
   const id = freeId('j', ids(box.jobs));
-  const { workshop = '', terms = '' } = box.jobs.at(-1)?.texts ?? {};
-  const given = Object.entries({ number, workshop, terms }).filter(([, text]) => text !== '');
+  const { workshop = '', terms = '', currency = '' } = box.jobs.at(-1)?.texts ?? {};
+  const given = Object.entries({ number, workshop, terms, currency }).filter(
+    ([, text]) => text !== '',
+  );
   const texts = Object.fromEntries(given) as JobTexts;
   return { ...box, jobs: [...box.jobs, { id, texts, reels: [] }], currentJob: id };
 }

@@ -113,6 +113,15 @@ describe('the papers of a job', () => {
     expect(text('quotation')).toContain('May be nitrate');
   });
 
+  it('print prices as money, in the currency of the workshop', () => {
+    const priced = { 'prices.perReel': '4', 'prices.perMinute': '1.0625', 'prices.fixed': '10' };
+    const inPounds = { ...job, texts: { ...job.texts, currency: 'pounds' } };
+    const said = JSON.stringify(makePaper('quotation', inPounds, [], priced));
+    expect(said).toContain('Prices in pounds');
+    for (const price of ['"4.00"', '"1.0625"', '"10.00"']) expect(said).toContain(price);
+    expect(text('quotation')).toContain('"Prices"');
+  });
+
   it('write counts in words', () => {
     const counts = [0, 1, 12, 20, 21, 100, 112, 500, 999, 1000, 1042, 2000];
     expect(counts.map(countWords)).toEqual([

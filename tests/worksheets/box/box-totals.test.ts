@@ -105,10 +105,12 @@ describe('the totals of a box', () => {
         }),
       ),
     );
-    const started = performance.now();
+    // Time of the processor, not of the clock: what else the machine does is no fault of the box.
+    const started = process.cpuUsage();
     expect(boxTotals(many, bench).reelCount).toBe(500);
+    const { user, system } = process.cpuUsage(started);
     // A tenth of a second is felt as at once; a loaded machine is given five times as long.
-    expect(performance.now() - started).toBeLessThan(500);
+    expect((user + system) / 1000).toBeLessThan(500);
   });
 });
 

@@ -1,3 +1,4 @@
+import type Fraction from 'fraction.js';
 import type { Job, Reel } from '../../../worksheets/box/job.ts';
 import { JOB_FIELDS } from '../../../worksheets/box/job-fields.ts';
 import { FINDING_KEYS, REEL_FIELDS, type ReelField } from '../../../worksheets/box/reel-fields.ts';
@@ -180,6 +181,12 @@ export function jobSheets(job: Job, reels: readonly Reel[], bench: BenchTexts): 
   };
 }
 
+/** A price as money; one that goes finer than cents with all its digits. */
+function priceText(price: Fraction): string {
+  const cents = price.mul(100);
+  return cents.d === 1n ? formatMoney(cents.valueOf()) : formatNumber(price.valueOf(), 6);
+}
+
 /** The offer line by line, by the price list of the bench. */
 export function quotationPaper(job: Job, bench: BenchTexts): Paper {
   const { texts } = job;
@@ -201,13 +208,13 @@ export function quotationPaper(job: Job, bench: BenchTexts): Paper {
       : [
           {
             kind: 'table',
-            caption: 'In your currency',
+            caption: (texts.currency ?? '') === '' ? 'Prices' : `Prices in ${texts.currency ?? ''}`,
             columns: ['Item', 'Quantity', 'Price', 'Amount'],
             rows: [
               ...offer.lines.map(({ label, quantity, unitPrice, cents }) => [
                 label,
                 formatNumber(quantity.valueOf(), 7),
-                formatNumber(unitPrice.valueOf(), 6),
+                priceText(unitPrice),
                 formatMoney(cents),
               ]),
               line('Sum', offer.subtotalCents),
