@@ -27,20 +27,19 @@ export function withTableWritten(code, benchInput, benchColumns) {
  * @returns {import('vite').Plugin}
  */
 export function benchTable() {
-  let asked;
-  const ask = () => (asked ??= Promise.all([runnerImport(INPUT), runnerImport(COLUMNS)]));
+  let table;
   return {
     name: 'bench-table',
     apply: 'build',
     enforce: 'pre',
-    // Before the thousand modules of the bundle: the runner gives up when it is kept waiting for a minute.
     async buildStart() {
-      await ask();
+      // Before the work begins: on a busy machine, Vite does not wait for it in the midst of a build.
+      table ??= await Promise.all([runnerImport(INPUT), runnerImport(COLUMNS)]);
     },
-    async transform(code, id) {
+    transform(code, id) {
       const [path] = id.split('?');
       if (!/\/src\/.*\.tsx?$/u.test(path) || code.search(CALL) < 0) return undefined;
-      const [{ module: input }, { module: columns }] = await ask();
+      const [{ module: input }, { module: columns }] = table;
       return { code: withTableWritten(code, input.benchInput, columns.benchColumns), map: null };
     },
   };
