@@ -252,6 +252,11 @@ test('all twelve are led to the handover, and the papers of the end balance', as
   };
   const alert = page.locator('.reel-way [role="alert"]');
 
+  const openAboutTheJob = async (): Promise<void> => {
+    for (const summary of await page.locator('.box-job summary').all()) await summary.click();
+  };
+  await openAboutTheJob();
+
   // Nobody has signed yet: the can stays shut.
   await openReel(page, 'r001');
   await move('judged');
@@ -271,6 +276,7 @@ test('all twelve are led to the handover, and the papers of the end balance', as
   for (const station of ['named', 'judged', 'agreed']) await move(station);
   await move('mended');
   await expect(alert).toContainText('nobody has agreed that it is mended');
+  await panel.locator('summary', { hasText: 'What its owner allows' }).click();
   await panel.getByLabel(/^Consent: mend/u).selectOption('yes');
   for (const station of ['mended', 'cleaned', 'ready', 'recorded', 'proven', 'mastered', 'copied'])
     await move(station);
@@ -312,6 +318,8 @@ test('all twelve are led to the handover, and the papers of the end balance', as
     await move('returned');
     await expect(state(number)).toHaveText('returned');
   }
+
+  await openAboutTheJob();
 
   // Eleven of twelve: nobody signs before the twelfth is found.
   await openReel(page, 'r007');

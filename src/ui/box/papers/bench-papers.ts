@@ -147,6 +147,7 @@ function jobSheet(job: Job, reel: Reel, bench: BenchTexts): PaperSheet {
       reelFieldsBlock(reel, ['framesExpected', 'framesFound', 'framesLost', 'soundOffset']),
       {
         kind: 'fields',
+        isWide: true,
         fields: [
           ['Sound: rate, ties, head and level', ''],
           ['Recording', reelFile(job, reel, 'rec')],
