@@ -18,6 +18,21 @@ interface Props {
 export function WorksheetActions(props: Props): ComponentChildren {
   const { worksheet, instance, path, entries, outcome } = props;
   const link = permalink(path, instance, entries);
+  const taken = (name: string, mediaType: string, write: typeof answersAsCsv): ComponentChildren =>
+    outcome !== undefined && (
+      <button
+        type="button"
+        onClick={() => {
+          offerDownload({
+            fileName: `${worksheet.id}.${name.toLowerCase()}`,
+            mediaType,
+            text: write(worksheet, entries, outcome),
+          });
+        }}
+      >
+        {name}
+      </button>
+    );
   return (
     <footer class="sheet-actions">
       <a class="sheet-link" href={link}>
@@ -29,34 +44,10 @@ export function WorksheetActions(props: Props): ComponentChildren {
         {`${path}#${instance}`}
       </a>
       {outcome !== undefined && (
-        <>
-          <CopyButton text={answersAsText(worksheet, entries, outcome)} label="Copy as text" />
-          <button
-            type="button"
-            onClick={() => {
-              offerDownload({
-                fileName: `${worksheet.id}.csv`,
-                mediaType: 'text/csv',
-                text: answersAsCsv(worksheet, entries, outcome),
-              });
-            }}
-          >
-            CSV
-          </button>
-          <button
-            type="button"
-            onClick={() => {
-              offerDownload({
-                fileName: `${worksheet.id}.json`,
-                mediaType: 'application/json',
-                text: answersAsJson(worksheet, entries, outcome),
-              });
-            }}
-          >
-            JSON
-          </button>
-        </>
+        <CopyButton text={answersAsText(worksheet, entries, outcome)} label="Copy as text" />
       )}
+      {taken('CSV', 'text/csv', answersAsCsv)}
+      {taken('JSON', 'application/json', answersAsJson)}
     </footer>
   );
 }
