@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import type { Entries } from '../worksheets/machine/evaluate.ts';
 import type { Worksheet, Outcome } from '../worksheets/machine/types.ts';
-import { answersAsCsv, answersAsJson, answersAsText } from './answers-as-text.ts';
+import { answersAsText } from './answers-as-text.ts';
 import { CopyButton } from './CopyButton.tsx';
-import { offerDownload } from './offer-download.ts';
 import { permalink } from './permalink.ts';
+import { TakeButton } from './TakenFile.tsx';
 
 interface Props {
   readonly worksheet: Worksheet;
@@ -14,25 +14,13 @@ interface Props {
   readonly outcome: Outcome | undefined;
 }
 
+/** What writes the answers into files. */
+const writers = () => import('./files/answers-as-files.ts');
+
 /** What can be done with a filled-in sheet. Hidden in print and until the page script runs. */
 export function WorksheetActions(props: Props): ComponentChildren {
   const { worksheet, instance, path, entries, outcome } = props;
   const link = permalink(path, instance, entries);
-  const taken = (name: string, mediaType: string, write: typeof answersAsCsv): ComponentChildren =>
-    outcome !== undefined && (
-      <button
-        type="button"
-        onClick={() => {
-          offerDownload({
-            fileName: `${worksheet.id}.${name.toLowerCase()}`,
-            mediaType,
-            text: write(worksheet, entries, outcome),
-          });
-        }}
-      >
-        {name}
-      </button>
-    );
   return (
     <footer class="sheet-actions">
       <a class="sheet-link" href={link}>
@@ -44,10 +32,26 @@ export function WorksheetActions(props: Props): ComponentChildren {
         {`${path}#${instance}`}
       </a>
       {outcome !== undefined && (
-        <CopyButton text={answersAsText(worksheet, entries, outcome)} label="Copy as text" />
+        <>
+          <CopyButton text={answersAsText(worksheet, entries, outcome)} label="Copy as text" />
+          <TakeButton
+            label="CSV"
+            file={{
+              fileName: `${worksheet.id}.csv`,
+              mediaType: 'text/csv',
+              text: () => writers().then((to) => to.answersAsCsv(worksheet, entries, outcome)),
+            }}
+          />
+          <TakeButton
+            label="JSON"
+            file={{
+              fileName: `${worksheet.id}.json`,
+              mediaType: 'application/json',
+              text: () => writers().then((to) => to.answersAsJson(worksheet, entries, outcome)),
+            }}
+          />
+        </>
       )}
-      {taken('CSV', 'text/csv', answersAsCsv)}
-      {taken('JSON', 'application/json', answersAsJson)}
     </footer>
   );
 }
