@@ -14,9 +14,6 @@ interface Props {
   readonly outcome: Outcome | undefined;
 }
 
-/** What writes the answers into files. */
-const writers = () => import('./files/answers-as-files.ts');
-
 /** What can be done with a filled-in sheet. Hidden in print and until the page script runs. */
 export function WorksheetActions(props: Props): ComponentChildren {
   const { worksheet, instance, path, entries, outcome } = props;
@@ -34,22 +31,20 @@ export function WorksheetActions(props: Props): ComponentChildren {
       {outcome !== undefined && (
         <>
           <CopyButton text={answersAsText(worksheet, entries, outcome)} label="Copy as text" />
-          <TakeButton
-            label="CSV"
-            file={{
-              fileName: `${worksheet.id}.csv`,
-              mediaType: 'text/csv',
-              text: () => writers().then((to) => to.answersAsCsv(worksheet, entries, outcome)),
-            }}
-          />
-          <TakeButton
-            label="JSON"
-            file={{
-              fileName: `${worksheet.id}.json`,
-              mediaType: 'application/json',
-              text: () => writers().then((to) => to.answersAsJson(worksheet, entries, outcome)),
-            }}
-          />
+          {(['csv', 'json'] as const).map((kind) => (
+            <TakeButton
+              key={kind}
+              label={kind.toUpperCase()}
+              file={{
+                fileName: `${worksheet.id}.${kind}`,
+                mediaType: kind === 'csv' ? 'text/csv' : 'application/json',
+                text: async () => {
+                  const { answersAs } = await import('./files/answers-as-files.ts');
+                  return answersAs[kind](worksheet, entries, outcome);
+                },
+              }}
+            />
+          ))}
         </>
       )}
     </footer>

@@ -94,12 +94,12 @@ test('a scene in a sheet is played without waking the sheet, and outlives its wa
   const sheet = page.locator('worksheet-form[data-id="flash-match"]');
   const scene = sheet.locator('#scene-flash-match');
   await scene.locator('[data-part="open"]').click();
-  await expect(scene.locator('[data-part="play"]')).toBeVisible();
+  await expect(scene.locator('[data-part="play"]')).toBeVisible({ timeout: 25_000 });
   await scene.getByRole('slider', { name: 'Film frame' }).fill('12');
   await expect(sheet).not.toHaveAttribute('data-ready', 'true');
   await expect(sheet).not.toHaveAttribute('data-answers', 'old');
   await sheet.locator('[name="filmFps"]').fill('24');
-  await expect(sheet).toHaveAttribute('data-ready', 'true');
+  await expect(sheet).toHaveAttribute('data-ready', 'true', { timeout: 25_000 });
   await expect(sheet.locator('.origin-status')).toHaveText('Showing the book’s numbers, changed');
   await expect(scene.locator('[data-part="play"]')).toBeVisible();
   await expect(scene.locator('canvas[data-part="canvas"]')).toBeVisible({ timeout: 25_000 });

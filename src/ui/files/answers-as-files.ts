@@ -33,3 +33,6 @@ export function answersAsJson(worksheet: Worksheet, entries: Entries, outcome: O
   const { verdict, answers } = outcome;
   return `${JSON.stringify({ worksheet: worksheet.id, entries, verdict, answers }, undefined, 2)}\n`;
 }
+
+/** Each by the ending of its file. */
+export const answersAs = { csv: answersAsCsv, json: answersAsJson } as const;

@@ -11,8 +11,8 @@ export function whenTouched(element: HTMLElement, wake: () => Promise<void>): vo
   const calls = new AbortController();
   const { signal } = calls;
   /** A scene in a sheet is touched for itself. */
-  const isOwn = (target: Element): boolean =>
-    target.closest(`scene-view,${element.localName}`) === element;
+  const isOwn = ({ target }: Event): boolean =>
+    (target as Element).closest(`scene-view,${element.localName}`) === element;
   let pressed: HTMLElement | undefined;
 
   const begin = async (): Promise<void> => {
@@ -27,17 +27,16 @@ export function whenTouched(element: HTMLElement, wake: () => Promise<void>): vo
   };
 
   for (const kind of TOUCHES) {
-    element.addEventListener(kind, (event) => void (isOwn(event.target as Element) && begin()), {
+    element.addEventListener(kind, (event) => void (isOwn(event) && begin()), {
       signal,
     });
   }
   element.addEventListener(
     'click',
     (event) => {
-      const target = event.target as Element;
-      const button = target.closest('button');
+      const button = (event.target as Element).closest('button');
       // A form that a link or a bench has woken answers by itself.
-      if (!button || !isOwn(target) || element.dataset['ready'] === 'true') return;
+      if (!button || !isOwn(event) || element.dataset['ready'] === 'true') return;
       event.preventDefault();
       pressed = button;
       void begin();
