@@ -90,7 +90,7 @@ test('says why there is no second reading', async ({ page }) => {
   const quiet = { clickLevel: 0, motorLevel: 0, mainsLevel: 0, seconds: 8 };
   // The pictures matter little here, so there are few of them.
   const few = (name: string, plan: Partial<ProjectorSound>, coder = 'aac'): string =>
-    withSound(demoPath(film), name, plan, ['-c:a', coder], 3).path;
+    withSound(demoPath(film), name, plan, ['-c:a', coder], 5).path;
   const files = [
     [demoPath(film), 'the recording has no sound.'],
     [few('hiss.mp4', quiet), 'no steady rhythm'],
