@@ -61,6 +61,8 @@ const stages = [
       'test',
       '--config=tests/playwright.config.ts',
     ],
+    // What is left out runs in npm run test:browser: tests/browser/short-run.ts.
+    environment: { SHORT_RUN: '1' },
     report: join(output, 'playwright.json'),
     count: ({ stats }) => ({
       passed: stats.expected + stats.flaky,
@@ -81,11 +83,11 @@ const stages = [
   { ...vitest('site', 'vitest.site.config.ts'), after: ['build', 'folder'] },
   // Checks that no wrong result could disturb would prove nothing.
   { name: 'can-fail', command: [join(projectFolder, 'tests/tools/published-can-fail.mjs')] },
-  // Measures times, so it comes when all else is done.
+  // Measures times, so it comes when all else is done; npm run bench prints the rest.
   {
     name: 'bench',
     after: [],
-    command: [join(projectFolder, 'tests/bench/run.mjs')],
+    command: [join(projectFolder, 'tests/bench/run.mjs'), 'mutation', 'worksheet-recalculation'],
     onlyPrints: true,
   },
 ];

@@ -86,7 +86,7 @@ test('says that sound of another speed does not agree', async ({ page }) => {
   expect(Math.abs(fps! - 16.2)).toBeLessThan(0.1);
 });
 
-test('says why there is no second reading', async ({ page }) => {
+test('says why there is no second reading @long', async ({ page }) => {
   const quiet = { clickLevel: 0, motorLevel: 0, mainsLevel: 0, seconds: 8 };
   // The pictures matter little here, so there are few of them.
   const few = (name: string, plan: Partial<ProjectorSound>, coder = 'aac'): string =>

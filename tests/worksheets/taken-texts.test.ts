@@ -4,6 +4,7 @@ import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machin
 import type { ResultFile, Worksheet } from '../../src/worksheets/machine/types.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 import { readExamples } from '../content/read-content.ts';
+import { sizeOf } from '../tools/sample-sizes.ts';
 import { takenText, writtenText } from './written-text.ts';
 import { commandFaults, faultsOf, fetchedFileFaults, takenTextFaults } from './outcome-faults.ts';
 import { knownEntries, seededChance, seedOf } from './random-entries.ts';
@@ -47,7 +48,10 @@ describe('texts to take away', () => {
     '$id: they are whole for examples and random entries',
     async (sheet) => {
       const chance = seededChance(seedOf(`${sheet.id} texts`));
-      const random = Array.from({ length: 40 }, () => knownEntries(sheet.inputs, chance).entries);
+      const random = Array.from(
+        { length: sizeOf('taken') },
+        () => knownEntries(sheet.inputs, chance).entries,
+      );
       const examples = (readExamples().get(sheet.id) ?? []).map(({ inputs }) =>
         fillEntries(sheet.inputs, inputs),
       );
