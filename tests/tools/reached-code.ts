@@ -22,8 +22,6 @@ interface CountedRange {
 export interface CodeWatch {
   /** Forgets what ran so far. */
   reset(): Promise<void>;
-  /** Counts no longer, so that code runs at its full speed again. */
-  stop(): Promise<void>;
   /** Places that `isAsked` picks and that did not run since the last reset. */
   unreached(
     isWatched: (path: string) => boolean,
@@ -48,11 +46,6 @@ export async function watchCode(): Promise<CodeWatch> {
     for (const { scriptId, url } of reported) scripts.set(scriptId, url);
   };
   return {
-    async stop() {
-      await session.post('Profiler.stopPreciseCoverage');
-      await session.post('Debugger.disable');
-      session.disconnect();
-    },
     async reset() {
       note(await take());
     },
