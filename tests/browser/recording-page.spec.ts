@@ -252,7 +252,7 @@ test.describe('a recording of film', () => {
       await expectSoon(sheet.getByText('Missing film frames: 40.')).toBeVisible();
     });
 
-    test('a recording of pictures that stand alone is saved unchanged, any other refused', async ({
+    test('a recording of pictures that stand alone is saved unchanged, any other refused @long', async ({
       page,
     }) => {
       const sheet = await readDemo(page, FILM);
@@ -297,7 +297,7 @@ test.describe('a recording of film', () => {
       expect(streamFacts(saved)['avg_frame_rate']).toBe('18/1');
     });
 
-    test('a copy to watch is made, read again, and can be stopped', async ({ page }) => {
+    test('a copy to watch is made, read again, and can be stopped @long', async ({ page }) => {
       const sheet = await readDemo(page, FILM);
       await sheet.getByRole('button', { name: 'Make a copy to watch' }).click();
       await sheet.getByRole('button', { name: 'Cancel saving' }).click();
