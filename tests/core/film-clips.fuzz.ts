@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import type { Judgement } from '../tools/film-clip/judge.ts';
 import { acceptClip, acceptShares } from './file/accept-film-clips.ts';
 import { ACCEPTANCE_SEEDS, LATER_SEEDS } from './file/film-clips.ts';
-import { describeStands } from './file/film-stand-clips.ts';
 
 describe.each([
   ['acceptance', ACCEPTANCE_SEEDS, 40],
@@ -19,5 +18,3 @@ describe.each([
     acceptShares(found, fewest);
   });
 });
-
-describeStands(12);

@@ -6,6 +6,7 @@ import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machin
 import type { ResultFile, Worksheet } from '../../src/worksheets/machine/types.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 import { readExamples } from '../content/read-content.ts';
+import { sizeOf } from '../tools/sample-sizes.ts';
 import { writtenText } from './written-text.ts';
 import { commandFaults, faultsOf, fetchedFileFaults, takenTextFaults } from './outcome-faults.ts';
 import { knownEntries, seededChance, seedOf } from './random-entries.ts';
@@ -49,7 +50,10 @@ describe('texts to take away', () => {
     '$id: they are whole for examples and random entries',
     async (sheet) => {
       const chance = seededChance(seedOf(`${sheet.id} texts`));
-      const random = Array.from({ length: 40 }, () => knownEntries(sheet.inputs, chance).entries);
+      const random = Array.from(
+        { length: sizeOf('taken') },
+        () => knownEntries(sheet.inputs, chance).entries,
+      );
       const examples = (readExamples().get(sheet.id) ?? []).map(({ entries }) =>
         fillEntries(sheet.inputs, entries),
       );
