@@ -110,7 +110,7 @@ describe('the sums printed in the workings', () => {
     '$id: those of $example.id hold',
     ({ id, example }) => {
       const worksheet = findWorksheet(id);
-      const entries = fillEntries(worksheet.inputs, example.inputs);
+      const entries = fillEntries(worksheet.inputs, example.entries);
       const { faults } = faultsOf(worksheet, entries, exactAsTyped(entries), used);
       expect(faults).toEqual([]);
     },

@@ -246,18 +246,20 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
           ))}
         </ul>
       </section>
-      <OfferDialog
-        offered={offered}
-        state={state}
-        onAdd={take}
-        onReplace={(whole) => {
-          edit(() => whole, 'Your benches are replaced by those of the file.');
-          setOffered(undefined);
-        }}
-        onLeave={() => {
-          setOffered(undefined);
-        }}
-      />
+      {offered !== undefined && (
+        <OfferDialog
+          offered={offered}
+          state={state}
+          onAdd={take}
+          onReplace={(whole) => {
+            edit(() => whole, 'Your benches are replaced by those of the file.');
+            setOffered(undefined);
+          }}
+          onLeave={() => {
+            setOffered(undefined);
+          }}
+        />
+      )}
     </>
   );
 }

@@ -124,6 +124,6 @@ describe('files on a card', () => {
     expect(run({ runSeconds: '35' })).toBe('stop');
     expect(run({ runSeconds: '35', limitSeconds: '120' })).toBe('care');
     expect(run({ runSeconds: '4' })).toBe('good');
-    expect(run({ runSeconds: '20', cardBytes: '10' })).toBe('stop');
+    expect(run({ runSeconds: '20', cardGigabytes: '10' })).toBe('stop');
   });
 });

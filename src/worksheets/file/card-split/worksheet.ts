@@ -40,7 +40,7 @@ const inputs = {
     accepted: '120, 2 h or 29 min 59 s',
     help: 'As you found it by recording in this mode until it stopped. Empty: not tried, and the limit of many cameras is taken, 29 min 59 s (from memory).',
   },
-  cardBytes: {
+  cardGigabytes: {
     kind: 'quantity',
     label: 'Card',
     unit: 'GB',
@@ -66,13 +66,13 @@ export const worksheet = defineWorksheet({
     bytes: 'Size of the run',
     cardShare: 'Runs that fit on the card',
   },
-  find({ bitsPerSecond, runSeconds, limitSeconds, cardBytes }) {
+  find({ bitsPerSecond, runSeconds, limitSeconds, cardGigabytes }) {
     const split = splitRecording(bitsPerSecond * 1e6, runSeconds);
     return {
       ...split,
       limit: limitSeconds ?? USUAL_LIMIT_SECONDS,
       isTried: limitSeconds !== undefined,
-      runsOnCard: (cardBytes * 1e9) / split.bytes,
+      runsOnCard: (cardGigabytes * 1e9) / split.bytes,
     };
   },
   outcome({ bytes: size, secondsPerFile, files, limit, isTried, runsOnCard }, { runSeconds }) {

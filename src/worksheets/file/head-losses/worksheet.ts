@@ -38,7 +38,7 @@ const inputs = {
     accepted: '5000 or 5 kHz',
     help: 'Consonants lie at about 3 to 6 kHz.',
   },
-  angleMinutes: {
+  angleArcminutes: {
     kind: 'quantity',
     label: 'Head out of square',
     unit: 'arcmin',
@@ -89,22 +89,22 @@ export const worksheet = defineWorksheet({
     totalDecibels: 'Both together',
     azimuthDecibels: 'From the slant of the head',
     spacingDecibels: 'From dirt',
-    silentHz: 'Lowest tone that is lost altogether',
+    silentKilohertz: 'Lowest tone that is lost altogether',
     wavelengthMillimetres: 'Length of one wave on the film',
   },
-  find({ track, filmFps, frequencyHz, angleMinutes, spacingMillimetres }) {
+  find({ track, filmFps, frequencyHz, angleArcminutes, spacingMillimetres }) {
     const { gauge, widthMillimetres, isMagnetic } = SCANNED_TRACKS[track];
     const wave = wavelengthMillimetres(gauge, filmFps, frequencyHz);
     return {
       widthMillimetres,
       isMagnetic,
       wave,
-      azimuth: azimuthDecibels(widthMillimetres, wave, angleMinutes),
+      azimuth: azimuthDecibels(widthMillimetres, wave, angleArcminutes),
       spacing: isMagnetic ? spacingDecibels(spacingMillimetres, wave) : 0,
       silentHz:
-        angleMinutes === 0
+        angleArcminutes === 0
           ? undefined
-          : firstNullHz(widthMillimetres, wave * frequencyHz, angleMinutes),
+          : firstNullHz(widthMillimetres, wave * frequencyHz, angleArcminutes),
     };
   },
   outcome({ wave, azimuth, spacing, silentHz }) {
@@ -118,14 +118,16 @@ export const worksheet = defineWorksheet({
         spacingDecibels: quantity(spacing, 'dB', 2),
         ...(silentHz === undefined
           ? {}
-          : { silentHz: quantity(silentHz / 1000, 'kHz', 3, { note: 'By the slant alone.' }) }),
+          : {
+              silentKilohertz: quantity(silentHz / 1000, 'kHz', 3, { note: 'By the slant alone.' }),
+            }),
         wavelengthMillimetres: quantity(wave, 'mm'),
       },
     };
   },
   working({ widthMillimetres, isMagnetic, wave }, told, values) {
     const slant =
-      (Math.PI * widthMillimetres * Math.tan((values.angleMinutes * Math.PI) / 10_800)) / wave;
+      (Math.PI * widthMillimetres * Math.tan((values.angleArcminutes * Math.PI) / 10_800)) / wave;
     return [
       {
         words: 'Speed of the film divided by the tone is the length of one wave on the film.',
@@ -133,7 +135,7 @@ export const worksheet = defineWorksheet({
       },
       {
         words: 'Slant of the head across the track, against one wave, and the level that is left.',
-        sum: `x = π × ${formatQuantity(widthMillimetres, 'mm')} × tan(${formatNumber(values.angleMinutes)}′) ÷ ${told('wavelengthMillimetres')} = ${formatNumber(slant)}; 20 log10(sin x ÷ x), at least −60 dB: ${told('azimuthDecibels')}`,
+        sum: `x = π × ${formatQuantity(widthMillimetres, 'mm')} × tan(${formatNumber(values.angleArcminutes)}′) ÷ ${told('wavelengthMillimetres')} = ${formatNumber(slant)}; 20 log10(sin x ÷ x), at least −60 dB: ${told('azimuthDecibels')}`,
       },
       ...(isMagnetic
         ? [

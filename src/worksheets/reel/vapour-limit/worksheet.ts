@@ -86,10 +86,10 @@ export const worksheet = defineWorksheet({
     'The air that leaves in an hour carries off what evaporates in an hour; ppm and mg/m³ are tied by 24.45 L to the mole at 25 °C. The air is taken to mix at once, and the drying to be steady. Close to the source the vapour is many times denser, and since it is heavier than air it gathers low: in the can, on the table, on the floor. The estimate is an average over hours; a limit for 15 minutes can be passed while it looks harmless. Limits differ from list to list and change: keep to the one in force where you work.',
   answers: {
     ppm: 'Vapour in the air',
-    milligrams: 'By weight',
+    milligramsPerCubicMetre: 'By weight',
     dayLimitPpm: 'Limit, average of a working day',
     limitFrom: 'Publisher of this limit',
-    dayLimitMilligrams: 'The same by weight',
+    dayLimitMilligramsPerCubicMetre: 'The same by weight',
     shortLimit: 'Limit, average of 15 minutes',
     sharePercent: 'Share of the day’s limit',
     explosiveMargin: 'Explosive limit',
@@ -104,10 +104,13 @@ export const worksheet = defineWorksheet({
       verdict: verdictFor(values.vapour, found),
       answers: {
         ppm: quantity(ppm, 'ppm'),
-        milligrams: quantity(found.milligrams, 'mgPerCubicMetre'),
+        milligramsPerCubicMetre: quantity(found.milligramsPerCubicMetre, 'mgPerCubicMetre'),
         dayLimitPpm: quantity(limit.dayPpm, 'ppm'),
         limitFrom: words(limit.from, { note: limit.note }),
-        dayLimitMilligrams: quantity(found.dayLimitMilligrams, 'mgPerCubicMetre'),
+        dayLimitMilligramsPerCubicMetre: quantity(
+          found.dayLimitMilligramsPerCubicMetre,
+          'mgPerCubicMetre',
+        ),
         shortLimit: words(
           limit.shortPpm === undefined
             ? 'none from this publisher'
@@ -134,10 +137,10 @@ export const worksheet = defineWorksheet({
   },
   working({ vapour, isMeasured }, told, values) {
     const { molarMassGrams, gramsPerMillilitre, lowerExplosivePercent } = vapour;
-    const toPpm = `${told('milligrams')} × ${MOLAR_LITRES} L/mol ÷ ${molarMassGrams} g/mol = ${told('ppm')}`;
+    const toPpm = `${told('milligramsPerCubicMetre')} × ${MOLAR_LITRES} L/mol ÷ ${molarMassGrams} g/mol = ${told('ppm')}`;
     const estimate = {
       words: 'Liquid an hour times its density, divided by the air that leaves in an hour.',
-      sum: `${formatNumber(values.millilitresPerHour)} mL × ${gramsPerMillilitre} g/mL ÷ (${formatNumber(values.roomCubicMetres)} m³ × ${formatNumber(values.airChangesPerHour)}) = ${told('milligrams')}`,
+      sum: `${formatNumber(values.millilitresPerHour)} mL × ${gramsPerMillilitre} g/mL ÷ (${formatNumber(values.roomCubicMetres)} m³ × ${formatNumber(values.airChangesPerHour)}) = ${told('milligramsPerCubicMetre')}`,
     };
     return [
       ...(isMeasured
