@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Judgement } from '../tools/film-clip/judge.ts';
 import { acceptClip, acceptShares } from './file/accept-film-clips.ts';
 import { ACCEPTANCE_SEEDS, LATER_SEEDS } from './file/film-clips.ts';
-import { describeStands } from './file/film-stand-clips.ts';
+import { describeStands, STAND_SEEDS } from './file/film-stand-clips.ts';
 
 describe.each([
   ['acceptance', ACCEPTANCE_SEEDS, 40],
@@ -21,3 +21,4 @@ describe.each([
 });
 
 describeStands(12);
+describeStands(12, STAND_SEEDS.later);

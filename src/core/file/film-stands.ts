@@ -26,6 +26,12 @@ const MOST_PACE = 0.85;
 const SHORT_EXPOSURE = 1.05;
 const LEAST_EXPOSURE = 0.6;
 
+/** Where film changes so little in more than this share of the recording, a stand must be longer. */
+const OFTEN_SHARE = 0.05;
+const TIMES_USUAL_ROW = 1.5;
+/** As many of the longest rows may be stands, and are not counted as usual. */
+const ROWS_LEFT_OUT = 3;
+
 /** Whether this bench lets film that stands be told from film that runs. */
 function canTellStands(position: FilmPosition, bench: RecordingBench): boolean {
   const { filmFps, slots } = position;
@@ -43,6 +49,41 @@ function middleOf(values: Float32Array): number | undefined {
   return known[Math.floor(known.length / 2)];
 }
 
+/** Camera frames in a row that hardly change. */
+interface QuietRow {
+  readonly from: number;
+  readonly to: number;
+}
+
+function quietRows(changeNats: Float32Array, most: number): readonly QuietRow[] {
+  const rows: QuietRow[] = [];
+  let from: number | undefined;
+  for (let slot = 0; slot <= changeNats.length; slot += 1) {
+    const isQuiet = (changeNats[slot] ?? Infinity) < most;
+    if (isQuiet) from ??= slot;
+    else if (from !== undefined) {
+      rows.push({ from, to: slot });
+      from = undefined;
+    }
+  }
+  return rows;
+}
+
+/**
+ * Least length of a row that is a stand, in slots. Some rates of film and camera with a short exposure
+ * show hardly any change again and again while the film runs.
+ */
+function leastLength(rows: readonly QuietRow[], slots: number, shortest: number): number {
+  const usualRows = rows
+    .map(({ from, to }) => to - from)
+    .filter((length) => length > 1)
+    .sort((a, b) => a - b)
+    .slice(0, -ROWS_LEFT_OUT);
+  const quiet = usualRows.reduce((sum, length) => sum + length, 0);
+  if (quiet < OFTEN_SHARE * slots) return shortest;
+  return Math.max(shortest, TIMES_USUAL_ROW * (usualRows.at(-1) ?? 0));
+}
+
 /**
  * Stretches of half a second or more in which nothing changes: film that stands in the gate (a lost loop,
  * a torn hole, a stopped gate), and film without any picture. A still on the film is no such stretch,
@@ -50,7 +91,8 @@ function middleOf(values: Float32Array): number | undefined {
  *
  * Model: film that goes on must explain the pictures better than one that never changes, by 6 nats a
  * camera frame, 4 where the exposure is short; a stand is a row of camera frames that all stay below, as long as half a second less
- * the window of seven frames in which they are seen, beside film that changes three times as much.
+ * the window of seven frames in which they are seen, beside film that changes three times as much;
+ * where running film itself often changes so little, half as long again as its rows are.
  *
  * @param position  measured film position
  * @param bench     projector and camera
@@ -70,16 +112,9 @@ export function filmStands(position: FilmPosition, bench: RecordingBench): reado
         Infinity,
       middleOf(slotChangeNats.subarray(to + reach, to + far)) ?? Infinity,
     );
-  const stands: FilmStand[] = [];
-  let row = 0;
-  for (let slot = 0; slot <= slotChangeNats.length; slot += 1) {
-    if ((slotChangeNats[slot] ?? Infinity) < most) {
-      row += 1;
-      continue;
-    }
-    if (row >= shortest && beside(slot - row, slot) > LEAST_CONTRAST * most)
-      stands.push({ fromSlot: Math.max(0, slot - row - reach), toSlot: slot - 1 + reach });
-    row = 0;
-  }
-  return stands;
+  const rows = quietRows(slotChangeNats, most);
+  const least = leastLength(rows, slotChangeNats.length, shortest);
+  return rows
+    .filter(({ from, to }) => to - from >= least && beside(from, to) > LEAST_CONTRAST * most)
+    .map(({ from, to }) => ({ fromSlot: Math.max(0, from - reach), toSlot: to - 1 + reach }));
 }

@@ -32,13 +32,16 @@ export function positionOf(clip: FilmClip): FilmPosition {
   return position;
 }
 
-/** Clips in which the film stands for half a second or more; set down before they were run. */
-const STAND_SEEDS = 6100;
+/**
+ * First seeds of clips in which the film stands for half a second or more. The first were set down before
+ * they were run, the later ones once more, after short exposures had been told from stands.
+ */
+export const STAND_SEEDS = { first: 6100, later: 9300 };
 
 /** Holds so many clips with a stand, and the same clips without one, to what must be marked. */
-export function describeStands(count: number): void {
-  describe('film that stands', () => {
-    const cases = plansWith(count, [{ kind: 'moving', filmFrames: 400 }], 7, STAND_SEEDS).map(
+export function describeStands(count: number, from = STAND_SEEDS.first): void {
+  describe(`film that stands, seeds from ${from} on`, () => {
+    const cases = plansWith(count, [{ kind: 'moving', filmFrames: 400 }], 7, from).map(
       ([seed, plan]) => {
         const { filmFps } = plan.projector;
         const from = Math.round(2.5 * filmFps) + (seed % 7);
