@@ -307,7 +307,11 @@ function describe(
   const isShared = model.slow === 'hunting' && Math.abs(beat ?? 0) < FASTEST_HUNTING_HZ;
   const readout =
     settled !== undefined && isFilmSeen && isFilmLocked && !isShared
-      ? measuredReadout(settled.lines, settled.refined)
+      ? measuredReadout(
+          settled.lines,
+          settled.refined,
+          (flashesPerFrame * (measured.fastestFps - measured.slowestFps)) / 2 / Math.abs(beat ?? 0),
+        )
       : undefined;
   const isReadoutSeen = readout !== undefined && readout.errorSeconds < READOUT_KNOWN_SECONDS;
   const readoutSeconds = isReadoutSeen ? readout.readoutSeconds : undefined;
