@@ -310,7 +310,9 @@ function describe(
       ? measuredReadout(
           settled.lines,
           settled.refined,
-          (flashesPerFrame * (measured.fastestFps - measured.slowestFps)) / 2 / Math.abs(beat ?? 0),
+          (flashesPerFrame * (measured.fastestFps - measured.slowestFps)) /
+            2 /
+            Math.max(1e-9, Math.abs(beat ?? 0)),
         )
       : undefined;
   const isReadoutSeen = readout !== undefined && readout.errorSeconds < READOUT_KNOWN_SECONDS;
