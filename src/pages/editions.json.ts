@@ -1,5 +1,5 @@
 import type { APIRoute } from 'astro';
-import { editionsNewestFirst } from '../components/editions.ts';
+import { editionsNewestFirst } from '../book/editions.ts';
 
 /** How many points of safety each edition corrected; the build hands it to the offline copy. */
 export const GET: APIRoute = async () => {

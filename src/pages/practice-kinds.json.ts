@@ -1,6 +1,6 @@
 import type { APIRoute } from 'astro';
 import { getCollection } from 'astro:content';
-import { bookInOrder } from '../components/book.ts';
+import { bookInOrder } from '../book/book-in-order.ts';
 
 /** What practice by cases and the trainer's sheets draw from; fetched when one of them is opened. */
 export const GET: APIRoute = async () => {

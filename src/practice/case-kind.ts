@@ -2,7 +2,7 @@
 
 import type { Entries } from '../worksheets/machine/evaluate.ts';
 
-/** 1: one thing speaks; 2: several do; 3: something is missing or does not go together. */
+/** 1: one finding decides; 2: several do; 3: something is missing or does not go together. */
 export type CaseLevel = 1 | 2 | 3;
 
 export const CASE_LEVELS: readonly CaseLevel[] = [1, 2, 3];

@@ -9,7 +9,7 @@ export const exampleSchema = z.strictObject({
   /** What happened at the bench, in the book's own scenario. */
   story: z.string().min(1),
   /** Entries that differ from the worksheet's defaults, as a reader would type them. */
-  inputs: z.record(z.string(), z.string()),
+  entries: z.record(z.string(), z.string()),
   /** What the worksheet says on top of its answers; the build fails when core says another. */
   verdict: z.strictObject({
     level: z.enum(['good', 'care', 'stop', 'note']),

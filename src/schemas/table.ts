@@ -6,7 +6,7 @@ export const tableSchema = z.strictObject({
   id: z.string().regex(/^[a-z0-9-]+$/),
   /** What the table shows, as a caption. */
   caption: z.string().min(1),
-  /** Worksheet whose compute fills the cells. */
+  /** Worksheet whose answers fill the cells. */
   worksheet: z.string().min(1),
   /** Values, as typed, of the inputs that vary down the rows; several inputs give every combination. */
   rows: z.record(z.string(), z.array(z.string()).min(1)),

@@ -2,7 +2,7 @@ import type { ResultFile } from '../worksheets/machine/types.ts';
 
 /** Said where a file cannot be written because the code for it did not come. */
 export const FETCH_FAILED =
-  'What writes this file could not be loaded. Look whether you are on line, and ask again.';
+  'The part of the page that writes this file could not be loaded. Check that you are online, and try again.';
 
 /**
  * The text of a file that a sheet offers.

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { bareCells, printedTable } from '../../src/components/printed-table.ts';
-import { sweep } from '../../src/components/sweep.ts';
+import { bareCells, printedTable } from '../../src/book/printed-table.ts';
+import { sweep } from '../../src/book/sweep.ts';
 import { readTables } from './read-content.ts';
 
 const GAP = '\u00a0';

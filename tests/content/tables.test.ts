@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sweep } from '../../src/components/sweep.ts';
+import { sweep } from '../../src/book/sweep.ts';
 import type { LookupTable } from '../../src/schemas/table.ts';
 import { componentUses } from './mdx-blocks.ts';
 import { readChapters, readTables } from './read-content.ts';

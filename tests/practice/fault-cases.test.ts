@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { CASE_LEVELS } from '../../src/practice/case-kind.ts';
 import { drawFaultCase, FAULT_CASES, type ShownFault } from '../../src/practice/fault-case.ts';
 import { FAULT_GROUPS } from '../../src/schemas/fault.ts';
-import { faultPictures } from '../../src/components/fault-pictures.ts';
+import { faultPictures } from '../../src/book/fault-pictures.ts';
 import { readFaults } from '../content/read-content.ts';
 
 const faults: readonly ShownFault[] = readFaults().map((fault) => {

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { entriesFromText } from '../../src/components/entries-from-text.ts';
+import { entriesFromText } from '../../src/book/entries-from-text.ts';
 import { parseFileText } from '../../src/ui/bench/bench-file.ts';
 import { benchOverlay } from '../../src/ui/bench/bench-entries.ts';
 import { benchMessage } from '../../src/ui/bench/BenchFields.tsx';
@@ -9,17 +9,17 @@ import { parseBenchState } from '../../src/ui/bench/bench-schema.ts';
 import { EMPTY_BENCH } from '../../src/ui/bench/bench-state.ts';
 import { answersAsCsv, answersAsText } from '../../src/ui/answers-as-text.ts';
 import { addressFault, entriesFromQuery, permalink } from '../../src/ui/permalink.ts';
+import { textOf } from '../../src/ui/file-text.ts';
 import { entryText } from '../../src/worksheets/machine/entry-text.ts';
 import { LINK_CODES } from '../../src/worksheets/bench/bench-inputs.ts';
 import { STORED_FIELDS } from '../../src/worksheets/machine/bench-fields.ts';
 import { evaluate, fillEntries, parseEntry } from '../../src/worksheets/machine/evaluate.ts';
 import type { Outcome } from '../../src/worksheets/machine/types.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
-import { takenText } from '../worksheets/written-text.ts';
 
 /** An outcome with the texts of its files, those that are fetched first among them. */
 async function withTexts(outcome: Outcome | undefined): Promise<unknown> {
-  const texts = (outcome?.files ?? []).map(takenText);
+  const texts = (outcome?.files ?? []).map(textOf);
   return { ...outcome, files: await Promise.all(texts) };
 }
 

@@ -96,14 +96,12 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     ...all('src/pictures/', 'src/drawings/', 'src/practice/'),
     ...all('src/worksheets/registry.ts', 'src/worksheets/machine/evaluate.ts'),
     ...all('src/worksheets/machine/entry-text.ts'),
-    // What a scene shows, and how its light swings, said in its alternative text.
-    ...all('src/scene/', 'node:crypto'),
+    ...all('src/scene/'),
     // A scene, a drawing or a recording brings its style along: most pages have none.
     ...all('src/styles/scene.css', 'src/styles/drawings.css', 'src/styles/recording.css'),
     // The rules on cards for judgement are written at build only.
     ...all('src/worksheets/bench/rule-cards.ts'),
-    ...all('preact', 'astro', 'astro:content', 'katex'),
-    types('src/worksheets/'),
+    ...all('astro:content', 'katex'),
   ],
   // Layouts know nothing of physics. They name the font files that a page preloads.
   'src/layouts/': [
@@ -140,10 +138,19 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     // The rows of the bench table are written into the scripts that ask for them.
     ...all('src/worksheets/machine/bench-input.ts', 'src/worksheets/machine/bench-columns.ts'),
   ],
-  // What the build makes of the content: loaders that name a fault's line, and what chapters mention.
+  // What the build makes of the content: loaders that name a fault's line, what chapters mention, and the
+  // numbers, tables, scenes and search records that it works out.
   'src/book/': [
-    ...all('src/book/', 'src/schemas/', 'astro', 'yaml'),
+    ...all('src/book/', 'src/schemas/', 'src/practice/', 'astro', 'astro:content', 'yaml'),
+    ...all('src/worksheets/registry.ts', 'src/worksheets/machine/evaluate.ts'),
+    ...all('src/worksheets/machine/entry-text.ts'),
+    // What a scene shows, and how its light swings, said in its alternative text.
+    ...all('src/scene/', 'src/ui/scene/bench-from-entries.ts', 'node:crypto'),
+    // The same CSV as the reader takes from a sheet, and the kinds by which the search lists.
+    ...all('src/ui/csv-text.ts', 'src/ui/search/kinds.ts'),
     ...all('node:fs', 'node:path', 'node:url'),
+    types('src/worksheets/'),
+    types('src/ui/search/'),
   ],
   'src/content.config.ts': all('src/book/', 'src/schemas/', 'astro', 'astro:content'),
   // Chapters use components from one closed map, by name.

@@ -21,7 +21,7 @@ const reaching = parse(
 ) as Readonly<Record<string, readonly { readonly entries: Entries }[]>>;
 
 function casesOf(id: string): readonly PrintedCase[] {
-  const worked = (examples.get(id) ?? []).map(({ title, inputs }) => ({ title, entries: inputs }));
+  const worked = (examples.get(id) ?? []).map(({ title, entries }) => ({ title, entries }));
   const reached = (reaching[id] ?? []).map(({ entries }, index) => ({
     title: `Reaching entries ${index + 1}`,
     entries,

@@ -1,5 +1,6 @@
 import { basename, dirname } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { textOf } from '../../src/ui/file-text.ts';
 import { evaluate, fillEntries } from '../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 import type {
@@ -13,7 +14,6 @@ import { SAMPLES } from '../tools/sample-sizes.ts';
 import { cornerFaults, endsOf } from './corner-entries.ts';
 import { hostileTexts } from './hostile-texts.ts';
 import { faultsOf } from './outcome-faults.ts';
-import { takenText } from './written-text.ts';
 
 const modules = import.meta.glob<{ readonly worksheet: Worksheet }>(
   '../../src/worksheets/*/*/worksheet.ts',
@@ -30,7 +30,7 @@ const specsOf = (worksheet: Worksheet): InputSpecs => worksheet.inputs;
 
 /** An outcome with the text of each file written out. */
 async function withTexts(outcome: Outcome | undefined): Promise<unknown> {
-  const files = outcome?.files?.map(async (file) => ({ ...file, text: await takenText(file) }));
+  const files = outcome?.files?.map(async (file) => ({ ...file, text: await textOf(file) }));
   return { ...outcome, files: await Promise.all(files ?? []) };
 }
 

@@ -108,7 +108,7 @@ function runAll(): ReadonlyMap<string, ReadonlySet<VerdictLevel>> {
     levels.set(id, reached.add(level));
   };
   for (const [id, examples] of readExamples()) {
-    for (const { inputs } of examples) run(id, inputs);
+    for (const { entries } of examples) run(id, entries);
   }
   for (const { id, entries } of cases) run(id, entries);
   return levels;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { exampleFaults } from '../../src/components/example-faults.ts';
+import { exampleFaults } from '../../src/book/example-faults.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 import type { Example } from '../../src/schemas/example.ts';
 import { readExamples } from '../content/read-content.ts';
@@ -40,7 +40,7 @@ describe('the worked examples', () => {
       id: 'a',
       title: 'A',
       story: 'A story.',
-      inputs: { filmFps: '18' },
+      entries: { filmFps: '18' },
       verdict: { level: 'note', sentence: 'The gate lights up 54 times a second.' },
       answers: { flashRateHz: '54 Hz' },
       lesson: 'A lesson.',
@@ -60,7 +60,7 @@ describe('the worked examples', () => {
     expect(exampleFaults(flashRate, { ...example, answers: { flashRate: '54 Hz' } })).toHaveLength(
       1,
     );
-    expect(exampleFaults(flashRate, { ...example, inputs: { film: '18' } })).toHaveLength(1);
-    expect(exampleFaults(flashRate, { ...example, inputs: { filmFps: '0' } })).toHaveLength(1);
+    expect(exampleFaults(flashRate, { ...example, entries: { film: '18' } })).toHaveLength(1);
+    expect(exampleFaults(flashRate, { ...example, entries: { filmFps: '0' } })).toHaveLength(1);
   });
 });

@@ -7,11 +7,11 @@ const stepsOf = (entries: Entries): readonly string[] =>
 
 describe('the working of the way of the picture', () => {
   it('says that the movement contradicts the marks, where it does', () => {
-    // Straight into the gate, film that lies right stands on its head and is mirrored.
-    const right = { path: 'gate', heads: 'down', lettering: 'mirrored' };
+    // Straight into the gate, film that is threaded right stands on its head and is mirrored.
+    const right = { path: 'gate', rows: 'single', heads: 'down', lettering: 'mirrored' };
     const contradicted = stepsOf({ ...right, motion: 'backwards' });
     expect(contradicted.at(-1)).toBe(
-      'Film that lies so runs forwards, and what was seen runs backwards: one of the two was seen wrongly.',
+      'Film threaded so runs forwards, and what was seen runs backwards: one of the two was seen wrongly.',
     );
     for (const motion of ['forwards', 'not-looked']) {
       expect(stepsOf({ ...right, motion }).join(' ')).not.toContain('seen wrongly');

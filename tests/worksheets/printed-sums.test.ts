@@ -110,7 +110,7 @@ describe('the sums printed in the workings', () => {
     '$id: those of $example.id hold',
     ({ id, example }) => {
       const worksheet = findWorksheet(id);
-      const entries = fillEntries(worksheet.inputs, example.inputs);
+      const entries = fillEntries(worksheet.inputs, example.entries);
       const { faults } = faultsOf(worksheet, entries, exactAsTyped(entries), used);
       expect(faults).toEqual([]);
     },
@@ -164,7 +164,7 @@ describe('the reader of printed sums', () => {
     ['1 + 0.966 stop ÷ 2 stops, rounded up = 2', 'holds'],
     ['7 stops − 9 stops, at least 0 = 0 stop', 'holds'],
     ['7 stops − 9 stops = 0 stop', 'wrong'],
-    ['the film lies right', 'no-sum'],
+    ['the film is threaded right', 'no-sum'],
   ])('says of “%s”: %s', (sum, kind) => {
     expect(kinds(sum)).toEqual([kind]);
   });

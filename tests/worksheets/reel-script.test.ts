@@ -8,6 +8,7 @@ import { describe, expect, test } from 'vitest';
 import { frameFilterText } from '../../src/core/file/frame-filter.ts';
 import { TROUBLE } from '../../src/core/file/reel-script/script-words.ts';
 import { TOP_TO_BOTTOM } from '../../src/core/gate/picture-turn.ts';
+import { textOf } from '../../src/ui/file-text.ts';
 import { evaluate, type Entries } from '../../src/worksheets/machine/evaluate.ts';
 import { findWorksheet } from '../../src/worksheets/registry.ts';
 import { chainTitle, runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
@@ -22,7 +23,6 @@ import {
 } from '../tools/lettered-clip.ts';
 import { withFolder } from '../tools/numbered-frames.ts';
 import { writeSound } from '../tools/sound-files.ts';
-import { takenText } from './written-text.ts';
 
 const worksheet = findWorksheet('reel-script');
 const RECORDING = 'Ada\'s „Müller & Söhne“ $HOME `1962` "x" (50%) ’t; #1!.mov';
@@ -50,7 +50,7 @@ const TYPED: Entries = {
 async function scriptOf(entries: Entries): Promise<string> {
   const { messages, outcome } = evaluate(worksheet, entries);
   expect(messages).toEqual({});
-  return takenText(outcome!.files!.find(({ fileName }) => fileName === 'make-reel.sh')!);
+  return textOf(outcome!.files!.find(({ fileName }) => fileName === 'make-reel.sh')!);
 }
 
 const filterText = (frames: readonly number[], nativeFps = 18): string =>

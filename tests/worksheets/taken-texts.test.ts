@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { answersAsCsv, answersAsJson, answersAsText } from '../../src/ui/answers-as-text.ts';
+import { textOf } from '../../src/ui/file-text.ts';
 import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
 import type { ResultFile, Worksheet } from '../../src/worksheets/machine/types.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 import { readExamples } from '../content/read-content.ts';
-import { takenText, writtenText } from './written-text.ts';
+import { writtenText } from './written-text.ts';
 import { commandFaults, faultsOf, fetchedFileFaults, takenTextFaults } from './outcome-faults.ts';
 import { knownEntries, seededChance, seedOf } from './random-entries.ts';
 
@@ -48,8 +49,8 @@ describe('texts to take away', () => {
     async (sheet) => {
       const chance = seededChance(seedOf(`${sheet.id} texts`));
       const random = Array.from({ length: 40 }, () => knownEntries(sheet.inputs, chance).entries);
-      const examples = (readExamples().get(sheet.id) ?? []).map(({ inputs }) =>
-        fillEntries(sheet.inputs, inputs),
+      const examples = (readExamples().get(sheet.id) ?? []).map(({ entries }) =>
+        fillEntries(sheet.inputs, entries),
       );
       const faults = [];
       for (const entries of [...examples, ...random]) {
@@ -60,12 +61,12 @@ describe('texts to take away', () => {
   );
 
   it('of the keep list name each film frame once, in order, beside a camera frame and its time', () => {
-    for (const { inputs, id } of readExamples().get('keep-list')!) {
+    for (const { entries, id } of readExamples().get('keep-list')!) {
       const worksheet = findWorksheet('keep-list');
-      const file = evaluate(worksheet, inputs).outcome!.files![0]!;
+      const file = evaluate(worksheet, entries).outcome!.files![0]!;
       const [heading, ...lines] = writtenText(file).trimEnd().split('\n');
       expect(heading).toBe('film_frame,camera_frame,time,whole');
-      expect(lines, id).toHaveLength(Number(inputs['filmFrames']));
+      expect(lines, id).toHaveLength(Number(entries['filmFrames']));
       let last = -1;
       lines.forEach((line, index) => {
         const [film, camera, time, trust] = line.split(',');
@@ -73,11 +74,11 @@ describe('texts to take away', () => {
         expect(Number(camera)).toBeGreaterThan(last);
         last = Number(camera);
         // Camera frames are 1/25, 1/50 or 1/100 s apart, so six decimals hold the time exactly.
-        expect(Number(time) * Number(inputs['cameraFps'])).toBeCloseTo(last, 3);
+        expect(Number(time) * Number(entries['cameraFps'])).toBeCloseTo(last, 3);
         expect(['sure', 'unsure']).toContain(trust);
       });
       const sure = lines.filter((line) => line.endsWith(',sure')).length;
-      const answer = evaluate(worksheet, inputs).outcome!.answers['sureFilmFrames']!;
+      const answer = evaluate(worksheet, entries).outcome!.answers['sureFilmFrames']!;
       expect(sure).toBe(answer.value);
     }
   });
@@ -102,7 +103,7 @@ describe('the search for broken texts', () => {
 
   it('sees into a file whose code is fetched first', async () => {
     const { outcome, ...rest } = evaluate(findWorksheet('reel-script'), {});
-    const texts = await Promise.all(outcome!.files!.map(takenText));
+    const texts = await Promise.all(outcome!.files!.map(textOf));
     expect(texts.map((text) => text.slice(0, 3))).toEqual(['#!/', '\uFEFF# ']);
     const file = {
       fileName: 'late.sh',

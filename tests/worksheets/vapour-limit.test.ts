@@ -66,6 +66,6 @@ describe('the worksheet on vapour', () => {
     expect(answers['explosiveMargin']!.text).toContain('100 times below');
     const high = run({ limit: 'own', ownLimitPpm: '10000', readingPpm: '2000' }).outcome!.verdict;
     expect(high.level).toBe('stop');
-    expect(high.sentence).toContain('explode');
+    expect(high.sentence).toContain('explosive limit');
   });
 });

@@ -52,7 +52,7 @@ async function refuseTrimmed(file: Blob): Promise<void> {
     if (table.hiddenByEdits > 0) {
       throw new ReadRefusedError(
         'trimmed',
-        `This recording was trimmed without being written anew: ${table.hiddenByEdits} of its ${table.sampleCount} pictures are hidden, and programs count them differently.`,
+        `This recording was trimmed without being rewritten: ${table.hiddenByEdits} of its ${table.sampleCount} pictures are hidden, and programs count them differently.`,
       );
     }
   } catch (error) {

@@ -30,7 +30,7 @@ export function requireAllMarked(table: SampleTable): void {
   if (table.hiddenByEdits > 0) {
     throw new SaveRefusedError(
       'edit-list',
-      `This recording was trimmed without being written anew: ${table.hiddenByEdits} of its pictures are hidden, so numbers of frames may not mean the same everywhere.`,
+      `This recording was trimmed without being rewritten: ${table.hiddenByEdits} of its pictures are hidden, so numbers of frames may not mean the same everywhere.`,
     );
   }
 }

@@ -32,10 +32,10 @@ export function expectedFrames(
   requireInterval('lengthMetres', lengthMillimetres, { above: 0, maximum: 1e7, unit: 'mm' });
   requireInterval('stepMillimetres', stepMillimetres, { above: 0, maximum: 100, unit: 'mm' });
   requireInterval('shrinkagePercent', shrinkagePercent, { minimum: -1, maximum: 10 });
-  requireInterval('lengthErrorMetres', lengthErrorMillimetres, {
+  requireInterval('lengthErrorMetres', lengthErrorMillimetres / 1000, {
     minimum: 0,
-    maximum: lengthMillimetres,
-    unit: 'mm',
+    maximum: lengthMillimetres / 1000,
+    unit: 'm',
   });
   requireInterval('shrinkageErrorPercent', shrinkageErrorPercent, { minimum: 0, maximum: 5 });
   const count = (length: number, percent: number): number =>

@@ -87,7 +87,7 @@ export function wavelengthMillimetres(
  *
  * @param widthMillimetres       width of the track, mm; > 0, at most 50
  * @param wavelengthMillimetres  wavelength on the film, mm; > 0
- * @param angleMinutes           out of square, minutes of arc; 0–600
+ * @param angleArcminutes        out of square, minutes of arc; 0–600
  * @returns level, dB; ≤ 0
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source mcknight-azimuth
@@ -96,12 +96,12 @@ export function wavelengthMillimetres(
 export function azimuthDecibels(
   widthMillimetres: number,
   wavelengthMillimetres: number,
-  angleMinutes: number,
+  angleArcminutes: number,
 ): number {
   requireInterval('widthMillimetres', widthMillimetres, { above: 0, maximum: 50, unit: 'mm' });
   requireInterval('wavelengthMillimetres', wavelengthMillimetres, { above: 0, maximum: 1e5 });
   const tangent = Math.tan(
-    (requireInterval('angleMinutes', angleMinutes, { minimum: 0, maximum: 600 }) * Math.PI) /
+    (requireInterval('angleArcminutes', angleArcminutes, { minimum: 0, maximum: 600 }) * Math.PI) /
       10_800,
   );
   const x = (Math.PI * widthMillimetres * tangent) / wavelengthMillimetres;
@@ -116,7 +116,7 @@ export function azimuthDecibels(
  *
  * @param widthMillimetres         width of the track, mm; > 0, at most 50
  * @param speedMillimetresPerSecond  speed of the film, mm/s; > 0
- * @param angleMinutes             out of square, minutes of arc; > 0, at most 600
+ * @param angleArcminutes          out of square, minutes of arc; > 0, at most 600
  * @returns frequency, Hz
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
@@ -125,13 +125,13 @@ export function azimuthDecibels(
 export function firstNullHz(
   widthMillimetres: number,
   speedMillimetresPerSecond: number,
-  angleMinutes: number,
+  angleArcminutes: number,
 ): number {
   requireInterval('widthMillimetres', widthMillimetres, { above: 0, maximum: 50, unit: 'mm' });
   requireInterval('speedMillimetresPerSecond', speedMillimetresPerSecond, { above: 0 });
-  requireInterval('angleMinutes', angleMinutes, { above: 0, maximum: 600 });
+  requireInterval('angleArcminutes', angleArcminutes, { above: 0, maximum: 600 });
   return (
-    speedMillimetresPerSecond / (widthMillimetres * Math.tan((angleMinutes * Math.PI) / 10_800))
+    speedMillimetresPerSecond / (widthMillimetres * Math.tan((angleArcminutes * Math.PI) / 10_800))
   );
 }
 

@@ -62,7 +62,7 @@ function requireLater(before: SoundTie, { name, pictureSeconds, soundSeconds }: 
     throw new OutOfRangeError(
       `${name}SoundSeconds`,
       soundSeconds,
-      'a time after that of the tie before it in the picture',
+      'a later time than the sound of the tie before it',
     );
   }
 }

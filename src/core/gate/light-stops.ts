@@ -80,7 +80,7 @@ export function apertureStops(fromFNumber: number, toFNumber: number): number {
  * the shutter, this tells what to give back elsewhere.
  *
  * Model: log2 of the ratios of exposure time, sensitivity and lamp light; 2 × log2 of the ratio of
- * f-numbers; −3.3219 × density added. Exact as long as the camera answers in proportion to light.
+ * f-numbers; −3.3219 × density added. Exact as long as the camera responds in proportion to light.
  *
  * @param from  setting before
  * @param to    setting after

@@ -33,7 +33,7 @@ function span(low: [string, number], high: [string, number], trimShare: number):
     throw new OutOfRangeError(
       high[0],
       high[1],
-      `at least ${SMALLEST + 2} pixels more than the edge opposite, and what is trimmed`,
+      `at least ${SMALLEST + 2} pixels more than the opposite edge, trim included`,
     );
   }
   return [start, length];

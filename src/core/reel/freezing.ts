@@ -21,17 +21,17 @@ export const FREEZING_STEPS: readonly FreezingStep[] = [
     sources: ['common-practice'],
   },
   {
-    what: 'Let film and packing rest a day in a dry room, at 30 to 40 %.',
+    what: 'Let film and packing rest a day in a dry room, at 30 to 40 % relative humidity.',
     status: 'seen',
     sources: ['film-forever-8', 'common-practice'],
   },
   {
-    what: 'Strip out, roll in a vented can, labelled with date and acid level.',
+    what: 'Take the acid strip out. Put the roll in a vented can, labelled with date and acid level.',
     status: 'practice',
     sources: ['common-practice'],
   },
   {
-    what: 'Seal it in a moisture-proof bag that it fills, air pressed out, with a humidity card that can be read.',
+    what: 'Seal the can in a moisture-proof bag, air pressed out, with a humidity card that can be read from outside.',
     status: 'seen',
     sources: ['film-forever-8', 'mccormick-goodhart-cmi'],
   },
@@ -41,12 +41,12 @@ export const FREEZING_STEPS: readonly FreezingStep[] = [
     sources: ['mccormick-goodhart-cmi', 'common-practice'],
   },
   {
-    what: 'Cool it in stages: a day in the refrigerator, then a frost-free freezer at about −18 °C, filled to half, not the one for food.',
+    what: 'Cool it in stages: a day in the refrigerator, then a frost-free freezer at about −18 °C, half full, and never one used for food.',
     status: 'seen',
     sources: ['film-forever-8', 'filmcare-low-temperature', 'common-practice'],
   },
   {
-    what: 'Read the cards once a year; if the inner one shows damp, pack anew.',
+    what: 'Read the cards once a year; if the inner one shows damp, pack it again.',
     status: 'practice',
     sources: ['mccormick-goodhart-cmi', 'common-practice'],
   },

@@ -87,7 +87,7 @@ export function nitrateReasons(
   }
   if (smell === 'acrid-or-sweet' && canBeNitrate) {
     reasons.push({
-      reason: 'An acrid or sweet smell that is not vinegar speaks for decaying nitrate',
+      reason: 'A sharp or sweet smell that is not vinegar is a sign of decaying nitrate',
       sources: ['h-182-nitrate-2003', 'from-memory'],
     });
   }

@@ -71,10 +71,10 @@ export const FINDING_RULES: {
     'not-noted': notYet('Gauge not looked at', 'gauge'),
     'super-16': rule(
       'not-here',
-      'Super 16: no gate for it here, and gate and rollers of a 16 mm machine touch the picture',
+      'Super 16; no gate for it here, and gate and rollers of a 16 mm machine touch the picture',
       ['movies-tech-faq', 'common-practice'],
     ),
-    '35mm': rule('not-here', '35 mm: no machine here has a gate for it'),
+    '35mm': rule('not-here', '35 mm; no machine here has a gate for it'),
     other: rule(
       'do-not-open',
       'A gauge that fits nothing here; no machine has its gate, and some such film is nitrate',
@@ -168,7 +168,7 @@ export const FINDING_RULES: {
     ]),
     'brown-powder': rule(
       'do-not-open',
-      'Brown powder, bubbles or drops: whatever the film is, it is past handling',
+      'Brown powder, bubbles or drops; whatever the film is, it is past handling',
       ['h-182-nitrate-2003', 'common-practice'],
     ),
   },

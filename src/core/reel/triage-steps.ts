@@ -39,12 +39,12 @@ export const TRIAGE_STEPS: readonly TriageStep[] = [
   {
     id: 'gauge',
     what: 'Name the gauge',
-    how: 'By width and holes on the outermost turn, at the window, without unwinding. Until you know, treat it as nitrate: no flame, no lamp, no heat. If it is 35 mm or fits nothing, close the can.',
+    how: 'Open the can at arm’s length, at the window. By width and holes on the outermost turn, without unwinding. Until you know, treat it as nitrate: no flame, no lamp, no heat. If it is 35 mm or fits nothing, close the can.',
   },
   {
     id: 'smell',
     what: 'Smell the open can',
-    how: 'Open it at arm’s length at the window and notice what comes. Do not sniff at the film. If it is sharp or sweet and not vinegar, close it.',
+    how: 'Notice what comes from the can at arm’s length. Do not sniff at the film. If it is sharp or sweet and not vinegar, close it.',
   },
   {
     id: 'strange-smell',

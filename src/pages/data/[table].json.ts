@@ -1,6 +1,6 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { allOpenTables } from '../../components/open-tables/all-open-tables.ts';
-import { openTableJson, type OpenTable } from '../../components/open-tables/open-table.ts';
+import { allOpenTables } from '../../book/open-tables/all-open-tables.ts';
+import { openTableJson, type OpenTable } from '../../book/open-tables/open-table.ts';
 
 export const getStaticPaths = (async () => {
   const tables = await allOpenTables();

@@ -147,8 +147,8 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
         <ShelfPicker shelf="reels" state={state} onEdit={edit} />
         {table !== undefined && (
           <p class="bench-note">
-            {table.name} of <a href={sitePath('/box/')}>the box</a> lies on the table: the sheets
-            open with it, not with the reel described here.
+            {table.name} of <a href={sitePath('/box/')}>the box</a> is on the table: the sheets open
+            with it, not with the reel described here.
           </p>
         )}
         <div role="alert">
@@ -246,18 +246,20 @@ export function BenchForm({ examples, store }: Props): ComponentChildren {
           ))}
         </ul>
       </section>
-      <OfferDialog
-        offered={offered}
-        state={state}
-        onAdd={take}
-        onReplace={(whole) => {
-          edit(() => whole, 'Your benches are replaced by those of the file.');
-          setOffered(undefined);
-        }}
-        onLeave={() => {
-          setOffered(undefined);
-        }}
-      />
+      {offered !== undefined && (
+        <OfferDialog
+          offered={offered}
+          state={state}
+          onAdd={take}
+          onReplace={(whole) => {
+            edit(() => whole, 'Your benches are replaced by those of the file.');
+            setOffered(undefined);
+          }}
+          onLeave={() => {
+            setOffered(undefined);
+          }}
+        />
+      )}
     </>
   );
 }

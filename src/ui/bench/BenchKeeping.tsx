@@ -25,7 +25,7 @@ export function BenchKeeping(props: Props): ComponentChildren {
       <h2 id="keep-and-share">Keep and share</h2>
       <p class="bench-note">
         The link holds the bench, reel and region in use, but never your prices and times. The file
-        holds everything on this page, prices too. Neither goes anywhere unless you send it.
+        holds everything on this page, prices too. Neither is sent anywhere unless you send it.
       </p>
       <div class="bench-buttons">
         {/* Always there, so that nothing moves when a bench comes in. */}

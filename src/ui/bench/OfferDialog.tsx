@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import { useLayoutEffect, useRef } from 'preact/hooks';
 import { BENCH_INPUTS, REGION_INPUT } from '../../worksheets/bench/bench-inputs.ts';
 import { entryText } from '../../worksheets/machine/entry-text.ts';
 import { STORED_FIELDS } from '../../worksheets/machine/bench-fields.ts';
+import { OfferFrame } from '../kept/OfferFrame.tsx';
 import { hasRoomFor, type BenchOffer } from './bench-edits.ts';
 import type { BenchState, NamedTexts } from './bench-state.ts';
 
@@ -17,7 +17,7 @@ export interface Offered {
 }
 
 interface Props {
-  readonly offered: Offered | undefined;
+  readonly offered: Offered;
   readonly state: BenchState;
   readonly onAdd: (offer: BenchOffer) => void;
   readonly onReplace: (whole: BenchState) => void;
@@ -25,85 +25,65 @@ interface Props {
 }
 
 /** Asks before a link or a file changes anything. */
-export function OfferDialog(props: Props): ComponentChildren {
-  const { offered, state, onAdd, onReplace, onLeave } = props;
-  const dialog = useRef<HTMLDialogElement>(null);
-  useLayoutEffect(() => {
-    if (offered !== undefined && dialog.current?.open === false) dialog.current.showModal();
-    if (offered === undefined) dialog.current?.close();
-  }, [offered]);
+export function OfferDialog({
+  offered,
+  state,
+  onAdd,
+  onReplace,
+  onLeave,
+}: Props): ComponentChildren {
+  const { from, offer, whole, faults } = offered;
+  const { benches, reels, region } = offer;
   const isEmpty = state.benches.length + state.reels.length === 0;
+  const hasRoom = hasRoomFor(state, offer);
+  const isMany = benches.length > 1;
   return (
-    <dialog
-      ref={dialog}
-      class="offer"
-      aria-labelledby={offered === undefined ? undefined : 'offer-title'}
-      onClose={onLeave}
-    >
-      {offered !== undefined && (
+    <OfferFrame
+      title={isMany ? 'Add these benches?' : 'Add this bench?'}
+      faults={faults}
+      onLeave={onLeave}
+      answers={
         <>
-          <h2 id="offer-title">
-            {offered.offer.benches.length > 1 ? 'Add these benches?' : 'Add this bench?'}
-          </h2>
-          <p>
-            {offered.from === 'link' ? 'The link' : 'The file'} holds the following.{' '}
-            {isEmpty
-              ? 'Nothing is kept here yet.'
-              : 'What you have stays; what you add is in use at once.'}
-          </p>
-          {[...offered.offer.benches, ...offered.offer.reels].map((item, index) => (
-            <OfferedItem key={index} item={item} />
-          ))}
-          {offered.offer.region !== '' && (
-            <p class="offer-region">
-              Region: {REGION_INPUT.options[offered.offer.region]}
-              {state.region !== '' &&
-                state.region !== offered.offer.region &&
-                ', in place of yours'}
-              .
-            </p>
-          )}
-          {offered.faults.length > 0 && (
-            <div class="offer-faults">
-              <p>Passed over, because it cannot be read:</p>
-              <ul>
-                {offered.faults.slice(0, 20).map((fault) => (
-                  <li key={fault}>{fault}</li>
-                ))}
-              </ul>
-            </div>
-          )}
-          {!hasRoomFor(state, offered.offer) && (
-            <p>There is no room for more benches or reels: remove some first.</p>
-          )}
-          <div class="offer-buttons">
+          <button
+            type="button"
+            class="button-first"
+            disabled={!hasRoom}
+            onClick={() => {
+              onAdd(offer);
+            }}
+          >
+            {isMany ? 'Add them' : 'Add this bench'}
+          </button>
+          {whole !== undefined && !isEmpty && (
             <button
               type="button"
-              class="button-first"
-              disabled={!hasRoomFor(state, offered.offer)}
               onClick={() => {
-                onAdd(offered.offer);
+                onReplace(whole);
               }}
             >
-              {offered.offer.benches.length > 1 ? 'Add them' : 'Add this bench'}
+              Replace all of mine
             </button>
-            {offered.whole !== undefined && !isEmpty && (
-              <button
-                type="button"
-                onClick={() => {
-                  if (offered.whole !== undefined) onReplace(offered.whole);
-                }}
-              >
-                Replace all of mine
-              </button>
-            )}
-            <button type="button" onClick={onLeave}>
-              Leave it
-            </button>
-          </div>
+          )}
         </>
+      }
+    >
+      <p>
+        {from === 'link' ? 'The link' : 'The file'} holds the following.{' '}
+        {isEmpty
+          ? 'Nothing is kept here yet.'
+          : 'What you have stays; what you add is in use at once.'}
+      </p>
+      {[...benches, ...reels].map((item, index) => (
+        <OfferedItem key={index} item={item} />
+      ))}
+      {region !== '' && (
+        <p class="offer-region">
+          Region: {REGION_INPUT.options[region]}
+          {state.region !== '' && state.region !== region && ', in place of yours'}.
+        </p>
       )}
-    </dialog>
+      {!hasRoom && <p>There is no room for more benches or reels: remove some first.</p>}
+    </OfferFrame>
   );
 }
 

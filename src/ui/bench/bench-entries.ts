@@ -22,7 +22,7 @@ import { current, currentTexts, type BenchState } from './bench-state.ts';
 import type { TableReel } from './table-reel.ts';
 
 const CHANGED_BENCH =
-  'The bench in use is not the one for which this reel was put on the table. Open the box again, which judges it anew.';
+  'The bench in use is not the one for which this reel was put on the table. Open the box again, which judges it again.';
 
 /** What the reader's bench says to one worksheet. */
 export interface BenchOverlay {

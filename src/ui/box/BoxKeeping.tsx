@@ -48,8 +48,8 @@ export function BoxKeeping(props: Props): ComponentChildren {
       <h2 id="keep-the-box">Keep the box</h2>
       <p class="box-note">
         The box stays on this device, with the names of your customers in it. A browser can lose
-        what it keeps: save the file at the end of each day, and keep it where your law wants such
-        lists kept.
+        what it keeps: save the file at the end of each day, and keep it as the law of your country
+        asks for such lists.
       </p>
       <div class="bench-buttons">
         <button

@@ -1,16 +1,14 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { EMPTY_BOX, jobOf, reelName, type Box, type Job } from '../../worksheets/box/job.ts';
-import { JOB_FIELDS, JOB_GROUPS } from '../../worksheets/box/job-fields.ts';
+import type { JobField } from '../../worksheets/box/job-fields.ts';
 import { COUNTER_FIELDS } from '../../worksheets/box/reel-fields.ts';
 import { judgedReel, projectorRefusal } from '../../worksheets/box/reel-reading.ts';
-import { jobState, STATE_WORDS } from '../../worksheets/box/reel-way.ts';
 import { current, EMPTY_BENCH, type BenchState } from '../bench/bench-state.ts';
 import type { BenchStore } from '../bench/bench-store.ts';
 import type { AsideText, KeptSnapshot } from '../bench/kept-store.ts';
 import { sitePath } from '../islands/site-path.ts';
 import {
-  addJob,
   addReels,
   chooseJob,
   clearTable,
@@ -22,14 +20,17 @@ import {
   removeReel,
   setJobText,
   setReelText,
+  startJob,
 } from './box-edits.ts';
 import type { BoxStore } from './box-store.ts';
 import { LARGEST_BOX_FILE_BYTES, parseBoxFile } from './box-text.ts';
-import { BoxFieldEntry } from './BoxFieldEntry.tsx';
 import { BoxKeeping } from './BoxKeeping.tsx';
 import { BoxStatus, type BoxSaid } from './BoxStatus.tsx';
 import { ImportDialog, type OfferedBox } from './ImportDialog.tsx';
+import { JobBar, jobWords } from './JobBar.tsx';
+import { AboutJob, JobFields } from './JobFields.tsx';
 import { PaperBar } from './PaperBar.tsx';
+import { reelCount } from './reel-count.ts';
 import { ReelPanel } from './ReelPanel.tsx';
 import type { RowCalls } from './ReelRow.tsx';
 import { ReelTable } from './ReelTable.tsx';
@@ -47,6 +48,9 @@ interface Props {
     readonly today: () => string;
   };
 }
+
+/** Fields of a job that stand open: the others unfold. */
+const FIRST_FIELDS: readonly JobField[] = ['number', 'customer'];
 
 /** The whole page of the box below its heading: jobs, reels, totals, papers, keeping. */
 export function BoxPage({ stores }: Props): ComponentChildren {
@@ -139,6 +143,9 @@ export function BoxPage({ stores }: Props): ComponentChildren {
     [],
   );
 
+  const onJobText = (field: JobField, text: string): void => {
+    if (job !== undefined) edit((before) => setJobText(before, job.id, field, text));
+  };
   const openBoxFile = async (file: File): Promise<void> => {
     const reading =
       file.size > LARGEST_BOX_FILE_BYTES
@@ -162,7 +169,7 @@ export function BoxPage({ stores }: Props): ComponentChildren {
     const left = unknown.length === 0 ? '' : ` Columns passed over: ${unknown.join(', ')}.`;
     edit(
       (before) => addReels(before, into.id, rows),
-      `${rows.length} reels of “${file.name}” are added.${left}`,
+      `${reelCount(rows.length)} of “${file.name}” ${rows.length === 1 ? 'is' : 'are'} added.${left}`,
     );
   };
 
@@ -176,66 +183,26 @@ export function BoxPage({ stores }: Props): ComponentChildren {
           edit(() => before);
         }}
       />
-      <section class="box-jobs" aria-label="Job">
-        <p>
-          <label for="box-job">Job</label>{' '}
-          <select
-            id="box-job"
-            value={state.currentJob}
-            disabled={state.jobs.length === 0}
-            onChange={(event) => {
-              const id = event.currentTarget.value;
-              setOpenReel(undefined);
-              edit((before) => chooseJob(before, id));
-            }}
-          >
-            {state.jobs.length === 0 && <option value="">none yet</option>}
-            {state.jobs.map((one) => (
-              <option key={one.id} value={one.id}>
-                {jobWords(one)}
-              </option>
-            ))}
-          </select>{' '}
-          <button
-            type="button"
-            class="button"
-            onClick={() => {
-              setOpenReel(undefined);
-              edit((before) => addReels(addJob(before), addJob(before).currentJob, [{}]));
-            }}
-          >
-            New job
-          </button>{' '}
-          {job !== undefined && (
-            <button
-              type="button"
-              class="button"
-              onClick={() => {
-                edit((before) => removeJob(before, job.id), `${jobWords(job)} is removed.`);
-              }}
-            >
-              Remove this job
-            </button>
-          )}
-        </p>
-      </section>
+      <JobBar
+        box={state}
+        job={job}
+        onChoose={(id) => {
+          setOpenReel(undefined);
+          edit((before) => chooseJob(before, id));
+        }}
+        onNew={() => {
+          setOpenReel(undefined);
+          edit(startJob);
+        }}
+        onRemove={(one) => {
+          edit((before) => removeJob(before, one.id), `${jobWords(one)} is removed.`);
+        }}
+      />
       {job === undefined ? (
         <p>No job yet. Start one, or open a file of yours below.</p>
       ) : (
         <>
-          <div class="box-fields">
-            {(['number', 'customer'] as const).map((field) => (
-              <BoxFieldEntry
-                key={`${job.id}-${field}`}
-                id={`job-${field}`}
-                field={JOB_FIELDS[field]}
-                text={job.texts[field] ?? ''}
-                onChange={(text) => {
-                  edit((before) => setJobText(before, job.id, field, text));
-                }}
-              />
-            ))}
-          </div>
+          <JobFields job={job} fields={FIRST_FIELDS} onText={onJobText} />
           <h2>Reels</h2>
           <p class="box-note">
             Enter and the arrow keys move from field to field; Enter in the last line begins a new
@@ -260,7 +227,7 @@ export function BoxPage({ stores }: Props): ComponentChildren {
               edit(
                 (before) =>
                   fillCells(before, { job: job.id, reel: id }, COUNTER_FIELDS.slice(column), cells),
-                `${cells.length} lines are pasted.`,
+                cells.length === 1 ? 'One line is pasted.' : `${cells.length} lines are pasted.`,
               );
             }}
           />
@@ -301,30 +268,7 @@ export function BoxPage({ stores }: Props): ComponentChildren {
           )}
           <TotalsView job={job} bench={benchTexts} showsOwn={showsOwn} onShowOwn={setShowsOwn} />
           <PaperBar job={job} openReel={reel} bench={benchTexts} today={stores?.today() ?? ''} />
-          <section class="box-job" aria-labelledby="about-job">
-            <h2 id="about-job">About the job</h2>
-            {JOB_GROUPS.map(({ legend, fields }) => (
-              <details key={legend}>
-                <summary>
-                  {legend}
-                  {filledWords(fields.filter((field) => (job.texts[field] ?? '') !== '').length)}
-                </summary>
-                <div class="box-fields">
-                  {fields.map((field) => (
-                    <BoxFieldEntry
-                      key={`${job.id}-${field}`}
-                      id={`job-${field.replace('.', '-')}`}
-                      field={JOB_FIELDS[field]}
-                      text={job.texts[field] ?? ''}
-                      onChange={(text) => {
-                        edit((before) => setJobText(before, job.id, field, text));
-                      }}
-                    />
-                  ))}
-                </div>
-              </details>
-            ))}
-          </section>
+          <AboutJob job={job} onText={onJobText} />
         </>
       )}
       <BoxKeeping
@@ -344,32 +288,19 @@ export function BoxPage({ stores }: Props): ComponentChildren {
         }}
         onDropAside={() => stores?.box.dropAside()}
       />
-      <ImportDialog
-        offered={offered}
-        here={state}
-        onTake={(choices) => {
-          if (offered !== undefined) {
-            edit((before) => importJobs(before, offered.box, choices), 'The file is taken in.');
-          }
-          setOffered(undefined);
-        }}
-        onLeave={() => {
-          setOffered(undefined);
-        }}
-      />
+      {offered !== undefined && (
+        <ImportDialog
+          offered={offered}
+          here={state}
+          onTake={(choices) => {
+            edit((before) => importJobs(before, offered.box, choices), 'The file is imported.');
+            setOffered(undefined);
+          }}
+          onLeave={() => {
+            setOffered(undefined);
+          }}
+        />
+      )}
     </div>
   );
-}
-
-function filledWords(count: number): string {
-  return count === 0 ? '' : ` (${count} filled in)`;
-}
-
-/** A job in a list: number, customer, reels and where the slowest of them is. */
-function jobWords(job: Job): string {
-  const state = jobState(job);
-  const { number = '', customer = '' } = job.texts;
-  const name = [number, customer.split('\n', 1)[0] ?? ''].filter((text) => text !== '').join(' ');
-  const count = `${job.reels.length} ${job.reels.length === 1 ? 'reel' : 'reels'}`;
-  return `${name === '' ? 'Job without a number' : name}: ${count}${state === undefined ? '' : `, ${STATE_WORDS[state]}`}`;
 }

@@ -7,7 +7,7 @@ import { KeptStatus, type Said } from '../kept/KeptStatus.tsx';
 export type BoxSaid = Said<Box>;
 
 const WORDS = {
-  kept: 'Kept on this device as you type. Nothing of it goes anywhere.',
+  kept: 'Kept on this device as you type. None of it is sent anywhere.',
   blocked:
     'This browser lets the page keep nothing: the box lasts until you leave the page. Save it as a file.',
   full: 'The browser has no room left: the last changes are not kept and last until you leave the page. Save the box as a file.',

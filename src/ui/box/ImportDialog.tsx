@@ -1,7 +1,9 @@
 import type { ComponentChildren } from 'preact';
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import type { Box } from '../../worksheets/box/job.ts';
+import { useState } from 'preact/hooks';
+import type { Box, Job } from '../../worksheets/box/job.ts';
+import { OfferFrame } from '../kept/OfferFrame.tsx';
 import { sameJob, type ImportChoice } from './box-edits.ts';
+import { reelCount } from './reel-count.ts';
 
 export interface OfferedBox {
   readonly box: Box;
@@ -10,7 +12,7 @@ export interface OfferedBox {
 }
 
 interface Props {
-  readonly offered: OfferedBox | undefined;
+  readonly offered: OfferedBox;
   readonly here: Box;
   readonly onTake: (choices: ReadonlyMap<string, ImportChoice>) => void;
   readonly onLeave: () => void;
@@ -24,77 +26,70 @@ const CHOICES: readonly (readonly [ImportChoice, string])[] = [
 
 /** Asks before a file changes anything: job by job where the number is here already. */
 export function ImportDialog({ offered, here, onTake, onLeave }: Props): ComponentChildren {
-  const dialog = useRef<HTMLDialogElement>(null);
   const [choices, setChoices] = useState<ReadonlyMap<string, ImportChoice>>(new Map());
-  useLayoutEffect(() => {
-    setChoices(new Map());
-    if (offered !== undefined && dialog.current?.open === false) dialog.current.showModal();
-    if (offered === undefined) dialog.current?.close();
-  }, [offered]);
   return (
-    <dialog
-      ref={dialog}
-      class="offer"
-      aria-labelledby={offered === undefined ? undefined : 'import-title'}
-      onClose={onLeave}
+    <OfferFrame
+      title="Import these jobs?"
+      faults={offered.faults}
+      onLeave={onLeave}
+      answers={
+        <button
+          type="button"
+          class="button-first"
+          onClick={() => {
+            onTake(choices);
+          }}
+        >
+          Import them
+        </button>
+      }
     >
-      {offered !== undefined && (
-        <>
-          <h2 id="import-title">Take these jobs in?</h2>
-          {offered.box.jobs.map((job) => {
-            const same = sameJob(here, job);
-            const words = `${job.texts.number ?? 'Job without a number'}, ${job.texts.customer ?? 'no customer named'}, ${job.reels.length} reels`;
-            return same === undefined ? (
-              <p key={job.id}>{words}: new here, is added.</p>
-            ) : (
-              <fieldset key={job.id} class="import-job">
-                <legend>{words}</legend>
-                <p>
-                  A job with this number is here already, with {same.reels.length} reels. What shall
-                  be done?
-                </p>
-                {CHOICES.map(([choice, label]) => (
-                  <label key={choice}>
-                    <input
-                      type="radio"
-                      name={`import-${job.id}`}
-                      checked={(choices.get(job.id) ?? 'skip') === choice}
-                      onChange={() => {
-                        setChoices(new Map([...choices, [job.id, choice]]));
-                      }}
-                    />{' '}
-                    {label}
-                  </label>
-                ))}
-              </fieldset>
-            );
-          })}
-          {offered.faults.length > 0 && (
-            <div class="offer-faults">
-              <p>Passed over, because it cannot be read:</p>
-              <ul>
-                {offered.faults.slice(0, 20).map((fault) => (
-                  <li key={fault}>{fault}</li>
-                ))}
-              </ul>
-            </div>
-          )}
-          <div class="offer-buttons">
-            <button
-              type="button"
-              class="button-first"
-              onClick={() => {
-                onTake(choices);
-              }}
-            >
-              Take them in
-            </button>
-            <button type="button" onClick={onLeave}>
-              Leave it
-            </button>
-          </div>
-        </>
-      )}
-    </dialog>
+      {offered.box.jobs.map((job) => (
+        <OfferedJob
+          key={job.id}
+          job={job}
+          same={sameJob(here, job)}
+          choice={choices.get(job.id) ?? 'skip'}
+          onChoice={(choice) => {
+            setChoices(new Map([...choices, [job.id, choice]]));
+          }}
+        />
+      ))}
+    </OfferFrame>
+  );
+}
+
+function OfferedJob(props: {
+  readonly job: Job;
+  /** The job with this number that is here already. */
+  readonly same: Job | undefined;
+  readonly choice: ImportChoice;
+  readonly onChoice: (choice: ImportChoice) => void;
+}): ComponentChildren {
+  const { job, same, choice, onChoice } = props;
+  const { number = 'Job without a number', customer = 'no customer named' } = job.texts;
+  const words = `${number}, ${customer}, ${reelCount(job.reels.length)}`;
+  if (same === undefined) return <p>{words}: new here, is added.</p>;
+  return (
+    <fieldset class="import-job">
+      <legend>{words}</legend>
+      <p>
+        A job with this number is here already, with {reelCount(same.reels.length)}. What shall be
+        done?
+      </p>
+      {CHOICES.map(([each, label]) => (
+        <label key={each}>
+          <input
+            type="radio"
+            name={`import-${job.id}`}
+            checked={choice === each}
+            onChange={() => {
+              onChoice(each);
+            }}
+          />{' '}
+          {label}
+        </label>
+      ))}
+    </fieldset>
   );
 }

@@ -10,6 +10,7 @@ import { boxTotals } from '../../worksheets/box/box-totals.ts';
 import type { Job } from '../../worksheets/box/job.ts';
 import type { BenchTexts } from '../bench/bench-state.ts';
 import { sitePath } from '../islands/site-path.ts';
+import { reelCount } from './reel-count.ts';
 
 interface Props {
   readonly job: Job;
@@ -19,19 +20,17 @@ interface Props {
   readonly onShowOwn: (shows: boolean) => void;
 }
 
-const reels = (count: number): string => `${count} ${count === 1 ? 'reel' : 'reels'}`;
-
 /** What all reels of the job come to, and what is missing from the sums. */
 export function TotalsView({ job, bench, showsOwn, onShowOwn }: Props): ComponentChildren {
   const totals = boxTotals(job, bench);
   const { quotation, plannedSeconds, bytes, spentSeconds, spentReels } = totals;
   const missing = [
     totals.uncountedReels > 0 &&
-      `${reels(totals.uncountedReels)} without gauge or length: in none of the sums.`,
+      `${reelCount(totals.uncountedReels)} without gauge or length: in none of the sums.`,
     totals.unmeasuredReels > 0 &&
-      `${reels(totals.unmeasuredReels)} counted by the size of the reel, not measured: full reels are assumed.`,
+      `${reelCount(totals.unmeasuredReels)} counted by the size of the reel, not measured: full reels are assumed.`,
     totals.ratelessReels > 0 &&
-      `${reels(totals.ratelessReels)} without a native rate: in no time, no file and no price by the minute.`,
+      `${reelCount(totals.ratelessReels)} without a native rate: in no time, no file and no price by the minute.`,
   ].filter((words) => words !== false);
   const lines: readonly (readonly [string, string])[] = [
     ['Reels', String(totals.reelCount)],
@@ -52,7 +51,7 @@ export function TotalsView({ job, bench, showsOwn, onShowOwn }: Props): Componen
     ],
     [
       'Your time so far, measured',
-      spentReels === 0 ? '–' : `${formatDuration(spentSeconds)} on ${reels(spentReels)}`,
+      spentReels === 0 ? '–' : `${formatDuration(spentSeconds)} on ${reelCount(spentReels)}`,
     ],
     [
       'To pay, by your price list',

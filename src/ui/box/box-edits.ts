@@ -52,14 +52,18 @@ function changeReel(box: Box, { job, reel }: OnTable, change: (reel: Reel) => Re
   });
 }
 
-/** A new job, open at once, with the workshop and its terms as they stood on the last one. */
-export function addJob(box: Box, number = ''): Box {
+/**
+ * A new job with its first line to fill in, open at once, with the workshop and its terms as they stood
+ * on the last one. A full box stays as it is.
+ */
+export function startJob(box: Box): Box {
   if (box.jobs.length >= MOST_IN_BOX.jobs) return box;
   const id = freeId('j', ids(box.jobs));
   const { workshop = '', terms = '' } = box.jobs.at(-1)?.texts ?? {};
-  const given = Object.entries({ number, workshop, terms }).filter(([, text]) => text !== '');
+  const given = Object.entries({ workshop, terms }).filter(([, text]) => text !== '');
   const texts = Object.fromEntries(given) as JobTexts;
-  return { ...box, jobs: [...box.jobs, { id, texts, reels: [] }], currentJob: id };
+  const started = { ...box, jobs: [...box.jobs, { id, texts, reels: [] }], currentJob: id };
+  return addReels(started, id, [{}]);
 }
 
 export function chooseJob(box: Box, id: string): Box {

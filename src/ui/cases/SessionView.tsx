@@ -7,9 +7,6 @@ import {
   type SessionItem,
   type SessionLevel,
 } from '../../practice/session.ts';
-import { PracticeView } from '../practice/PracticeView.tsx';
-import { CaseView } from './CaseView.tsx';
-import { FaultCaseView } from './FaultCaseView.tsx';
 import { pagePath, today } from './path-store.ts';
 import {
   drawable,
@@ -18,6 +15,9 @@ import {
   type DrawnItem,
   type PracticeStock,
 } from './practice-stock.ts';
+import { SessionEnd } from './SessionEnd.tsx';
+import { SessionQuestion } from './SessionQuestion.tsx';
+import { SessionStart } from './SessionStart.tsx';
 import { setLink, type SetAddress } from './set-address.ts';
 
 interface Props {
@@ -44,18 +44,20 @@ export function SessionView({ stock, asked, onPath }: Props): ComponentChildren 
   const [isMissing, setIsMissing] = useState(false);
   const [results, setResults] = useState<ReadonlyMap<number, boolean>>(new Map());
   const box = useRef<HTMLDivElement>(null);
+  const rightCount = [...results.values()].filter(Boolean).length;
 
+  // A reader may go on before a question has come: what comes late is not shown.
+  const wantedPlace = useRef(0);
   const open = async (items: readonly SessionItem[], place: number): Promise<void> => {
     setStage({ name: 'running', items, place });
+    setIsMissing(false);
+    wantedPlace.current = place;
     const wanted = items[place];
     if (wanted === undefined) return;
-    try {
-      const drawn = await drawItem(stock, wanted);
-      setIsMissing(false);
-      setItem({ place, drawn });
-    } catch {
-      setIsMissing(true);
-    }
+    const drawn = await drawItem(stock, wanted).catch(() => undefined);
+    if (wantedPlace.current !== place) return;
+    if (drawn === undefined) setIsMissing(true);
+    else setItem({ place, drawn });
   };
   const start = (): void => {
     const used = seed.trim() === '' ? freshSeed() : seed.trim();
@@ -65,22 +67,21 @@ export function SessionView({ stock, asked, onPath }: Props): ComponentChildren 
     setResults(new Map());
     void open(sessionItems(drawable(stock), used, level, due), 0);
   };
-  const tried = (isRight: boolean): void => {
+  const noteAnswer = (isRight: boolean): void => {
     if (stage.name !== 'running' || results.has(stage.place)) return;
     const wanted = stage.items[stage.place];
     if (wanted === undefined) return;
     setResults(new Map([...results, [stage.place, isRight]]));
     onPath(pagePath.update((path) => withAnswer(path, keyOf(wanted), isRight, today())));
   };
-  const next = (): void => {
+  const goOn = (): void => {
     if (stage.name !== 'running') return;
     const { items, place } = stage;
     if (place + 1 < items.length) {
       void open(items, place + 1);
       return;
     }
-    const right = [...results.values()].filter(Boolean).length;
-    const session = { day: today(), seed, right, of: items.length };
+    const session = { day: today(), seed, right: rightCount, of: items.length };
     onPath(pagePath.update((path) => withSession(path, session)));
     setItem(undefined);
     setStage({ name: 'ended', items });
@@ -93,127 +94,40 @@ export function SessionView({ stock, asked, onPath }: Props): ComponentChildren 
 
   if (stage.name === 'start') {
     return (
-      <form
-        class="practice session-start"
-        aria-labelledby="session-title"
-        onSubmit={(event) => {
-          event.preventDefault();
-          start();
-        }}
-      >
-        <h3 id="session-title">A session of ten</h3>
-        <p>
-          Six cases and four sums, what you missed before first. With a word or number of your own,
-          everybody who types it gets the same ten.
-        </p>
-        <div class="case-fields">
-          <label>
-            Level{' '}
-            <select
-              value={String(level)}
-              onChange={(event) => {
-                const { value } = event.currentTarget;
-                setLevel(value === 'all' ? 'all' : (Number(value) as SessionLevel));
-              }}
-            >
-              <option value="all">mixed</option>
-              <option value="1">1: one thing speaks</option>
-              <option value="2">2: several things do</option>
-              <option value="3">3: something is missing</option>
-            </select>
-          </label>
-          <label>
-            Word or number of the set, if you have one{' '}
-            <input
-              type="text"
-              value={seed}
-              maxLength={40}
-              autocomplete="off"
-              onInput={(event) => {
-                setSeed(event.currentTarget.value);
-              }}
-            />
-          </label>
-        </div>
-        <p class="mixed-line">
-          <button type="submit">Start</button>
-        </p>
-      </form>
+      <SessionStart level={level} onLevel={setLevel} seed={seed} onSeed={setSeed} onStart={start} />
     );
   }
   if (stage.name === 'ended') {
-    const right = [...results.values()].filter(Boolean).length;
     const missed = stage.items.filter((_, place) => results.get(place) !== true);
     return (
-      <div class="practice" ref={box}>
-        <h3 tabIndex={-1}>End of the session</h3>
-        <p>
-          <strong>
-            {right} of {stage.items.length} right at the first answer.
-          </strong>{' '}
-          Stop here for today.
-        </p>
-        {missed.length > 0 && (
-          <>
-            <p>What you missed comes back after one, three and seven days:</p>
-            <ul>
-              {missed.map((each) => (
-                <li key={keyOf(each)}>{titleOfKey(stock, keyOf(each))}</li>
-              ))}
-            </ul>
-          </>
-        )}
-        <p>
-          Set “{seed}”: <a href={setLink(seed, level)}>the link to the same ten</a>.
-        </p>
-        <p class="mixed-line">
-          <button
-            type="button"
-            onClick={() => {
-              setSeed('');
-              setStage({ name: 'start' });
-            }}
-          >
-            Another session
-          </button>
-        </p>
+      <div ref={box}>
+        <SessionEnd
+          right={rightCount}
+          of={stage.items.length}
+          missed={missed.flatMap((each) => titleOfKey(stock, keyOf(each)) ?? [])}
+          seed={seed}
+          link={setLink(seed, level)}
+          onAgain={() => {
+            setSeed('');
+            setStage({ name: 'start' });
+          }}
+        />
       </div>
     );
   }
   const { items, place } = stage;
-  const drawn = item?.place === place ? item.drawn : undefined;
   return (
     <div ref={box}>
-      {drawn?.type === 'case' && (
-        <CaseView
-          key={place}
-          drawn={drawn.drawn}
-          worksheet={drawn.worksheet}
-          instance="session"
-          onTried={tried}
-        />
-      )}
-      {drawn?.type === 'fault' && (
-        <FaultCaseView key={place} drawn={drawn.drawn} instance="session" onTried={tried} />
-      )}
-      {drawn?.type === 'sum' && (
-        <PracticeView
-          key={place}
-          kind={drawn.kind}
-          worksheet={drawn.worksheet}
-          first={drawn.problem}
-          instance="session"
-          hasFixedNumbers
-          onTried={tried}
-        />
+      {item?.place === place && (
+        <SessionQuestion key={place} item={item.drawn} onTried={noteAnswer} />
       )}
       {isMissing && (
         <p role="alert">
-          This question could not be loaded. Look whether you are on line, and go on to the next.
+          This question could not be loaded. Check that you are online, and go on to the next.
         </p>
       )}
       <p class="mixed-line">
-        <button type="button" class="button" onClick={next}>
+        <button type="button" class="button" onClick={goOn}>
           {place + 1 < items.length ? 'Next question' : 'See how it went'}
         </button>
         <span role="status">

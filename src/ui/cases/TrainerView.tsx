@@ -8,6 +8,7 @@ import {
   type DrawnItem,
   type PracticeStock,
 } from './practice-stock.ts';
+import { LevelChoice } from './LevelChoice.tsx';
 import { printOnly } from './print-only.ts';
 import { setLink } from './set-address.ts';
 import { ShownPage } from './ShownPage.tsx';
@@ -50,7 +51,7 @@ export function TrainerView({ stock }: { readonly stock: PracticeStock }): Compo
       setSaid(`${items.length} questions are ready below.`);
     } catch {
       setSheets(undefined);
-      setSaid('A sheet could not be loaded. Look whether you are on line, and try again.');
+      setSaid('A sheet could not be loaded. Check that you are online, and try again.');
     }
   };
   const choose = (ids: readonly string[], isOn: boolean): void => {
@@ -78,21 +79,7 @@ export function TrainerView({ stock }: { readonly stock: PracticeStock }): Compo
         <KindList title="Cases" kinds={cases} chosen={chosen} choose={choose} />
         <KindList title="Sums" kinds={stock.sums} chosen={chosen} choose={choose} />
         <div class="case-fields">
-          <label>
-            Level of the cases{' '}
-            <select
-              value={String(level)}
-              onChange={(event) => {
-                const { value } = event.currentTarget;
-                setLevel(value === 'all' ? 'all' : (Number(value) as SessionLevel));
-              }}
-            >
-              <option value="all">mixed</option>
-              <option value="1">1</option>
-              <option value="2">2</option>
-              <option value="3">3</option>
-            </select>
-          </label>
+          <LevelChoice label="Level of the cases" level={level} onLevel={setLevel} />
           <label>
             Questions{' '}
             <input

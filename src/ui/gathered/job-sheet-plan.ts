@@ -99,7 +99,7 @@ export const JOB_SHEET: Plan = {
         { key: 'ripplePercent' },
         { key: 'beatHz' },
         { key: 'matchingExposureSeconds' },
-        { key: 'speedToleranceFps', label: 'Speed may wander by' },
+        { key: 'speedToleranceFps', label: 'The speed may differ by' },
       ],
       showsVerdict: true,
     },
@@ -194,7 +194,7 @@ export const JOB_SHEET: Plan = {
       fields: [...STORAGE_FIELDS],
       answers: [
         { key: 'keep', label: 'Master, lossless, at the native rate' },
-        { key: 'watchBytes', label: 'Viewing copy, at the delivery rate' },
+        { key: 'watchBytes', label: 'Copy to watch, at the delivery rate' },
         { key: 'bothMostBytes', label: 'Plan for' },
       ],
       showsVerdict: false,
@@ -213,7 +213,7 @@ export const JOB_SHEET: Plan = {
       answers: [
         { key: 'units' },
         { key: 'writeSeconds' },
-        { key: 'checkSeconds', label: 'Making and checking sums' },
+        { key: 'checkSeconds', label: 'Making and comparing checksums' },
       ],
       showsVerdict: false,
     },
@@ -252,7 +252,7 @@ export const JOB_SHEET: Plan = {
       lines: [
         { label: 'Recording, kept until the master is proven' },
         { label: 'Master' },
-        { label: 'Viewing copy' },
+        { label: 'Copy to watch' },
         { label: 'List of checksums, read back on' },
         { label: 'Sets', parts: ['1, at', '2, at', '3, elsewhere, at'] },
       ],

@@ -99,7 +99,7 @@ export function MixedPracticeView(props: {
       )}
       {isMissing && (
         <p role="alert">
-          This problem could not be loaded. Look whether you are on line, and try again.
+          This problem could not be loaded. Check that you are online, and try again.
         </p>
       )}
       <p class="mixed-line">

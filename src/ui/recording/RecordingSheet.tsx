@@ -216,7 +216,7 @@ export function RecordingSheet<
             <legend>What the recording was made with</legend>
             {open.map(field)}
             <details class="recording-others">
-              <summary>Rarer settings</summary>
+              <summary>Less common settings</summary>
               {others.map(field)}
             </details>
           </fieldset>

@@ -41,7 +41,7 @@ const inputs = {
     maximum: 120,
     default: '20',
     accepted: '20 or 60 s',
-    help: 'Twenty seconds are enough; at least ten are good.',
+    help: 'Twenty seconds is enough; ten is the least.',
   },
   readoutSeconds: {
     ...readoutSecondsInput,

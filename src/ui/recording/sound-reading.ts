@@ -26,7 +26,7 @@ export interface SoundReading {
 
 const REASON_WORDS: Readonly<Record<ClawNoiseReason | 'no-sound' | 'slow-sound', string>> = {
   'no-sound': 'the recording has no sound.',
-  'slow-sound': 'its sound has fewer than 8,000 samples a second.',
+  'slow-sound': 'its sound has fewer than 8000 samples a second.',
   silent: 'its sound track is silent.',
   'too-short': 'it holds less than four seconds of sound.',
   'no-rhythm':

@@ -13,7 +13,7 @@ export const reelGaugeInput = {
   ...benchInput('reel.gauge'),
   label: 'Gauge of the reel',
   default: 'super-8',
-  help: 'As named on the bench, not as written on the box.',
+  help: 'As found on the film, not as written on the box.',
 } as const satisfies ChoiceInput<GaugeId>;
 
 export const reelLengthInput = {

@@ -9,7 +9,7 @@ export const lampHzInput = {
   maximum: 50_000,
   default: '100',
   accepted: '100, 120 or 1 kHz',
-  help: 'Twice the mains rate for a filament: 100 or 120 Hz. For a dimmed LED the rate of its switching.',
+  help: 'Twice the mains frequency for a filament: 100 or 120 Hz. For a dimmed LED the rate at which it is switched.',
 } as const satisfies QuantityInput;
 
 export const lampDepthPercentInput = {
@@ -25,7 +25,7 @@ export const lampDepthPercentInput = {
 
 export const lampOnPercentInput = {
   kind: 'quantity',
-  label: 'Bright part of the time',
+  label: 'Share of the time it is bright',
   unit: 'percent',
   minimum: 1,
   maximum: 99,

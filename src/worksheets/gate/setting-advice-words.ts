@@ -53,7 +53,7 @@ export function adviceSentence(
     case 'leaves-ripple':
       return ` No exposure is even behind these blades and keeps frames whole. The least ripple that can be had, ${formatQuantity(advice.ripplePercent, 'percent', 3)}: ${orderWords(advice.setting, now)}.`;
     case 'none':
-      return ' No film rate and usual camera rate give both even light and whole frames with this shutter: take a projector with more blades, or drive film and camera from one clock.';
+      return ' No film rate gives, at any usual camera rate, both even light and whole frames with this shutter: take a projector with more blades, or drive film and camera from one clock.';
   }
 }
 

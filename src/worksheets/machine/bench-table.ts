@@ -330,7 +330,7 @@ export const BENCH_TABLE = {
       minimum: 0.25,
       maximum: 24,
       accepted: '5, 7.5 or 90 min',
-      help: 'What remains after post, telephone and tea.',
+      help: 'What is left after post, telephone and tea.',
     },
   },
   'prices.perReel': {
@@ -362,7 +362,7 @@ export const BENCH_TABLE = {
     field: {
       kind: 'choice',
       label: 'Minutes are counted',
-      options: { exact: 'exactly', begun: 'begun minutes of each reel' },
+      options: { exact: 'exactly', begun: 'each minute begun counts, reel by reel' },
       help: 'Say on the offer which of the two you use.',
     },
   },
@@ -385,7 +385,7 @@ export const BENCH_TABLE = {
       ...money,
       label: 'Fixed part',
       accepted: '10',
-      help: 'Once for the job: taking in, packing, paper.',
+      help: 'Once for the job: booking in, packing, paperwork.',
     },
   },
   'prices.minimum': {

@@ -33,7 +33,7 @@ export type InputSpec =
   QuantityInput | OptionalQuantityInput | CountInput | ChoiceInput | ListInput | TextInput;
 export type InputSpecs = Readonly<Record<string, InputSpec>>;
 
-/** Value that `compute` receives for one input. */
+/** Value that `find` receives for one input. */
 export type ValueOf<Spec extends InputSpec> = Spec extends { kind: 'quantity' | 'count' }
   ? number
   : Spec extends { kind: 'optional-quantity' }

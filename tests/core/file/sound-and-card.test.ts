@@ -83,10 +83,10 @@ describe('printed hum', () => {
     expect(rates(75)).toContain(24);
   });
 
-  test('hum at the mains rate may be that of the bench', () => {
+  test('hum at the mains frequency may be that of the bench', () => {
     const run = (entries: Record<string, string>) =>
       evaluate(humSheet, fillEntries(humSheet.inputs, entries)).outcome!;
-    expect(run({ heardHz: '50' }).verdict.sentence).toMatch(/yours perhaps/u);
+    expect(run({ heardHz: '50' }).verdict.sentence).toMatch(/perhaps your own/u);
     expect(run({ heardHz: '100.2' }).answers['ownHum']!.text).toMatch(/possible/u);
     expect(run({}).verdict.sentence).toMatch(/laid at about 24/u);
   });
@@ -124,6 +124,6 @@ describe('files on a card', () => {
     expect(run({ runSeconds: '35' })).toBe('stop');
     expect(run({ runSeconds: '35', limitSeconds: '120' })).toBe('care');
     expect(run({ runSeconds: '4' })).toBe('good');
-    expect(run({ runSeconds: '20', cardBytes: '10' })).toBe('stop');
+    expect(run({ runSeconds: '20', cardGigabytes: '10' })).toBe('stop');
   });
 });

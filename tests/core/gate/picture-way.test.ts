@@ -19,7 +19,7 @@ const GATE = [
 ] as const;
 
 const CAUSES = {
-  right: /^the film lies right$/u,
+  right: /^the film is threaded right$/u,
   'tail first and back to front': /^tail first and back to front$/u,
   'back to front': /^the film is in back to front$/u,
   'tail first': /^tail first, with the right face$/u,
@@ -98,8 +98,37 @@ describe('the way of the picture', () => {
     expect(asked).toBe(5 * 2 * 19);
   });
 
+  test('opens with nothing looked at, and decides nothing by that', () => {
+    const { verdict, answers } = run({});
+    expect(verdict.level).toBe('care');
+    expect(verdict.sentence).toBe(
+      'Not looked at yet: play the first seconds and choose what you see. Still to look at: holes, heads, lettering, movement.',
+    );
+    expect(answers['cause']!.text).toBe('not decided');
+    expect(answers['inHand']!.text).toBe('Look first; change nothing yet.');
+  });
+
+  test('counts holes that were not looked at as those that fit either way', () => {
+    for (const heads of ['up', 'down', 'not-looked']) {
+      for (const lettering of ['right', 'mirrored', 'not-looked']) {
+        for (const motion of ['forwards', 'backwards', 'not-looked']) {
+          const seen = { heads, lettering, motion };
+          const unseen = run({ ...seen, rows: 'not-looked' });
+          const either = run({ ...seen, rows: 'symmetric' });
+          expect(unseen.verdict.level).toBe(either.verdict.level);
+          expect(unseen.answers['cause']).toEqual(either.answers['cause']);
+        }
+      }
+    }
+  });
+
   test('names the contradiction of a movement that does not go with the heads', () => {
-    const { verdict } = run({ heads: 'down', lettering: 'mirrored', motion: 'backwards' });
+    const { verdict } = run({
+      rows: 'single',
+      heads: 'down',
+      lettering: 'mirrored',
+      motion: 'backwards',
+    });
     expect(verdict.level).toBe('stop');
     expect(verdict.sentence).toContain('look again');
   });

@@ -62,7 +62,7 @@ describe('the leader', () => {
   });
 
   test('takes a path that nobody measured at its longest', () => {
-    expect(leader({}).answers['pathMillimetres']!.value).toBe(2);
+    expect(leader({}).answers['pathMetres']!.value).toBe(2);
     expect(leader({ gauge: '16mm', filmFps: '24' }).verdict.sentence).toMatch(/not measured/u);
   });
 

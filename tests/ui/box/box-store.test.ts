@@ -1,18 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  addJob,
   addReels,
   importJobs,
   moveReel,
   putOnTable,
   sameJob,
   setReelText,
+  startJob,
 } from '../../../src/ui/box/box-edits.ts';
 import { boxJson, readBox } from '../../../src/ui/box/box-schema.ts';
 import { BOX_ASIDE_KEY, BOX_KEY, makeBoxStore } from '../../../src/ui/box/box-store.ts';
 import { parseBoxFile, parseBoxText } from '../../../src/ui/box/box-text.ts';
-import { EMPTY_BOX, reelOf } from '../../../src/worksheets/box/job.ts';
+import { EMPTY_BOX, MOST_IN_BOX, reelOf } from '../../../src/worksheets/box/job.ts';
 import { FakeStorage } from '../fake-storage.ts';
 import { anyBox, makeBox, makeJob, makeReel } from './some-box.ts';
 
@@ -36,7 +36,7 @@ describe('the box in the browser’s store', () => {
   it('keeps what two tabs type into two reels', () => {
     const storage = new FakeStorage();
     const [here, there] = [openTab(storage), openTab(storage)];
-    here.update((box) => addReels(addJob(box), 'j1', [{}, {}]));
+    here.update((box) => addReels(startJob(box), 'j1', [{}]));
     there.update((box) => setReelText(box, first, 'boxWords', 'Regatta'));
     here.update((box) => setReelText(box, { job: 'j1', reel: 'r2' }, 'boxWords', 'Boathouse'));
     const words = there.read().state.jobs[0]?.reels.map(({ texts }) => texts.boxWords);
@@ -46,7 +46,7 @@ describe('the box in the browser’s store', () => {
   it('keeps typing on this page when the store is full, and what was stored before stays', () => {
     const storage = new FakeStorage();
     const tab = openTab(storage);
-    tab.update((box) => addReels(addJob(box), 'j1', [{ boxWords: 'Regatta' }]));
+    tab.update((box) => setReelText(startJob(box), first, 'boxWords', 'Regatta'));
     const before = storage.getItem(BOX_KEY);
     storage.limit = (before ?? '').length + 10;
     const long = 'Oars '.repeat(100);
@@ -63,8 +63,22 @@ describe('the box in the browser’s store', () => {
     const storage = new FakeStorage();
     storage.isBlocked = true;
     const tab = openTab(storage);
-    expect(tab.update((box) => addJob(box, '2026-001')).trouble).toBe('blocked');
+    expect(tab.update((box) => startJob(box)).trouble).toBe('blocked');
     expect(tab.read().state.jobs).toHaveLength(1);
+  });
+
+  it('starts no job in a full box, and adds no line to the job that is open', () => {
+    const full = makeBox(Array.from({ length: MOST_IN_BOX.jobs }, () => makeJob([makeReel(1)])));
+    expect(startJob(full)).toBe(full);
+  });
+
+  it('starts a job with one numbered line, under the terms of the last one', () => {
+    const terms = 'Two weeks.';
+    const { jobs, currentJob } = startJob(
+      makeBox([{ ...makeJob([makeReel(1)]), texts: { terms } }]),
+    );
+    expect(jobs.at(-1)).toMatchObject({ id: currentJob, texts: { terms }, reels: [{ id: 'r1' }] });
+    expect(jobs).toHaveLength(2);
   });
 
   it('reads on past what is damaged, and keeps the damaged text aside', () => {
@@ -101,7 +115,7 @@ describe('the box in the browser’s store', () => {
     storage.setItem(BOX_KEY, later);
     const tab = openTab(storage);
     expect(tab.read().trouble).toBe('later-version');
-    tab.update((box) => addJob(box));
+    tab.update((box) => startJob(box));
     expect(storage.getItem(BOX_KEY)).toBe(later);
     expect(tab.read().state.jobs).toHaveLength(1);
     expect(parseBoxFile('{"version":2,"jobs":[]}')).toMatchObject({ ok: false });

@@ -180,7 +180,9 @@ export function quotationPaper(job: Job, bench: BenchTexts): Paper {
   const offer = boxQuotation(job, bench);
   const line = (label: string, cents: number) => [label, '', '', formatMoney(cents)];
   const rule =
-    bench['prices.minuteRule'] === 'begun' ? 'begun minutes of each reel' : 'exact minutes';
+    bench['prices.minuteRule'] === 'begun'
+      ? 'each minute begun counts, reel by reel'
+      : 'exact minutes';
   const unpriced = job.reels.filter(
     ({ state }) => state === 'refused' || state === 'referred' || state === 'quarantine',
   );

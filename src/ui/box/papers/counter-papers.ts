@@ -3,13 +3,13 @@ import { CONSENT_NAMES, type ConsentAct } from '../../../worksheets/box/reel-fie
 import { consentTo, reelBalance } from '../../../worksheets/box/reel-reading.ts';
 import { reelFile } from '../../../worksheets/box/reel-files.ts';
 import { STATE_WORDS } from '../../../worksheets/box/reel-way.ts';
+import { reelCount } from '../reel-count.ts';
 import { lengthText, reelText } from './field-text.ts';
 import { countWords, PAPER_NAMES, type Paper, type PaperBlock } from './paper.ts';
 
 // The papers that the customer signs and takes home. No price and no time of the workshop is on them.
 
 const ACTS = Object.keys(CONSENT_NAMES) as ConsentAct[];
-const plural = (count: number): string => (count === 1 ? 'reel' : 'reels');
 
 function customerBlock({ texts }: Job): PaperBlock {
   return {
@@ -63,7 +63,7 @@ export function receipt(job: Job): Paper {
           },
           {
             kind: 'table',
-            caption: `Taken in: ${count} ${plural(count)}, in words ${countWords(count)}`,
+            caption: `Taken in: ${reelCount(count)}, in words ${countWords(count)}`,
             columns: [
               'No.',
               'Words on the box',
@@ -122,7 +122,7 @@ export function consentPaper(job: Job): Paper {
           customerBlock(job),
           {
             kind: 'words',
-            text: `For the ${count} ${plural(count)} of the receipt. Where nothing is ticked, nothing is done.`,
+            text: `For the ${reelCount(count)} of the receipt. Where nothing is ticked, nothing is done.`,
           },
           {
             kind: 'ticks',
@@ -232,7 +232,7 @@ export function returnNote(job: Job): Paper {
           { kind: 'heading', text: 'What to do next' },
           {
             kind: 'words',
-            text: 'Keep the films: they outlive every file. Cool and dry, boxes not taped shut, away from cellar, loft and radiator. Film that smells of vinegar: freeze it soon, packed as a film archive advises, apart from the others. Copy the files to a second drive in another house this week, and open them once a year.',
+            text: 'Keep the films: they outlive every file. Cool and dry, boxes not taped shut, away from cellar, loft and radiator. Film that smells of vinegar: keep it cold and apart from the others, and ask a film archive before you freeze it. Copy the files to a second drive in another house this week, and open them once a year.',
           },
           {
             kind: 'fields',

@@ -15,7 +15,7 @@ export const inputs = {
     label: 'Kind of film',
     options: GAUGE_NAMES,
     default: 'super-8',
-    help: 'We tell it from the film itself; the box may be wrong.',
+    help: 'We find it on the film itself; the box may be wrong.',
     bench: 'reel.gauge',
   },
   lengthMetres: {
@@ -31,7 +31,7 @@ export const inputs = {
   },
   nativeFps: {
     ...FILM_RATE,
-    label: 'Pictures in a second, as it was filmed',
+    label: 'Pictures a second, as it was filmed',
     default: '18',
     accepted: '18, 16 or 24',
     help: 'Standard 8 usually 16, Super 8 usually 18, with sound 18 or 24; 16 mm sound film 24.',
@@ -39,7 +39,7 @@ export const inputs = {
   },
   deliveryFps: {
     kind: 'quantity',
-    label: 'Pictures in a second of your television',
+    label: 'Pictures a second of your television',
     unit: 'fps',
     minimum: 10,
     maximum: 120,

@@ -28,7 +28,10 @@ function repeatPicture(pattern: RepeatPattern): RepeatPatternData {
 function verdictFor({ ownSeconds, fastSeconds, fastPercent: percent }: Copies): Outcome['verdict'] {
   const own = formatDuration(ownSeconds);
   return Math.abs(percent) < 0.05
-    ? { level: 'good', sentence: `Your film runs ${own}, and every screen can show it as it was.` }
+    ? {
+        level: 'good',
+        sentence: `Your film runs ${own}, and a screen of that rate shows it as it was.`,
+      }
     : {
         level: 'note',
         sentence: `At its own speed your film runs ${own}; played straight on at the rate of the screen it would be over in ${formatDuration(fastSeconds)}, ${formatNumber(Math.abs(percent), 2)} % too ${percent > 0 ? 'fast' : 'slow'}.`,
@@ -50,11 +53,11 @@ export const worksheet = defineWorksheet({
     movement: 'Movement on a timeline with repeats',
     sound: 'Sound when played straight on',
     keep: 'Size of the file to keep',
-    keepMostBytes: 'Plan for the file to keep',
-    uncompressedBytes: 'The same uncompressed',
+    keepMostBytes: 'Room to plan for the file to keep',
+    uncompressedBytes: 'The file to keep, uncompressed',
     watchBytes: 'Size of the file to watch',
     both: 'One to keep and one to watch',
-    bothMostBytes: 'Plan for both',
+    bothMostBytes: 'Room to plan for both',
     frames: 'Pictures on your film',
   },
   find: copiesOf,

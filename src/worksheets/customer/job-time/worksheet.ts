@@ -44,7 +44,7 @@ export const worksheet = defineWorksheet({
   chapter: 'customer/time-and-quotation',
   inputs,
   model:
-    'Reels × (handling + run) × (1 + repeats) + reels × after-work, all reels equal. Frames come from the length by the foot unless they are typed. Days are begun days. One frame at a time is worked out with the same handling and after-work; a machine that may run alone needs fewer days of yours than it needs itself.',
+    'Reels × (handling + run) × (1 + repeats) + reels × after-work, all reels equal. Frames come from the length by the foot unless they are typed. A day begun counts as a whole day. One frame at a time is worked out with the same handling and after-work; a machine that may run alone needs fewer days of yours than it needs itself.',
   answers: {
     totalSeconds: 'Whole job',
     days: 'Working days',
@@ -97,7 +97,7 @@ export const worksheet = defineWorksheet({
         sum: `${total(told('runSeconds'))} = ${told('totalSeconds')}`,
       },
       {
-        words: 'Divided by the hours of a day, rounded up.',
+        words: 'Divided by the hours a day on the job, rounded up.',
         sum: `${told('totalSeconds')} ÷ ${formatQuantity(hoursPerDay, 'h')} → ${told('days')}`,
       },
       {
@@ -108,7 +108,7 @@ export const worksheet = defineWorksheet({
   },
   cautions: [
     'Never leave a projector running alone: a film that stops in the light may burn, and a reel that jams tears.',
-    'Promise a later day than the sum gives: it knows nothing of repairs, the queue or illness.',
+    'Promise a later day than the sum gives: it leaves out repairs, the queue and illness.',
   ],
   sources: ['arithmetic', 'common-practice'],
 });

@@ -39,7 +39,7 @@ export const inputs = {
     maximum: 10_000,
     default: '1',
     accepted: '1 or 2',
-    help: 'How many are handed over. A file to keep is large: the sheet on options tells how large.',
+    help: 'How many are handed over. A file to keep is large: the customer’s sheet on options says how large.',
   },
   carrierPrice: carrierPriceInput,
   fixedPrice: fixedPriceInput,

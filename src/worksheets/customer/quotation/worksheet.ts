@@ -65,7 +65,7 @@ export const worksheet = defineWorksheet({
   chapter: 'customer/time-and-quotation',
   inputs,
   model:
-    'Running time from the length by the foot and the native rate, unless it is typed; minutes to the hundredth. Each line is rounded to the cent, half a cent up. The discount is taken off the sum and rounded, what is missing to the minimum charge is added, tax is taken once on the whole. All sums are exact decimals, so the printed lines add up to the printed total.',
+    'Running time from the length by the foot and the native rate, unless it is typed; minutes to the hundredth. Each line is rounded to the cent, half a cent upwards. The discount is taken off the sum and rounded, any shortfall to the minimum charge is added, and tax is taken once on the whole. All sums are exact decimals, so the printed lines add up to the printed total.',
   answers: {
     total: 'To pay',
     net: 'Before tax',
@@ -106,7 +106,7 @@ export const worksheet = defineWorksheet({
     return [
       minuteRule === 'begun'
         ? {
-            words: `Minutes of all reels; a reel of ${told('reelSeconds')} counts with its begun minute.`,
+            words: `Minutes of all reels; a reel of ${told('reelSeconds')} counts each minute begun as a whole one.`,
             sum: `${reelCount} × ${formatNumber(minutes / reelCount, 7)} min = ${told('minutes')} min`,
           }
         : {
@@ -118,15 +118,15 @@ export const worksheet = defineWorksheet({
         sum: `${formatNumber(line.quantity.valueOf(), 7)} × ${moneyOf(line.unitPrice)} = ${formatMoney(line.cents)}`,
       })),
       {
-        words: 'Sum less discount, plus what is missing to the minimum charge.',
+        words: 'Sum less discount, plus any shortfall to the minimum charge.',
         sum: `${told('subtotal')} − ${told('discount')} + ${told('minimumExtra')} = ${told('net')}`,
       },
       { words: 'Plus tax.', sum: `${told('net')} + ${told('tax')} = ${told('total')}` },
     ];
   },
   cautions: [
-    'Quote only after the reels were opened: length, splices and smell decide the price.',
-    'Tax and what an offer binds you to differ from country to country; ask those who know.',
+    'Quote only after you have opened the reels: length, splices and smell decide the price.',
+    'Tax, and what an offer binds you to, differ from country to country: ask an adviser.',
   ],
   sources: ['arithmetic', 'common-practice'],
 });

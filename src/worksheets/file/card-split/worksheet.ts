@@ -27,7 +27,7 @@ const inputs = {
     maximum: 86_400,
     default: '13',
     accepted: '13, 13 min or 3 min 20 s',
-    help: 'The longest reel with leader, at the film rate you run it at, and ten seconds before and after.',
+    help: 'The longest reel with its leader at the film rate you run, plus ten seconds before and after.',
   },
   limitSeconds: {
     kind: 'optional-quantity',
@@ -38,9 +38,9 @@ const inputs = {
     maximum: 86_400,
     default: '',
     accepted: '120, 2 h or 29 min 59 s',
-    help: 'Tried, with this mode, to the end. Empty: not tried, and the limit of many cameras is taken, 29 min 59 s (from memory).',
+    help: 'As you found it by recording in this mode until it stopped. Empty: not tried, and the limit of many cameras is taken, 29 min 59 s (from memory).',
   },
-  cardBytes: {
+  cardGigabytes: {
     kind: 'quantity',
     label: 'Card',
     unit: 'GB',
@@ -48,31 +48,31 @@ const inputs = {
     maximum: 100_000,
     default: '64',
     accepted: '64 or 128 GB',
-    help: 'Formatted in the camera before each job, when all of it is copied and compared.',
+    help: 'Format it in the camera before each job, once everything on it is copied and compared.',
   },
 } as const satisfies InputSpecs;
 
 export const worksheet = defineWorksheet({
   id: 'card-split',
   title: 'Files on the card',
-  question: 'Into how many files does the camera cut a reel, and does it last to the end?',
+  question: 'Into how many files does the camera cut a reel, and does the card last to the end?',
   chapter: 'file/files',
   inputs,
   model:
-    'Many cameras begin a new file at 2³² bytes, which is 4.29 GB: minutes of a file = 572.7 ÷ Mbit/s. Newer cards need not be cut, and many cameras cut nevertheless. Cameras cut a little earlier than the sum. A card should hold twice what a reel needs, so that a second take fits.',
+    'Many cameras begin a new file at 2³² bytes, which is 4.29 GB: minutes of a file = 572.7 ÷ Mbit/s. Newer cards do not need this, and many cameras do it all the same. Cameras begin the new file a little earlier than the sum says. A card should hold twice what a reel needs, so that a second take fits.',
   answers: {
     fileSeconds: 'Length of one file',
     files: 'Files of the run',
     bytes: 'Size of the run',
     cardShare: 'Runs that fit on the card',
   },
-  find({ bitsPerSecond, runSeconds, limitSeconds, cardBytes }) {
+  find({ bitsPerSecond, runSeconds, limitSeconds, cardGigabytes }) {
     const split = splitRecording(bitsPerSecond * 1e6, runSeconds);
     return {
       ...split,
       limit: limitSeconds ?? USUAL_LIMIT_SECONDS,
       isTried: limitSeconds !== undefined,
-      runsOnCard: (cardBytes * 1e9) / split.bytes,
+      runsOnCard: (cardGigabytes * 1e9) / split.bytes,
     };
   },
   outcome({ bytes: size, secondsPerFile, files, limit, isTried, runsOnCard }, { runSeconds }) {
@@ -89,11 +89,11 @@ export const worksheet = defineWorksheet({
   working({ files }, told, values) {
     return [
       {
-        words: 'Bytes of one file by the rate in bytes.',
+        words: 'Bits of one file, divided by the data rate.',
         sum: `${formatNumber(SPLIT_BYTES, 10)} × 8 ÷ ${formatNumber(values.bitsPerSecond)} Mbit/s = ${told('fileSeconds')}`,
       },
       {
-        words: 'Length of the run by that, begun files counted whole.',
+        words: 'The run divided by that; a part of a file counts as a whole one.',
         sum: `${formatDuration(values.runSeconds)} ÷ ${told('fileSeconds')}, rounded up = ${formatNumber(files, 6)}`,
       },
       {
@@ -103,7 +103,7 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: [
-    'Cameras get hot in long runs. Try one as long as your longest reel and five minutes more, before a customer’s film depends on it.',
+    'Cameras get hot in long recordings. Try one five minutes longer than your longest reel before a customer’s film depends on it.',
   ],
   sources: ['arithmetic', 'from-memory', 'common-practice'],
 });

@@ -104,7 +104,7 @@ export const worksheet = defineWorksheet({
     greenOffset: 'Green, density added',
     blueOffset: 'Blue, density added',
     noiseStops: 'Noise of the weakest layer grows by',
-    spreadCodes: 'Codes that it has, of 256',
+    spreadCodes: 'Codes that the weakest layer uses, of 256',
   },
   find: findRestoring,
   outcome(found) {
@@ -155,13 +155,13 @@ export const worksheet = defineWorksheet({
         sum: NAMES.flatMap((name) => [densitySum(white, name), densitySum(black, name)]).join('; '),
       },
       {
-        words: 'Longest range of the three by the range of each is its factor.',
+        words: 'The longest of the three ranges, divided by each range, is its factor.',
         sum: NAMES.map(
           (name) => `${range(best)} ÷ ${range(name)} = ${told(`${name}Contrast`)}`,
         ).join('; '),
       },
       {
-        words: 'What then brings the clear part to that of the best channel is the offset.',
+        words: 'The offset then brings the clear part to that of the best channel.',
         sum: NAMES.map(
           (name) =>
             `${density(white, best)} − ${formatNumber(restoring[name].contrast, 4)} × ${density(white, name)} = ${told(`${name}Offset`)}`,

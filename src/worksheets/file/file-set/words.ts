@@ -33,7 +33,7 @@ export const LACK_WORDS: Readonly<Record<FileSetLack, LackWords>> = {
   },
   viewing: {
     what: 'Make the copy to watch',
-    how: `${FILE_NAMES.viewing} is made from the master; the customer does not get the one for the other.`,
+    how: `${FILE_NAMES.viewing} is made from the master; the customer is never given one in place of the other.`,
     isGrave: false,
   },
   'picture-checksums': {

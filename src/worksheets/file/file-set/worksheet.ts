@@ -30,7 +30,7 @@ export const worksheet = defineWorksheet({
       label: 'The film',
       options: { silent: 'is silent', sound: 'has sound' },
       default: 'silent',
-      help: 'A silent film needs no file of sound.',
+      help: 'A silent film needs no sound file.',
     },
     recording: file(FILE_NAMES.recording, 'As the camera wrote it.'),
     master: file(FILE_NAMES.film, 'The master: every film frame once.'),
@@ -55,14 +55,14 @@ export const worksheet = defineWorksheet({
       maximum: 20,
       default: '1',
       accepted: '1 or 2',
-      help: 'Houses in which they lie.',
+      help: 'Houses in which they are kept.',
     },
     readBack: {
       kind: 'choice',
       label: 'Read back against the checksums',
       options: { 'not-yet': 'not yet', some: 'some sets', all: 'every set' },
       default: 'not-yet',
-      help: 'A copy that nobody has read is a hope.',
+      help: 'A copy that nobody has read back may not be there.',
     },
   },
   model: `What was not looked for counts as missing. What cannot be made again comes first, then what can, then the checksums, then ${KEPT_SETS} sets in ${KEPT_PLACES} places, then the proof that they read. The recording is wanted until the master is proven: checksums of its pictures, and every set read back.`,
@@ -76,7 +76,8 @@ export const worksheet = defineWorksheet({
       return {
         verdict: {
           level: 'good',
-          sentence: 'The set is complete, proven, and kept apart. The film itself is kept as well.',
+          sentence:
+            'The set is complete, proven, and kept in more than one place. Keep the film itself as well.',
         },
         answers: {
           first: words('none'),

@@ -24,7 +24,7 @@ export const worksheet = defineWorksheet({
   chapter: 'file/files',
   inputs,
   model:
-    'Uncompressed: bytes of one frame as its layout prescribes, times frames. v210 fills every line up to 128 bytes; a DPX frame spends four bytes on a pixel and brings its header of 2,048 bytes. Sound: rate × bits × channels. GB are decimal, as on discs and drives. The wrapper of a video file adds a little, seldom above 1 %.',
+    'Uncompressed: bytes of one frame as its layout prescribes, times frames. v210 fills every line up to 128 bytes; a DPX frame spends four bytes on a pixel and brings its header of 2048 bytes. Sound: rate × bits × channels. GB are decimal, as on discs and drives. The wrapper of a video file adds a little, seldom above 1 %.',
   answers: {
     totalBytes: 'Whole file',
     binaryGigabytes: 'As many computers count it',
@@ -66,7 +66,7 @@ export const worksheet = defineWorksheet({
     return {
       verdict: {
         level: 'note',
-        sentence: `${formatDuration(runningSeconds)} take ${formatBytes(found.totalBytes)}.`,
+        sentence: `${formatDuration(runningSeconds)} takes ${formatBytes(found.totalBytes)}.`,
       },
       answers: {
         totalBytes: bytes(found.totalBytes),

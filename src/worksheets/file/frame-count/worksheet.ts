@@ -80,12 +80,12 @@ const inputs = {
 
 function verdictFor(missing: number, errorFrames: number): Outcome['verdict'] {
   const apart = Math.abs(missing);
-  const frames = `${formatNumber(Math.round(apart))} frames`;
+  const frames = formatQuantity(Math.round(apart), 'frames');
   const error = formatNumber(Math.ceil(errorFrames));
   if (apart <= errorFrames) {
     return {
       level: 'note',
-      sentence: `${frames} apart, and the measurement may be off by ${error}: the count does not speak against the file. It proves no single frame.`,
+      sentence: `${frames} apart, and the measurement may be off by ${error}: the count agrees. It does not prove that every frame is there.`,
     };
   }
   return missing > 0

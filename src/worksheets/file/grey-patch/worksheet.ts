@@ -43,22 +43,25 @@ function verdictFor(shares: Channels, stops: Channels): Outcome['verdict'] {
   if (Math.max(Math.abs(stops.red), Math.abs(stops.blue)) < NEUTRAL_STOPS) {
     return { level: 'good', sentence: 'The patch is neutral as it is. Leave it.' };
   }
-  const words = (value: number): string =>
-    `${value < 0 ? 'take away' : 'add'} ${formatQuantity(Math.abs(value), 'stop', 2)}`;
+  const change = (value: number, channel: string): string => {
+    const amount = formatQuantity(Math.abs(value), 'stop', 2);
+    return value < 0 ? `take ${amount} from ${channel}` : `add ${amount} to ${channel}`;
+  };
+  const [red, blue] = [change(stops.red, 'red'), change(stops.blue, 'blue')];
   return {
     level: 'note',
-    sentence: `In red ${words(stops.red)}, in blue ${words(stops.blue)}; leave green. Then look at skin and at the whites.`,
+    sentence: `${red.charAt(0).toUpperCase()}${red.slice(1)}, and ${blue}; leave green as it is. Then look at skin and at the whites.`,
   };
 }
 
 export const worksheet = defineWorksheet({
   id: 'grey-patch',
   title: 'Balance from a grey patch',
-  question: 'By how much must red and blue change so that grey is grey?',
+  question: 'How much must red and blue change to make grey neutral?',
   chapter: 'file/copy-to-watch',
   inputs,
   model:
-    'Light goes as the code to a power, about 2.2 in ordinary video. Red and blue are brought to green: stops = exponent × log2(green ÷ channel). In codes that is one factor for the whole channel. It mends a light of the wrong colour; faded dye has lost contrast as well, and has a sheet of its own. What has clipped in one channel stays clipped, and gets a tint.',
+    'Light is proportional to a power of the code, about 2.2 in ordinary video. Red and blue are brought to green: stops = exponent × log2(green ÷ channel). In codes that is one factor for the whole channel. It mends a light of the wrong colour; faded dye has lost contrast as well, and has a sheet of its own. What has clipped in one channel stays clipped, and gets a tint.',
   answers: {
     redStops: 'Red, stops to add',
     blueStops: 'Blue, stops to add',

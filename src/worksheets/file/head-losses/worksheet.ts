@@ -36,9 +36,9 @@ const inputs = {
     maximum: 20_000,
     default: '5000',
     accepted: '5000 or 5 kHz',
-    help: 'Consonants live at about 3 to 6 kHz.',
+    help: 'Consonants lie at about 3 to 6 kHz.',
   },
-  angleMinutes: {
+  angleArcminutes: {
     kind: 'quantity',
     label: 'Head out of square',
     unit: 'arcmin',
@@ -46,7 +46,7 @@ const inputs = {
     maximum: 120,
     default: '15',
     accepted: '15, 15 arcmin or 0.25°',
-    help: 'In minutes of arc; sixty are a degree. Nobody reads this off the machine: try 5, 15 and 30 and see what is at stake.',
+    help: 'In minutes of arc; sixty are a degree. It cannot be read off the machine: try 5, 15 and 30 and see how much is lost.',
   },
   spacingMillimetres: {
     kind: 'quantity',
@@ -84,27 +84,27 @@ export const worksheet = defineWorksheet({
   chapter: 'file/sound',
   inputs,
   model:
-    'A head whose slit is not square to the track hears early and late parts of a wave at once: 20 log10(sin x ÷ x), x = π × width × tan(angle) ÷ wavelength. Dirt holds the stripe off: 54.6 dB for each wavelength of distance, from memory. Both go with the wavelength on the film, so slow film suffers most. The width of the gap and the amplifier come on top.',
+    'A head whose slit is not square to the track hears early and late parts of a wave at once: 20 log10(sin x ÷ x), x = π × width × tan(angle) ÷ wavelength. Dirt holds the stripe off: 54.6 dB for each wavelength of distance, from memory. Both depend on the wavelength on the film, so slow film suffers most. Losses from the gap of the head and from the amplifier are added to these.',
   answers: {
     totalDecibels: 'Both together',
     azimuthDecibels: 'From the slant of the head',
     spacingDecibels: 'From dirt',
-    silentHz: 'First tone that is not heard at all',
-    wavelengthMillimetres: 'One wave on the film',
+    silentKilohertz: 'Lowest tone that is lost altogether',
+    wavelengthMillimetres: 'Length of one wave on the film',
   },
-  find({ track, filmFps, frequencyHz, angleMinutes, spacingMillimetres }) {
+  find({ track, filmFps, frequencyHz, angleArcminutes, spacingMillimetres }) {
     const { gauge, widthMillimetres, isMagnetic } = SCANNED_TRACKS[track];
     const wave = wavelengthMillimetres(gauge, filmFps, frequencyHz);
     return {
       widthMillimetres,
       isMagnetic,
       wave,
-      azimuth: azimuthDecibels(widthMillimetres, wave, angleMinutes),
+      azimuth: azimuthDecibels(widthMillimetres, wave, angleArcminutes),
       spacing: isMagnetic ? spacingDecibels(spacingMillimetres, wave) : 0,
       silentHz:
-        angleMinutes === 0
+        angleArcminutes === 0
           ? undefined
-          : firstNullHz(widthMillimetres, wave * frequencyHz, angleMinutes),
+          : firstNullHz(widthMillimetres, wave * frequencyHz, angleArcminutes),
     };
   },
   outcome({ wave, azimuth, spacing, silentHz }) {
@@ -118,27 +118,29 @@ export const worksheet = defineWorksheet({
         spacingDecibels: quantity(spacing, 'dB', 2),
         ...(silentHz === undefined
           ? {}
-          : { silentHz: quantity(silentHz / 1000, 'kHz', 3, { note: 'By the slant alone.' }) }),
+          : {
+              silentKilohertz: quantity(silentHz / 1000, 'kHz', 3, { note: 'By the slant alone.' }),
+            }),
         wavelengthMillimetres: quantity(wave, 'mm'),
       },
     };
   },
   working({ widthMillimetres, isMagnetic, wave }, told, values) {
     const slant =
-      (Math.PI * widthMillimetres * Math.tan((values.angleMinutes * Math.PI) / 10_800)) / wave;
+      (Math.PI * widthMillimetres * Math.tan((values.angleArcminutes * Math.PI) / 10_800)) / wave;
     return [
       {
-        words: 'Speed of the film by the tone is the wave on the film.',
+        words: 'Speed of the film divided by the tone is the length of one wave on the film.',
         sum: `${formatQuantity(wave * values.frequencyHz, 'mmPerSecond')} ÷ ${formatNumber(values.frequencyHz)} = ${told('wavelengthMillimetres')}`,
       },
       {
-        words: 'Slant, as a share of the wave over the width of the track, and its level.',
-        sum: `x = π × ${formatQuantity(widthMillimetres, 'mm')} × tan(${formatNumber(values.angleMinutes)}′) ÷ ${told('wavelengthMillimetres')} = ${formatNumber(slant)}; 20 log10(sin x ÷ x), at least −60 dB: ${told('azimuthDecibels')}`,
+        words: 'Slant of the head across the track, against one wave, and the level that is left.',
+        sum: `x = π × ${formatQuantity(widthMillimetres, 'mm')} × tan(${formatNumber(values.angleArcminutes)}′) ÷ ${told('wavelengthMillimetres')} = ${formatNumber(slant)}; 20 log10(sin x ÷ x), at least −60 dB: ${told('azimuthDecibels')}`,
       },
       ...(isMagnetic
         ? [
             {
-              words: 'Distance by wavelength, times 54.6, is what dirt takes.',
+              words: 'Distance divided by wavelength, times 54.6, is the level that dirt takes.',
               sum: `−54.6 × ${formatQuantity(values.spacingMillimetres * 1000, 'um')} ÷ ${formatQuantity(wave * 1000, 'um')}, at least −60 = ${told('spacingDecibels')}`,
             },
           ]

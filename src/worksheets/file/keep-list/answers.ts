@@ -57,7 +57,7 @@ export function answersOf(
   return {
     sureFilmFrames: quantity(trust.sureFilmFrames, 'one', 9, {
       level: trust.sureFilmFrames === filmFrames ? 'good' : 'care',
-      note: `Of ${formatNumber(filmFrames)}; the others may be blended, doubled or missing.`,
+      note: `Of ${formatNumber(filmFrames)}${trust.sureFilmFrames === filmFrames ? '' : '; the others may be blended, doubled or missing'}.`,
     }),
     wanderPercent: quantity(found.wanderPercent, 'percent', 2, { note: `${wanderWords(found)}.` }),
     sureAroundTies: quantity(found.sureAroundTies, 'one', 9, {

@@ -26,7 +26,7 @@ export function tiesOf(entries: KeepEntries): readonly KeepTie[] {
     throw new OutOfRangeError(
       'tieCameraFrames',
       `${tieCameraFrames.length} camera frames`,
-      `one camera frame for each film frame in between, so ${tieFilmFrames.length}`,
+      `as many camera frames as film frames in between, here ${tieFilmFrames.length}`,
     );
   }
   const ties: KeepTie[] = [{ filmFrame: 0, cameraFrame: firstCameraFrame }];

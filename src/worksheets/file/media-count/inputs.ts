@@ -52,7 +52,7 @@ export const inputs = {
     maximum: 20,
     default: '3',
     accepted: '3 or 2',
-    help: 'Three sets in two places, one of the three kept elsewhere.',
+    help: 'Three sets in two places, one of them in another house.',
   },
   sparePercent: {
     kind: 'quantity',
@@ -62,7 +62,7 @@ export const inputs = {
     maximum: 50,
     default: '5',
     accepted: '5 or 10 %',
-    help: 'For names, checksums and what formatting takes.',
+    help: 'For file names, checksums and what formatting takes.',
   },
   writeRate: {
     kind: 'quantity',

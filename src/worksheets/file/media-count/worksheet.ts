@@ -18,7 +18,7 @@ function verdictFor({ plan, units }: MediaFindings, copies: number): Outcome['ve
     : copies < SETS_TO_KEEP
       ? {
           level: 'care',
-          sentence: `You need ${all}. Three sets in two places, one of them kept elsewhere, are what a film is worth.`,
+          sentence: `You need ${all}. Keep three sets in two places, one of them in another house.`,
         }
       : { level: 'note', sentence: `You need ${all}.` };
 }
@@ -26,11 +26,11 @@ function verdictFor({ plan, units }: MediaFindings, copies: number): Outcome['ve
 export const worksheet = defineWorksheet({
   id: 'media-count',
   title: 'Discs, tapes and drives',
-  question: 'How many units do the copies take, and how long do copying and checking last?',
+  question: 'How many units do the copies take, and how long do copying and checking take?',
   chapter: 'file/files',
   inputs,
   model:
-    'Whole files on whole units, all files taken as of one size. Copying and checking run one after the other on one drive at a steady rate; every byte is read once to make the sums and once from each copy to compare. Changing discs, verifying burners and small files take more.',
+    'Whole files on whole units, with all files taken to be of one size. Copying and checking run one after the other on one drive at a steady rate; every byte is read once to make the checksums and once from each copy to compare. Changing discs, burners that verify and many small files take longer.',
   answers: {
     units: 'Units in all',
     unitsPerCopy: 'Units for one copy',
@@ -93,8 +93,8 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: [
-    'A copy that was never read back is a hope. Compare checksums before the film goes back to its owner.',
-    'Compressed capacities on tape boxes do not hold for pictures.',
+    'A copy that was never read back is not proven. Compare checksums before the film goes back to its owner.',
+    'The compressed capacities printed on tape boxes do not apply to pictures.',
     'Keep the film: a file does not replace it.',
   ],
   sources: [

@@ -23,7 +23,7 @@ export const inputs = {
     maximum: 60,
     default: '',
     accepted: '4.01 or 0.158 in',
-    help: 'Empty: in the shape that a projector of this gauge shows.',
+    help: 'Empty: the shape that a projector of this gauge shows.',
   },
   leftPixels: edge(
     'Left edge of the picture',
@@ -49,6 +49,6 @@ export const inputs = {
     maximum: 20,
     default: '0',
     accepted: '0, 1 or 2.5 %',
-    help: '0 keeps everything inside the gate. 2 to 4 % takes most rounded corners and hairs away, and a little picture with them: ask the customer.',
+    help: '0 keeps everything inside the gate. 2 to 4 % takes away most rounded corners and hairs, and a little picture with them: ask the customer.',
   },
 } as const satisfies InputSpecs;

@@ -40,7 +40,7 @@ function findCrop(values: ValuesOf<typeof inputs>) {
     heightMillimetres,
     acrossPerMillimetre,
     downPerMillimetre,
-    /** How much wider than it should be; negative when it is too high. */
+    /** How much wider than it should be; negative when it is too tall. */
     differencePercent,
     isSquare: Math.abs(differencePercent) <= SQUARE_PERCENT,
   };
@@ -55,7 +55,7 @@ function verdictFor({ crop, differencePercent, isSquare }: Found): Outcome['verd
       }
     : {
         level: 'care',
-        sentence: `The picture is ${formatNumber(Math.abs(differencePercent), 2)} % too ${differencePercent > 0 ? 'wide' : 'high'} for its gauge: check the edges, whether the camera looks squarely at the gate, and the gauge, before you crop to ${size}.`,
+        sentence: `The picture is ${formatNumber(Math.abs(differencePercent), 2)} % too ${differencePercent > 0 ? 'wide' : 'tall'} for its gauge: check the edges, whether the camera looks squarely at the gate, and the gauge, before you crop to ${size}.`,
       };
 }
 
@@ -68,11 +68,11 @@ function barsAnswer(barPixels: number): AnswerBody {
 export const worksheet = defineWorksheet({
   id: 'picture-crop',
   title: 'Crop and shape',
-  question: 'Which part of the frame is the picture, and has it the right shape?',
+  question: 'Which part of the frame is the picture, and is its shape right?',
   chapter: 'gate/lens',
   inputs,
   model:
-    'Edges go inwards to the next even pixel, because the copy to watch holds colour for two pixels at a time. Pixels are square, so a millimetre of film must be as many pixels down as across; where it is not, the camera stands at an angle, or the sizes typed are not those of the gate. Gates of one gauge differ a little. The master keeps all that the camera saw; only the copy to watch is cropped.',
+    'Edges are moved inwards to the next even pixel, because the copy to watch holds colour for two pixels at a time. Pixels are square, so a millimetre of film must take as many pixels down as across; if it does not, the camera stands at an angle, or the sizes entered are not those of the gate. Gates of one gauge differ a little. The master keeps all that the camera saw; only the copy to watch is cropped.',
   answers: {
     widthPixels: 'Width to keep',
     heightPixels: 'Height to keep',
@@ -81,7 +81,7 @@ export const worksheet = defineWorksheet({
     shape: 'Shape, width to height',
     acrossPerMillimetre: 'Pixels for each millimetre, across',
     downPerMillimetre: 'Pixels for each millimetre, down',
-    differencePercent: 'Out of shape for the gauge by',
+    differencePercent: 'Differs from the shape of the gauge by',
     shownWidthPixels: 'Width on a screen of 1920 × 1080',
     barPixels: 'Black bars',
   },
@@ -102,7 +102,7 @@ export const worksheet = defineWorksheet({
           level: found.isSquare ? 'good' : 'care',
           ...(differencePercent === 0
             ? {}
-            : { note: differencePercent > 0 ? 'Too wide.' : 'Too high.' }),
+            : { note: differencePercent > 0 ? 'Wider than its gauge.' : 'Taller than its gauge.' }),
         }),
         ...(screen === undefined
           ? {}
@@ -140,7 +140,7 @@ export const worksheet = defineWorksheet({
   },
   cautions: [
     'Crop the copy to watch, never the master: what is cut from the master is gone.',
-    'Look at the first, a middle and the last scene before you crop: the picture may stand lower in one of them.',
+    'Look at the first, a middle and the last scene before you crop: the picture may sit lower in one of them.',
   ],
   sources: [
     'arithmetic',

@@ -1,6 +1,11 @@
 // How the film can lie: every way round that agrees with what was looked at.
 import { isMirrored, type PictureTurn } from '../../../core/gate/picture-turn.ts';
-import { expectedTurn, threadedFilm, type ThreadedFilm } from '../../../core/gate/picture-way.ts';
+import {
+  expectedTurn,
+  threadedFilm,
+  type HoleRows,
+  type ThreadedFilm,
+} from '../../../core/gate/picture-way.ts';
 import type { ValuesOf } from '../../machine/types.ts';
 import { PICTURE_TURNS } from '../recording-inputs.ts';
 import { PATH_NAMES, type inputs } from './inputs.ts';
@@ -30,15 +35,20 @@ function agreesWithMovement({ film }: Way, { motion }: Values): boolean {
   return motion === 'not-looked' || motion === motionOf(film);
 }
 
+/** Holes that nobody looked at rule nothing out, as two rows do. */
+export function rowsCountedAs({ rows }: Values): HoleRows {
+  return rows === 'not-looked' ? 'symmetric' : rows;
+}
+
 export function findWay(values: Values) {
   const isCameraUpsideDown = values.camera === 'upside-down';
   const expected = expectedTurn(values.path, isCameraUpsideDown);
   const pictures = Object.values(PICTURE_TURNS)
-    .map((turn): Way => ({ turn, film: threadedFilm(turn, expected, values.rows) }))
+    .map((turn): Way => ({ turn, film: threadedFilm(turn, expected, rowsCountedAs(values)) }))
     .filter((way) => agreesWithPicture(way, values));
   const readings = pictures.filter((way) => way.film.fitsClaw && agreesWithMovement(way, values));
   return {
-    /** What the camera sees of a film that lies right. */
+    /** What the camera sees of a film that is threaded right. */
     expected,
     /** The same for every path of the light. */
     paths: PATH_NAMES.map((path) => ({ path, turn: expectedTurn(path, isCameraUpsideDown) })),

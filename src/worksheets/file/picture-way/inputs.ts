@@ -17,14 +17,14 @@ export const inputs = {
     label: 'Path of the light',
     options: PATHS,
     default: 'gate',
-    help: 'How the camera gets to see the film.',
+    help: 'How the camera sees the film.',
   },
   camera: {
     kind: 'choice',
     label: 'Camera stands',
     options: { upright: 'upright', 'upside-down': 'on its head' },
     default: 'upright',
-    help: 'And does not turn the picture itself; many cameras have a setting that does.',
+    help: 'Switch off the camera’s own setting that turns the picture; many have one.',
   },
   rows: {
     kind: 'choice',
@@ -32,15 +32,16 @@ export const inputs = {
     options: {
       single: 'one row',
       symmetric: 'two rows, or holes in the middle',
+      'not-looked': 'not looked at',
     },
-    default: 'single',
-    help: 'A single row fits the claw on one side only. Two rows and holes in the middle fit either way.',
+    default: 'not-looked',
+    help: 'A single row fits the claw on one side only. Two rows and holes in the middle fit either way, so holes that were not looked at count as such.',
   },
   heads: {
     kind: 'choice',
     label: 'Heads',
     options: { down: 'down', up: 'up', 'not-looked': 'not looked at' },
-    default: 'down',
+    default: 'not-looked',
     help: 'In the recording, before anything turns it. People, trees, horizon.',
   },
   lettering: {
@@ -51,8 +52,8 @@ export const inputs = {
       right: 'reads right, if need be with your head turned',
       'not-looked': 'none found yet',
     },
-    default: 'mirrored',
-    help: 'A title, a street sign, a boat’s name, a number plate. A picture on its head but not mirrored reads right when you turn your head.',
+    default: 'not-looked',
+    help: 'A title, a street sign, a boat’s name, a number plate. A picture that is upside down but not mirrored reads right when you turn your head.',
   },
   motion: {
     kind: 'choice',
@@ -62,7 +63,7 @@ export const inputs = {
       backwards: 'backwards',
       'not-looked': 'not looked at',
     },
-    default: 'forwards',
+    default: 'not-looked',
     help: 'Somebody who walks, jumps into the water, pours a drink.',
   },
 } as const satisfies InputSpecs;

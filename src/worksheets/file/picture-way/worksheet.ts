@@ -4,13 +4,13 @@ import { lookCommand } from '../../../core/file/recording-commands.ts';
 import { words } from '../../machine/answers.ts';
 import { defineWorksheet } from '../../machine/define-worksheet.ts';
 import type { ResultTable } from '../../machine/types.ts';
-import { findWay, motionOf, type Found } from './findings.ts';
+import { findWay, motionOf, rowsCountedAs, type Found } from './findings.ts';
 import { inputs, PATHS } from './inputs.ts';
 import { causeWords, fileWords, handWords, turnWords, verdictFor } from './words.ts';
 
 function pathsTable({ paths }: Found): ResultTable {
   return {
-    caption: 'What the camera sees of a film that lies right',
+    caption: 'What the camera sees of a film that is threaded right',
     columns: ['Path', 'Picture', 'In the file'],
     rows: paths.map(({ path, turn }) => ({
       cells: [PATHS[path], turnWords(turn), fileWords(turn)],
@@ -20,18 +20,18 @@ function pathsTable({ paths }: Found): ResultTable {
 
 export const worksheet = defineWorksheet({
   id: 'picture-way',
-  title: 'Way of the picture',
+  title: 'Picture the wrong way round',
   question:
     'The picture is upside down, mirrored or runs backwards: is that right, and what do I do?',
   chapter: 'gate/lens',
   inputs,
   model:
-    'The screen shows a film that lies right as an audience should see it. The lens turns the picture by half, so in the gate it stands on its head; a camera that looks at it from the screen’s side sees it mirrored as well. A mirror beside the gate and a look through the screen from behind each change left and right. Film can lie in four ways; a single row of holes leaves two of them. Decide by picture and movement, never by the emulsion: prints of 16 mm are made with it on either side.',
+    'A film that is threaded right looks right to an audience in front of the screen. The lens gives the picture half a turn, so in the gate it is upside down; a camera that looks at it from the screen’s side sees it mirrored as well. A mirror beside the gate and a view through the screen from behind each change left and right. Film can go in four ways round; a single row of holes leaves two of them. Decide by picture and movement, never by the emulsion: prints of 16 mm are made with it on either side.',
   answers: {
     cause: 'Cause',
-    inHand: 'Mend in hand',
-    inFile: 'Turn in the file, once the film lies right',
-    expected: 'A film that lies right shows',
+    inHand: 'At the machine',
+    inFile: 'Turn in the file, once the film is threaded right',
+    expected: 'A film that is threaded right shows',
   },
   find: findWay,
   outcome(found, values) {
@@ -43,11 +43,11 @@ export const worksheet = defineWorksheet({
         inHand: words(
           decided === undefined
             ? 'Look first; change nothing yet.'
-            : handWords(decided.film, values.rows),
+            : handWords(decided.film, rowsCountedAs(values)),
         ),
         inFile: words(fileWords(expected)),
         expected: words(turnWords(expected), {
-          note: 'Choose this in the keep list; its command then turns the picture.',
+          note: 'If the recording shows this, choose it in the keep list; its command then turns the picture.',
         }),
       },
       commands: [
@@ -60,18 +60,23 @@ export const worksheet = defineWorksheet({
     };
   },
   working({ seen }, told, { motion }) {
-    const steps = [{ words: 'A film that lies right, seen on this path:', sum: told('expected') }];
+    const steps = [
+      { words: 'A film that is threaded right, seen on this path:', sum: told('expected') },
+    ];
     if (seen === undefined) {
       return [
         ...steps,
-        { words: 'Heads and lettering together tell how the film lies; one of them is missing.' },
+        {
+          words:
+            'It takes heads and lettering together to tell how the film is threaded; not both were seen.',
+        },
       ];
     }
     const { turn, film } = seen;
     return [
       ...steps,
       {
-        words: 'What was seen, against that: what is left over is the way the film lies.',
+        words: 'What was seen, against that: the difference is how the film is threaded.',
         sum: `${turnWords(turn)} → ${isSameTurn(film.turn, RIGHT_WAY_ROUND) ? 'no difference' : turnWords(film.turn)}`,
       },
       {
@@ -80,19 +85,19 @@ export const worksheet = defineWorksheet({
       },
       ...(film.fitsClaw
         ? []
-        : [{ words: 'A single row of holes would then lie on the side without a claw.' }]),
+        : [{ words: 'A single row of holes would then be on the side without a claw.' }]),
       ...(motion === 'not-looked' || motion === motionOf(film)
         ? []
         : [
             {
-              words: `Film that lies so runs ${motionOf(film)}, and what was seen runs ${motion}: one of the two was seen wrongly.`,
+              words: `Film threaded so runs ${motionOf(film)}, and what was seen runs ${motion}: one of the two was seen wrongly.`,
             },
           ]),
     ];
   },
   cautions: [
     'Lamp and motor off before you take the film out, and let the gate cool. Rewind on the bench, not in the machine.',
-    'Try the way round with a film you can spare, not with the customer’s.',
+    'Find the right way round with a film you can spare, not with the customer’s.',
   ],
   sources: ['arithmetic', 'iso-26-1993', 'common-practice', 'ffmpeg-documentation'],
 });

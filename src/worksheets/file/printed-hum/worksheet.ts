@@ -49,19 +49,19 @@ function verdictFor({ likely, isOfBench }: Found, filmFps: number): Outcome['ver
   if (isOfBench) {
     return {
       level: 'care',
-      sentence: `This hum has the mains rate: it is that of a bench, yours perhaps, or the sound was laid at ${rate(filmFps)}. Record once with the film standing still and the lamp off: what stays is yours.`,
+      sentence: `This hum has the mains frequency: it comes from a bench, perhaps your own, or the sound was laid at ${rate(filmFps)}. Record once with the film standing still and the lamp off: what stays is yours.`,
     };
   }
   if (likely === undefined) {
     return {
       level: 'care',
       sentence:
-        'No usual rate fits. It may be the belt, the holes of the film, or another mains rate.',
+        'No usual rate fits. It may be the belt, the perforations, or another mains frequency.',
     };
   }
   return {
     level: 'note',
-    sentence: `The sound was most likely laid at about ${rate(likely.laidFps)}. Whether the picture was shot at that rate the lips decide.`,
+    sentence: `The sound was most likely laid at about ${rate(likely.laidFps)}. The lips tell whether the picture was shot at that rate too.`,
   };
 }
 
@@ -78,12 +78,12 @@ export const worksheet = defineWorksheet({
   chapter: 'file/sound',
   inputs,
   model:
-    'Hum that was recorded with the sound had the rate of the mains then, or twice or three times that. It changes with the film rate, so: laid rate = mains × film rate ÷ hum heard. Hum of your own bench stays at the mains rate, however fast the film runs. Film holes hum at the film rate and its multiples, a belt once a turn.',
+    'Hum that was recorded with the sound had the mains frequency then, or twice or three times that. It changes with the film rate, so: laid rate = mains × film rate ÷ hum heard. Hum of your own bench stays at the mains frequency, however fast the film runs. Perforations make a hum at the film rate and its multiples, a belt at its own turns.',
   answers: {
     laidFps: 'Laid at, most likely',
     speedPercent: 'It now runs fast or slow by',
     ownHum: 'Hum of the bench',
-    holesHz: 'Holes of the film hum at',
+    holesHz: 'The perforations hum at',
     atEighteenHz: 'Hum would be heard, laid at 18',
     atTwentyFourHz: 'Hum would be heard, laid at 24',
   },
@@ -102,7 +102,7 @@ export const worksheet = defineWorksheet({
               }),
             }),
         ownHum: words(
-          isOfBench ? 'possible: the hum has the mains rate' : 'no: it has another rate',
+          isOfBench ? 'possible: the hum has the mains frequency' : 'no: it has another frequency',
         ),
         holesHz: quantity(filmFps, 'Hz'),
         atEighteenHz: quantity(printedHumHz(mains, filmFps, 18), 'Hz'),
@@ -127,7 +127,7 @@ export const worksheet = defineWorksheet({
     return [
       {
         words:
-          'Mains times film rate, by the hum heard; the same for twice and three times the mains.',
+          'Mains times film rate, divided by the hum heard; the same for twice and three times the mains.',
         sum:
           readings.length === 0
             ? 'no multiple gives a rate that films were shot at'
@@ -145,7 +145,7 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: [
-    'Take the hum of the bench out before you change the speed, printed hum afterwards, and both only in the copy to listen to.',
+    'Filter the hum of the bench out before you change the speed, printed hum afterwards, and both only in the copy to listen to.',
   ],
   sources: ['arithmetic', 'common-practice'],
 });

@@ -19,7 +19,7 @@ const LONGEST_MEASURED_RATE = 10_000;
 /** A list in a file says nothing here of how sure it is. */
 const MEASURED_LIST = {
   level: 'care',
-  sentence: `The film frames are those that ${FILE_NAMES.keepFilter} names. How sure they are stands on the page that measured them.`,
+  sentence: `The film frames are those that ${FILE_NAMES.keepFilter} names. The page that measured them says how sure they are.`,
 } as const;
 
 /** Film rate while the sound was taken: as typed, or that of the picture. */

@@ -39,7 +39,7 @@ export const inputs = {
       list: `by a measured list, in ${FILE_NAMES.keepFilter}`,
     },
     default: 'ties',
-    help: 'A measured list comes from Whole frames; ties and shutter do not count then.',
+    help: 'A measured list comes from the chapter on whole frames; ties and shutter are then not used.',
   },
   ...keepInputs,
   copyShows: {
@@ -82,7 +82,7 @@ export const inputs = {
   sampleRate: {
     ...retimingInputs.sampleRate,
     label: 'Sample rate of the sound',
-    help: 'The script asks the file and stops where it has another. Only counts with sound.',
+    help: 'The script asks the file and stops if it has another. Only counts with sound.',
   },
   soundOffSeconds: {
     kind: 'quantity',

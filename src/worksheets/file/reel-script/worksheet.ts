@@ -126,9 +126,9 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: [
-    'Try the script with “try” first, and look at the picture that it takes: a wrong way round or a wrong crop costs an hour.',
+    'Try the script with “try” first, and look at the picture that it takes: a picture the wrong way round or a wrong crop costs an hour.',
     'Keep the recording until the master is proven. The script does not delete it, and neither should you.',
-    'Read a script before you run it, this one too. It runs with all the rights that you have.',
+    'Read a script before you run it, this one too. It can do everything that you can do on this computer.',
   ],
   sources: [
     'arithmetic',

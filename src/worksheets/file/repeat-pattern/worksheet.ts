@@ -28,16 +28,22 @@ function patternWords(pattern: RepeatPattern): string {
 function periodWords({ outputFramesPerPeriod, filmFramesPerPeriod }: RepeatPattern): string {
   return outputFramesPerPeriod > 1_000_000n
     ? 'more than a million output frames'
-    : `${formatNumber(Number(outputFramesPerPeriod))} output frames (${formatNumber(Number(filmFramesPerPeriod))} film frames)`;
+    : `${counted(outputFramesPerPeriod, 'output frame')} (${counted(filmFramesPerPeriod, 'film frame')})`;
+}
+
+function counted(count: bigint, what: string): string {
+  return `${formatNumber(Number(count))} ${what}${count === 1n ? '' : 's'}`;
+}
+
+function timesWords(count: number): string {
+  return ['not at all', 'once', 'twice'][count] ?? `${count} times`;
 }
 
 function picture(pattern: RepeatPattern): RepeatPatternData {
   const repeats = pattern.repeats.slice(0, SHOWN);
-  const times = (count: number): string =>
-    count === 0 ? 'not at all' : count === 1 ? 'once' : `${count} times`;
   return {
     name: 'repeat-pattern',
-    alternative: `Film frames in order are shown ${repeats.map(times).join(', ')}.`,
+    alternative: `Film frames in order are shown ${repeats.map(timesWords).join(', ')}.`,
     repeats,
   };
 }
@@ -48,13 +54,13 @@ function verdictFor(pattern: RepeatPattern, lost: number): Outcome['verdict'] {
     return {
       level: 'care',
       sentence:
-        'The delivery rate is a trace lower than the native rate: a film this short loses no frame yet, a longer one will.',
+        'The delivery rate is slightly lower than the native rate: a film this short loses no frame yet, a longer one will.',
     };
   }
   if (!pattern.keepsEveryFrame) {
     return {
       level: 'stop',
-      sentence: `The delivery rate is lower than the native rate: ${formatNumber(lost)} film frames would be lost.`,
+      sentence: `The delivery rate is lower than the native rate: ${counted(BigInt(lost), 'film frame')} would be lost.`,
     };
   }
   if (fewestRepeats === mostRepeats) {
@@ -63,12 +69,12 @@ function verdictFor(pattern: RepeatPattern, lost: number): Outcome['verdict'] {
       sentence:
         mostRepeats === 1
           ? 'The rates are equal: every film frame is shown once.'
-          : `Every film frame is shown ${mostRepeats} times: movement stays even.`,
+          : `Every film frame is shown ${timesWords(mostRepeats)}: movement stays even.`,
     };
   }
   return {
     level: 'note',
-    sentence: `No film frame is lost; each is shown ${fewestRepeats} or ${mostRepeats} times, so even movement steps a little unevenly.`,
+    sentence: `No film frame is lost; each is shown ${timesWords(fewestRepeats)} or ${timesWords(mostRepeats)}, so even movement steps a little unevenly.`,
   };
 }
 

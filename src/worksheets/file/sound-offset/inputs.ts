@@ -14,7 +14,7 @@ export const inputs = {
     label: 'Sound system',
     options: SYSTEM_NAMES,
     default: 'super-8-magnetic',
-    help: 'Gauge and kind of track. 9.5 mm sound is missing because no sure figure was found.',
+    help: 'Gauge and kind of track. 9.5 mm sound is missing because no reliable figure was found.',
     bench: 'reel.gauge',
   },
   separationFrames: {
@@ -36,7 +36,7 @@ export const inputs = {
       found: 'anyhow: the offset was found by a mark, a clap or lips',
     },
     default: 'own-head',
-    help: 'At its own head the threading makes up for the separation. A track read together with the picture in the gate is early by all of it. What was found by eye and ear comes before both.',
+    help: 'At its own head the threading makes up for the separation. A track read together with the picture in the gate is early by all of it. What you found by eye and ear overrules both.',
   },
   foundFrames: {
     kind: 'quantity',

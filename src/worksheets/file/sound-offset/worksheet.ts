@@ -16,7 +16,7 @@ export const worksheet = defineWorksheet({
   chapter: 'file/sound',
   inputs,
   model:
-    'On every system the sound lies ahead of its picture, because the sound head comes after the gate. A path from gate to head that is too long by some frames makes the sound late by as many. Exact; shrunken film keeps its frames and so its timing.',
+    'On every system the sound lies ahead of its picture, because the sound head comes after the gate. If the path from gate to head is some frames too long, the sound is late by as many. Exact; shrunken film keeps its frames and so its timing.',
   answers: labels,
   find: findOffset,
   outcome(found, { taken, filmFps }) {
@@ -55,7 +55,7 @@ export const worksheet = defineWorksheet({
         words:
           taken === 'beside-frame'
             ? 'The track beside the frame belongs to a picture that comes later: the sound is early by the whole separation.'
-            : 'The threading makes up for the separation. Each frame that the lower loop is too long makes the sound a frame late, each that it is too short a frame early.',
+            : 'The threading makes up for the separation. Each frame by which the lower loop is too long makes the sound a frame late, each frame too short makes it a frame early.',
         sum: `${formatQuantity(Math.abs(lateFrames), 'frames')} ÷ ${rate} = ${told('offBySeconds')}`,
       },
       {

@@ -26,7 +26,7 @@ export const inputs = {
     minimum: 8,
     default: '24',
     accepted: '24, 25 or 18',
-    help: 'Film frames per second in the finished film: the native rate when it is to look as it did.',
+    help: 'Film frames per second in the finished film: the native rate if it is to move as it did.',
     bench: 'reel.nativeFps',
   },
   pitch: {

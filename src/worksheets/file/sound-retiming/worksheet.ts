@@ -29,7 +29,7 @@ function verdictFor(found: RetimingFindings): Outcome['verdict'] {
   const size = formatQuantity(Math.abs(ratioSemitones), 'semitone');
   return {
     level: 'care',
-    sentence: `The recording is too ${slow} and ${size} too ${low}: change its speed by ${percent} %${isFitted ? ', then fit its length' : ''}.`,
+    sentence: `The recording is too ${slow} and ${size} too ${low}: ${ratio > 1 ? 'speed it up' : 'slow it down'} by ${percent} %${isFitted ? ', then fit its length' : ''}.`,
   };
 }
 
@@ -45,7 +45,7 @@ export const worksheet = defineWorksheet({
   chapter: 'file/sound',
   inputs,
   model:
-    'Speed and pitch go with the ratio of two film rates, an exact fraction. The samples are declared to be of another rate and resampled back; both rates are chosen whole, so that nothing drifts over a reel. Keeping the pitch at another speed cuts and overlaps the sound: fit for voices, less so for music.',
+    'Speed and pitch follow the ratio of two film rates, an exact fraction. The samples are declared to be of another rate and resampled back; both rates are chosen whole, so that nothing drifts over a reel. Keeping the pitch at another speed cuts and overlaps the sound: good enough for voices, less so for music.',
   answers: {
     takenSemitones: 'Pitch of the recording against the original',
     ratio: 'Speed change',
@@ -101,7 +101,7 @@ export const worksheet = defineWorksheet({
   },
   cautions: [
     'Keep the recording as it was taken. Every correction starts from it, never from a corrected copy.',
-    'A machine whose speed wanders cannot be corrected by one number. Check the step at head, middle and tail.',
+    'The sound of a machine whose speed wanders cannot be corrected by one number. Check the step at head, middle and tail.',
   ],
   sources: ['arithmetic', 'ffmpeg-documentation', 'sox-manual', 'absolute-speed-article'],
 });

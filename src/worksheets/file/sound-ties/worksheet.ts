@@ -29,7 +29,11 @@ const inputs = {
   headSoundSeconds: time('Near the head: heard at', '17.3', 'Time in the sound file as taken.'),
   middlePictureSeconds: time('In the middle: seen at', '301', 'A second moment, of the same kind.'),
   middleSoundSeconds: time('In the middle: heard at', '433.5', 'In the sound file as taken.'),
-  tailPictureSeconds: time('Near the tail: seen at', '588', 'A third moment, as late as there is.'),
+  tailPictureSeconds: time(
+    'Near the tail: seen at',
+    '588',
+    'A third moment, as near the tail as you can find.',
+  ),
   tailSoundSeconds: time('Near the tail: heard at', '846.74', 'In the sound file as taken.'),
   nativeFps: { ...nativeFpsInput, default: '24' },
 } as const satisfies InputSpecs;
@@ -44,7 +48,7 @@ function verdictFor(middleOffFrames: number, takenFps: number): Outcome['verdict
       }
     : {
         level: 'care',
-        sentence: `The middle is off by ${off}, the sound ${middleOffFrames > 0 ? 'late' : 'early'}: it jumped at a splice or a lost loop, or the machine wandered. Cut it there and tie each piece by itself.`,
+        sentence: `The middle is off by ${off}, the sound ${middleOffFrames > 0 ? 'late' : 'early'}: it jumped at a splice or a lost loop, or the machine wandered. Cut the sound there and tie each piece by itself.`,
       };
 }
 
@@ -55,7 +59,7 @@ export const worksheet = defineWorksheet({
   chapter: 'file/sound',
   inputs,
   model:
-    'Two moments that are both seen and heard give the ratio of the two times, and so the film rate at which the sound was taken. A third one in the middle is the proof: laid by that ratio it must fall on its picture to a frame. Two ties prove nothing.',
+    'Two moments that are both seen and heard give the ratio of the two times, and so the film rate at which the sound was taken. A third one in the middle is the proof: by that ratio it must fall on its picture to within a frame. Two ties prove nothing.',
   answers: {
     takenFps: 'Sound taken at',
     middleOffFrames: 'The middle is off by',
@@ -104,16 +108,16 @@ export const worksheet = defineWorksheet({
   working({ soundLength, pictureLength, middleHeard, middleSeen, middleOffFrames }, told, values) {
     return [
       {
-        words: 'Native rate times the time seen, by the time heard, between the outer two.',
+        words: 'Native rate times the time seen, divided by the time heard, between the outer two.',
         sum: `${formatNumber(values.nativeFps, 5)} × ${formatNumber(pictureLength, 6)} ÷ ${formatNumber(soundLength, 6)} = ${told('takenFps')}`,
       },
       {
         words:
-          'The middle, laid by that ratio, against where it is seen, both from the first; in frames.',
+          'The middle by that ratio, against where it is seen, both counted from the first; in frames.',
         sum: `(${formatNumber(middleHeard, 6)} × ${formatNumber(pictureLength, 6)} ÷ ${formatNumber(soundLength, 6)} − ${formatNumber(middleSeen, 6)}) × ${formatNumber(values.nativeFps, 5)} = ${formatNumber(middleOffFrames, 2)}`,
       },
     ];
   },
-  cautions: ['Work on a copy of the sound, and keep the sound as taken.'],
+  cautions: ['Work on a copy of the sound, and keep the original recording.'],
   sources: ['arithmetic', 'common-practice', 'bt-1359-summary'],
 });

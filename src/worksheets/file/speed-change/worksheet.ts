@@ -65,10 +65,10 @@ export const worksheet = defineWorksheet({
     },
   },
   model:
-    'Speed goes with the ratio of the two rates. If the sound runs along with the picture its pitch goes too: twelve semitones for a doubling of speed. The percentage there and the percentage back are not the same, because each is counted from its own start. That up to 5 % is hardly seen is common practice, not a measured limit; one article says that up to 3 % mostly goes unnoticed.',
+    'Speed follows the ratio of the two rates. If the sound runs with the picture its pitch changes too: twelve semitones for a doubling of speed. The percentage there and the percentage back are not the same, because each is counted from its own start. That up to 5 % is hardly seen is common practice, not a measured limit; one article says that up to 3 % mostly goes unnoticed.',
   answers: {
     speedChangePercent: 'Faster than shot by',
-    semitones: 'Pitch, if the sound goes along',
+    semitones: 'Pitch, if the sound runs with it',
     shownSeconds: 'Running time as shown',
     changeSeconds: 'Longer by',
     wayBackPercent: 'Change that undoes it',

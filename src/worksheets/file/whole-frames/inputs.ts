@@ -37,7 +37,7 @@ export const inputs = {
     maximum: 100,
     default: '0',
     accepted: '0 or 25 %',
-    help: 'Where the first exposure starts, in percent of a film frame after the middle of the pulldown blade. For the table, and for an exact ratio.',
+    help: 'Where the first exposure starts, in per cent of a film frame after the middle of the pulldown blade. For the table, and for an exact ratio.',
   },
   speedErrorPercent: {
     kind: 'quantity',

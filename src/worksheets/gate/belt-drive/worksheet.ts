@@ -42,7 +42,7 @@ const inputs = {
   pulleyMillimetres: diameter(
     'Motor pulley now, bottom of the groove',
     '17',
-    'With callipers, plug pulled.',
+    'With callipers, the mains plug pulled.',
   ),
   drivenMillimetres: diameter(
     'Pulley on the machine, bottom of the groove',
@@ -59,7 +59,7 @@ const inputs = {
     accepted: '3 or 0.12 in',
     help: 'Across a round belt. The belt bends about its middle, so half of it counts on each side.',
   },
-  centreMillimetres: diameter('Distance of the two axes', '120', 'From middle to middle.'),
+  centreMillimetres: diameter('Distance between the two shafts', '120', 'From middle to middle.'),
 } as const satisfies InputSpecs;
 
 export const worksheet = defineWorksheet({
@@ -69,12 +69,12 @@ export const worksheet = defineWorksheet({
   chapter: 'gate/set-up',
   inputs,
   model:
-    'The film rate goes in proportion to the diameter of the motor’s pulley, measured in the middle of the belt: bottom of the groove and one thickness of belt. A belt slips a little, and more under load, so measure the new rate with film in the gate and correct the diameter once. A round belt of rubber is cut 3 to 6 % short so that it pulls; that is practice of the trade.',
+    'The film rate is proportional to the diameter of the motor’s pulley, measured to the middle of the belt: the bottom of the groove plus one thickness of belt. A belt slips a little, and more under load, so measure the new rate with film in the gate and correct the diameter once. A round belt of rubber is cut 3 to 6 % short so that it pulls; that is practice of the trade.',
   answers: {
-    ratio: 'New rate by old rate',
+    ratio: 'New rate ÷ old rate',
     newGrooveMillimetres: 'New motor pulley, bottom of the groove',
     newPitchMillimetres: 'The same in the middle of the belt',
-    beltMillimetres: 'Belt round both, in its middle',
+    beltMillimetres: 'Length of the belt, along its middle',
     cutMillimetres: 'Rubber belt, cut to',
   },
   find({ fromFps, toFps, pulleyMillimetres, drivenMillimetres, beltMillimetres, ...values }) {
@@ -116,7 +116,7 @@ export const worksheet = defineWorksheet({
         beltMillimetres: quantity(belt, 'mm', 4),
         cutMillimetres: words(
           `${formatNumber(0.94 * belt, 3)} to ${formatQuantity(0.97 * belt, 'mm', 3)}`,
-          { note: '3 to 6 % short, practice.' },
+          { note: '3 to 6 % short: common practice.' },
         ),
       },
     };

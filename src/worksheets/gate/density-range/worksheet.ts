@@ -24,11 +24,11 @@ function verdictFor(filmStops: number, cameraStops: number, plan: BracketPlan): 
   return plan.count === 1
     ? {
         level: 'good',
-        sentence: `One exposure is enough: the film has ${film}, the camera holds ${camera}.`,
+        sentence: `One exposure is enough: the film spans ${film}, the camera holds ${camera}.`,
       }
     : {
         level: 'care',
-        sentence: `The film has ${film} and the camera holds ${camera}: one exposure loses something at one end. A machine that stops on every frame could take ${plan.count} exposures of it.`,
+        sentence: `The film spans ${film} and the camera holds ${camera}: one exposure loses something at one end. A machine that stops on every frame could take ${plan.count} exposures of it.`,
       };
 }
 
@@ -111,12 +111,12 @@ export const worksheet = defineWorksheet({
     },
   },
   model:
-    'A density of 1 is 3.32 stops. Exposures spaced by a step hold the camera’s range plus one step for each further exposure. Exact for an evenly lit gate; stray light in the lens lifts the shadows and makes the film’s range smaller than its densities say.',
+    'A density of 1 is 3.32 stops. Together the exposures hold the camera’s range plus one step for each further exposure. Exact for an evenly lit gate; stray light in the lens lifts the shadows and makes the film’s range smaller than its densities say.',
   answers: {
     densityRange: 'Density range',
     filmStops: 'Range of the film',
     contrast: 'Contrast',
-    shortfallStops: 'What one exposure lacks',
+    shortfallStops: 'What one exposure cannot hold',
     count: 'Exposures of every frame',
     overlap: 'Range that neighbours share',
     heldStops: 'Range held together',
@@ -160,11 +160,11 @@ export const worksheet = defineWorksheet({
         sum: `(${formatNumber(maximumDensity)} − ${formatNumber(minimumDensity)}) × 3.3219 = ${told('filmStops')}`,
       },
       {
-        words: 'Less the range of the camera: what one exposure lacks.',
+        words: 'Less the range of the camera: what one exposure cannot hold.',
         sum: `${told('filmStops')} − ${formatQuantity(cameraStops, 'stop')}, at least 0 = ${told('shortfallStops')}`,
       },
       {
-        words: 'One exposure, and one more for every begun step of what is lacking.',
+        words: 'One exposure, and one more for each step, or part of a step, of the rest.',
         sum: `1 + ${told('shortfallStops')} ÷ ${formatQuantity(spacingStops, 'stop')}, rounded up = ${told('count')}`,
       },
     ];
@@ -172,7 +172,7 @@ export const worksheet = defineWorksheet({
   cautions: [
     'Several exposures of one frame need a machine that stops on it. Two runs of a projector do not lie on one another: the film weaves, and stands a little differently each time.',
     'Space exposures by light, filter or sensitivity. Another exposure time brings flicker back unless it is a match too.',
-    'When one exposure has to do, expose so that the clearest part just does not clip: burnt whites are ugly, deep shadows were dark on the screen too.',
+    'When one exposure has to do, expose so that the clearest part just does not clip: burnt-out whites are ugly; deep shadows were dark on the screen too.',
   ],
   sources: ['arithmetic', 'densiteetti-table', 'from-memory', 'common-practice'],
 });

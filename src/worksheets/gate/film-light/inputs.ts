@@ -19,7 +19,7 @@ export const inputs = {
     label: 'Light in the gate',
     options: SOURCE_NAMES,
     default: 'filament',
-    help: 'What burns behind the film. It decides how much heat comes with the light.',
+    help: 'What lights the film from behind. It decides how much heat comes with the light.',
   },
   lampLux: {
     kind: 'optional-quantity',
@@ -29,7 +29,7 @@ export const inputs = {
     maximum: 100_000_000,
     default: '',
     accepted: '300000 or 5000000 lx',
-    help: 'Empty: ten million lux, the most to plan on. To measure, run the machine without film and read a lux meter on the screen: lux × area of the screen picture ÷ area of the gate picture ÷ open fraction. The lens takes a little more away than this counts.',
+    help: 'Empty: ten million lux, the most to plan on. To measure, run the machine without film and read a lux meter on the screen: lux × area of the screen picture ÷ area of the gate picture ÷ open fraction. The lens takes away a little more than this sum allows for.',
   },
   gauge: pictureGaugeInput,
   pictureWidthMillimetres: pictureWidthInput,
@@ -44,7 +44,7 @@ export const inputs = {
     maximum: 1_000_000,
     default: '100',
     accepted: '100 or 400',
-    help: 'The lowest that the camera has without tricks.',
+    help: 'The lowest native setting of the camera.',
   },
   exposureSeconds: {
     kind: 'quantity',

@@ -37,7 +37,7 @@ function findFilmLight(values: ValuesOf<typeof inputs>) {
   const effective = effectiveFNumber(values.fNumber, scale);
   const needed = neededLux({ ...values, openFraction, effectiveFNumber: effective });
   const lamp = values.lampLux ?? BRIGHTEST_LUX;
-  const openWatts = irradianceWattsPerMm2(lamp, values.source);
+  const openWattsPerMm2 = irradianceWattsPerMm2(lamp, values.source);
   const area = width.millimetres ** 2 / width.widthToHeight;
   return {
     width,
@@ -47,26 +47,26 @@ function findFilmLight(values: ValuesOf<typeof inputs>) {
     lamp,
     neededLumens: lumensOnArea(needed, area),
     surplusStops: ratioStops(lamp / needed),
-    openWatts,
-    meanWatts: openWatts * openFraction,
-    heating: frameHeating(openWatts * openFraction, values.filmFps),
-    standing: standingKelvin(openWatts),
+    openWattsPerMm2,
+    meanWattsPerMm2: openWattsPerMm2 * openFraction,
+    heating: frameHeating(openWattsPerMm2 * openFraction, values.filmFps),
+    standing: standingKelvin(openWattsPerMm2),
     doseLuxHours: doseOfRunLuxHours(lamp, openFraction, values.filmFps),
   };
 }
 
 /** What a film meets that stops with the light on. */
-function standingWords({ standing, openWatts }: Found): string {
+function standingWords({ standing, openWattsPerMm2 }: Found): string {
   return standing > 100
-    ? `100 K hotter after ${formatDuration(secondsToHundredKelvin(openWatts))}`
+    ? `100 K hotter after ${formatDuration(secondsToHundredKelvin(openWattsPerMm2))}`
     : `ends ${formatQuantity(standing, 'kelvin', 2)} above the room in still air`;
 }
 
 function verdictFor(found: Found, isMeasured: boolean): Outcome['verdict'] {
-  const { meanWatts, surplusStops, heating, needed } = found;
+  const { meanWattsPerMm2, surplusStops, heating, needed } = found;
   const lux = `${formatNumber(Number(needed.toPrecision(2)))} lux`;
   const guess = isMeasured ? '' : ' The light was not measured, so the brightest lamp is assumed.';
-  if (meanWatts >= MARKS_WATTS_PER_MM2) {
+  if (meanWattsPerMm2 >= MARKS_WATTS_PER_MM2) {
     return {
       level: 'stop',
       sentence: `This light can mark the film while it runs. Take it down to about ${lux} before the film.${guess}`,
@@ -75,7 +75,7 @@ function verdictFor(found: Found, isMeasured: boolean): Outcome['verdict'] {
   if (surplusStops < -SURPLUS_STOPS) {
     return {
       level: 'care',
-      sentence: `The camera wants about ${lux}, ${formatQuantity(-surplusStops, 'stop', 2)} more than there is: open the lens or raise the sensitivity before you add light.`,
+      sentence: `The camera needs about ${lux}, ${formatQuantity(-surplusStops, 'stop', 2)} more than there is: open the lens or raise the sensitivity before you add light.`,
     };
   }
   if (surplusStops > SURPLUS_STOPS) {
@@ -105,10 +105,10 @@ export const worksheet = defineWorksheet({
     'The camera needs 78 ÷ ISO lux seconds at the sensor to be just full, through a lens that passes nine tenths of the light; that is for diffused light, and a condenser needs several times less. Heat goes with the light by the kind of lamp: 27, 100 or 300 lumens for each watt of radiation. The film is taken as black acetate 0.152 mm thick. Within a frame it warms by something between the two figures, and then cools. These constants are from memory, the brightest lamp is worked out from lamp data, and no measurement in a small gate was found: read the answers to about a stop.',
   answers: {
     neededLux: 'Light the camera needs in the open gate',
-    neededLumens: 'The same through the picture',
+    neededLumens: 'The same as a flow through the picture',
     surplusStops: 'Light in the gate beyond that',
-    openWatts: 'Heat in the open gate',
-    meanWatts: 'Heat while it runs, mean',
+    openWattsPerMm2: 'Heat in the open gate',
+    meanWattsPerMm2: 'Heat while it runs, mean',
     evenKelvin: 'Warmer in one frame, heat spread evenly',
     surfaceKelvin: 'Warmer in one frame, at the surface',
     standing: 'Film that stands in it',
@@ -116,7 +116,7 @@ export const worksheet = defineWorksheet({
   },
   find: findFilmLight,
   outcome(found, { lampLux }) {
-    const { meanWatts, heating, standing } = found;
+    const { meanWattsPerMm2, heating, standing } = found;
     return {
       verdict: verdictFor(found, lampLux !== undefined),
       answers: {
@@ -125,9 +125,9 @@ export const worksheet = defineWorksheet({
         surplusStops: quantity(found.surplusStops, 'stop', 2, {
           note: lampLux === undefined ? 'Not measured: ten million lux assumed.' : 'As measured.',
         }),
-        openWatts: quantity(found.openWatts, 'wattsPerMm2', 2),
-        meanWatts: quantity(meanWatts, 'wattsPerMm2', 2, {
-          level: meanWatts >= MARKS_WATTS_PER_MM2 ? 'stop' : 'good',
+        openWattsPerMm2: quantity(found.openWattsPerMm2, 'wattsPerMm2', 2),
+        meanWattsPerMm2: quantity(meanWattsPerMm2, 'wattsPerMm2', 2, {
+          level: meanWattsPerMm2 >= MARKS_WATTS_PER_MM2 ? 'stop' : 'good',
           note: 'Lasting marks began at 0.20 to 0.30 in trials with 35 mm film.',
         }),
         evenKelvin: quantity(heating.evenKelvin, 'kelvin', 2),
@@ -140,7 +140,7 @@ export const worksheet = defineWorksheet({
       },
     };
   },
-  working({ scale, effective, needed, lamp, openWatts, meanWatts }, told, values) {
+  working({ scale, effective, needed, lamp, openWattsPerMm2, meanWattsPerMm2 }, told, values) {
     return [
       {
         words: 'The lens close to works like a smaller opening.',
@@ -156,12 +156,12 @@ export const worksheet = defineWorksheet({
       },
       {
         words: 'Heat in the open gate, and its mean over the turning shutter.',
-        sum: `${told('openWatts')} × ${formatNumber(values.openPercent / 100)} = ${told('meanWatts')}`,
+        sum: `${told('openWattsPerMm2')} × ${formatNumber(values.openPercent / 100)} = ${told('meanWattsPerMm2')}`,
       },
       {
         words:
           'Spread evenly, one frame long, through 0.152 mm of film that takes 0.00195 J/mm³ for each kelvin.',
-        sum: `${formatQuantity(meanWatts, 'wattsPerMm2', 2)} × ${formatQuantity(1 / values.filmFps, 's')} ÷ (0.152 mm × 0.00195 J/mm³) = ${told('evenKelvin')}; standing in ${formatQuantity(openWatts, 'wattsPerMm2', 2)}: ${told('standing')}`,
+        sum: `${formatQuantity(meanWattsPerMm2, 'wattsPerMm2', 2)} × ${formatQuantity(1 / values.filmFps, 's')} ÷ (0.152 mm × 0.00195 J/mm³) = ${told('evenKelvin')}; standing in ${formatQuantity(openWattsPerMm2, 'wattsPerMm2', 2)}: ${told('standing')}`,
       },
     ];
   },

@@ -121,7 +121,7 @@ export function matchTable({ matches }: Match): ResultTable {
 /** Words for a ratio so simple that two machines on the mains may hold it for a while. */
 function ratioNote({ filmFrames, cameraFrames }: Match['frameRatio']): string {
   return filmFrames <= 4n && cameraFrames <= 8n
-    ? ` At an exact ratio of ${filmFrames} : ${cameraFrames} the phase decides instead; see the whole frames.`
+    ? ` At an exact ratio of ${filmFrames} : ${cameraFrames} the phase decides instead; see Whole frames.`
     : '';
 }
 

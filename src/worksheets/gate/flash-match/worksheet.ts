@@ -26,14 +26,14 @@ export const worksheet = defineWorksheet({
   chapter: 'gate/matching',
   inputs,
   model:
-    'Blades alike and evenly spaced unless the pulldown blade is entered, hard edges unless a wipe is, and a lamp of constant brightness. Ripple, beat, bands and the whole-frame limit are exact for that; a lamp that flickers has a worksheet of its own. The complete setting is looked for among exposures of whole flashes, the usual camera rates and film rates in tenths, and keeps frames whole with the film rate half a percent off; that half percent, the reach of a speed knob (10 %) and the ripple limit of 1 % are common practice.',
+    'Blades alike and evenly spaced unless the pulldown blade is entered, hard edges unless a wipe is, and a lamp of constant brightness. Ripple, beat, bands and the whole-frame limit are exact for that; a lamp that flickers has a worksheet of its own. The complete setting is looked for among exposures of whole flashes, the usual camera rates and film rates in tenths, and keeps frames whole with the film rate half a per cent off; that half percent, the reach of a speed knob (10 %) and the ripple limit of 1 % are common practice.',
   answers: {
     setting: 'Complete setting',
     ripplePercent: 'Ripple',
     rippleStops: 'Ripple in stops',
     beatHz: 'Beat',
     matchingExposureSeconds: 'Matching exposure time',
-    speedToleranceFps: 'Speed may wander from the match by',
+    speedToleranceFps: 'The speed may differ from the match by',
     bandsDownPicture: 'Bands down the picture',
     bandDriftPerSecond: 'Drift of the bands',
     wholeFrames: 'Whole frames',

@@ -23,7 +23,7 @@ const inputs = {
     maximum: 10_000,
     default: '300',
     accepted: '300, 30 cm or 12 in',
-    help: 'A small picture is bright and sharp; about the width of a sheet of paper.',
+    help: 'About the width of a sheet of paper: a small picture is bright and sharp.',
   },
   angleDegrees: {
     kind: 'quantity',
@@ -33,7 +33,7 @@ const inputs = {
     maximum: 80,
     default: '5',
     accepted: '5 or 5°',
-    help: 'Between the way the camera looks and the square to the screen. 0 is straight on, which the projector is in the way of.',
+    help: 'Between the axis of the camera and the perpendicular to the screen. 0 is straight on, where the projector is in the way.',
   },
   limitPercent: {
     kind: 'quantity',
@@ -43,23 +43,23 @@ const inputs = {
     maximum: 20,
     default: '2',
     accepted: '2 or 1 %',
-    help: 'Two per cent is practice: more can be seen on a horizon or a door.',
+    help: 'Two per cent is common practice: more is seen on a horizon or a door.',
   },
 } as const satisfies InputSpecs;
 
 export const worksheet = defineWorksheet({
   id: 'keystone',
   title: 'Camera beside the screen',
-  question: 'How far to the side may the camera stand before the picture goes out of shape?',
+  question: 'How far to the side may the camera stand before the picture is visibly out of shape?',
   chapter: 'gate/set-up',
   inputs,
   model:
-    'The side that is nearer to the camera looks longer. Exact for a camera that looks at the middle of a flat screen. It counts one angle; a camera that stands both beside and above has two, and the larger one rules. A projector that is not square to the screen does the same to the picture, and this sheet knows nothing of it.',
+    'The side nearer to the camera looks longer. Exact for a camera that looks at the middle of a flat screen. It counts one angle; a camera that stands both beside and above the middle has two, and the larger one counts. A projector that is not square to the screen does the same to the picture, and this sheet does not count it.',
   answers: {
     sidesPercent: 'Near side longer than the far side by',
     squeezePercent: 'Whole picture narrower by',
     largestDegrees: 'Largest angle within your limit',
-    offsetMillimetres: 'That is, beside the middle by',
+    offsetMillimetres: 'That is, to one side of the middle by',
   },
   find({ distanceMillimetres, widthMillimetres, angleDegrees, limitPercent }) {
     const largest = largestKeystoneDegrees(distanceMillimetres, widthMillimetres, limitPercent);
@@ -80,7 +80,7 @@ export const worksheet = defineWorksheet({
           }
         : {
             level: 'care',
-            sentence: `The sides differ by ${formatQuantity(sidesPercent, 'percent', 2)}: bring the camera to within ${formatQuantity(printed, 'deg', 3)} of the square, or move both back.`,
+            sentence: `The sides differ by ${formatQuantity(sidesPercent, 'percent', 2)}: bring the camera to within ${formatQuantity(printed, 'deg', 3)} of square on, or move both back.`,
           },
       answers: {
         sidesPercent: quantity(sidesPercent, 'percent', 2, { level: isFine ? 'good' : 'care' }),
@@ -96,7 +96,7 @@ export const worksheet = defineWorksheet({
     const distance = formatNumber(values.distanceMillimetres);
     return [
       {
-        words: 'Near side by far side.',
+        words: 'Near side divided by far side.',
         sum: `(${distance} + ${half} × ${sine}) ÷ (${distance} − ${half} × ${sine}) − 1 = ${told('sidesPercent')}`,
       },
       {

@@ -123,7 +123,7 @@ export const worksheet = defineWorksheet({
         lampBeatHz: quantity(lampBeat, 'Hz', 3, {
           note:
             lampBeat === 0
-              ? 'In step with the camera; it moves only as the mains drifts.'
+              ? 'In step with the camera; it moves only when the mains drifts.'
               : 'How often the lamp alone would make the picture pulse.',
         }),
         differenceBeatHz: quantity(found.differenceBeat, 'Hz', 3, {

@@ -32,7 +32,7 @@ export const inputs = {
     maximum: 300,
     default: '20',
     accepted: '20 or 1 in',
-    help: 'The edge that faces the film. Not known: take half the length of the lens.',
+    help: 'The edge that faces the film. If you do not know it, take half the length of the lens.',
   },
   noseMillimetres: {
     kind: 'quantity',
@@ -52,7 +52,7 @@ export const inputs = {
     maximum: 500,
     default: '',
     accepted: '40 or 2 in',
-    help: 'Only when the camera looks round a corner. Empty: no mirror.',
+    help: 'Only when the camera looks into the gate over a mirror. Empty: no mirror.',
   },
   fNumber: fNumberInput,
   pixelsAcross: pixelsAcrossInput,

@@ -96,7 +96,7 @@ export const worksheet = defineWorksheet({
   chapter: 'gate/set-up',
   inputs,
   model:
-    'Thin lens: film to lens is focal length × (1 + 1 ÷ magnification), lens to sensor focal length × (1 + magnification). Both count from the middle of the lens, which in a thick lens is an idea and not a mark, so expect some millimetres of difference and set the last of it by focus. The camera is square enough while both sides of the picture stay within the depth that looks sharp. The mirror stands at 45°.',
+    'Thin lens: film to lens is focal length × (1 + 1 ÷ magnification), lens to sensor focal length × (1 + magnification). Both count from the middle of the lens, which in a thick lens is not a point that can be marked, so expect a few millimetres of difference, and finish by focusing. The camera is square enough while both sides of the picture stay within the depth that looks sharp. The mirror stands at 45°.',
   answers: {
     magnification: 'Magnification',
     toFilmMillimetres: 'Film to lens',
@@ -131,7 +131,7 @@ export const worksheet = defineWorksheet({
           ? {}
           : {
               mirrorMillimetres: quantity(mirror, 'mm', 3, {
-                note: 'Take one twice as long, coated on its front.',
+                note: 'Take one twice as long, with its coating on the front.',
               }),
             }),
       },
@@ -160,7 +160,7 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: [
-    'Lamp off, plug pulled and gate cold while you measure in the machine. Nothing of metal goes into the gate.',
+    'Lamp off, plug pulled and gate cold while you measure in the machine. Put nothing made of metal into the gate.',
     'Never look through a lens into a burning lamp.',
   ],
   sources: [

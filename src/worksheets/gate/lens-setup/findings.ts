@@ -52,19 +52,27 @@ export function findLensSetup(values: Values) {
 }
 
 /** The opening to set: the last one of the lens before the limit. */
-function stepWords(limit: number, steps: LensSteps): string {
+function stepWords(limit: number, steps: LensSteps): string | undefined {
   const fNumber = largestSettableFNumber(limit, steps);
-  if (fNumber === undefined) return 'wider than any lens';
+  if (fNumber === undefined) return undefined;
   // Rounding up would pass the limit.
   return `f/${steps === 'free' ? Math.floor(fNumber * 100) / 100 : fNumber}`;
 }
 
 /** The same as a note beside the exact number. */
 export function stepsNote(limit: number, steps: LensSteps): string {
-  return `On your lens: ${stepWords(limit, steps)}.`;
+  const step = stepWords(limit, steps);
+  return step === undefined ? 'No lens opens so far.' : `On your lens: ${step}.`;
 }
 
-/** The one sentence: does the picture fit, and is the opening small enough to be too small? */
+function remedyWords(limit: number, steps: LensSteps): string {
+  const step = stepWords(limit, steps);
+  return step === undefined
+    ? 'No lens opens far enough for pixels so fine: accept more blur.'
+    : `Open the lens to ${step} or wider.`;
+}
+
+/** The one sentence: does the picture fit, and does diffraction blur it? */
 export function lensVerdict(
   { depthMillimetres, largestSharp, height }: LensSetup,
   { fNumber, lensSteps }: Values,
@@ -77,7 +85,7 @@ export function lensVerdict(
       }
     : {
         level: 'care',
-        sentence: `f/${formatNumber(fNumber, 2)} is closed too far: diffraction alone blurs more than you accept. Open the lens to ${stepWords(largestSharp, lensSteps)} or wider.`,
+        sentence: `f/${formatNumber(fNumber, 2)} is closed too far: diffraction alone blurs more than you accept. ${remedyWords(largestSharp, lensSteps)}`,
       };
 }
 

@@ -35,7 +35,7 @@ export const inputs = {
     maximum: 10,
     default: '1',
     accepted: '1 or 1.4',
-    help: 'Width of the opening seen from behind ÷ seen from the front. 1 for plain lenses; measure it when you look through.',
+    help: 'Width of the opening seen from behind ÷ seen from the front. 1 for simple lenses; measure it by looking through from both ends.',
   },
   pixelsAcross: pixelsAcrossInput,
   pixelsDown: pixelsDownInput,

@@ -13,7 +13,7 @@ export const worksheet = defineWorksheet({
   chapter: 'gate/lens',
   inputs,
   model:
-    'Thin lens focused by extension; a lens that focuses inside shortens its focal length and needs less. Diffraction is that of a perfect lens in green light (0.55 µm). Depth is counted twice: by the blur you accept, and by a quarter wave of light; the truth lies nearer the larger one for coarse pixels, the smaller one for fine ones.',
+    'Thin lens focused by extension; a lens that focuses internally shortens its focal length and needs less. Diffraction is that of a perfect lens in green light (0.55 µm). Depth is worked out twice: by the blur you accept, and by a quarter wave of light. With coarse pixels the truth is nearer to the larger one, with fine pixels nearer to the smaller.',
   answers: {
     magnification: 'Magnification',
     extensionMillimetres: 'Extension from the infinity setting',

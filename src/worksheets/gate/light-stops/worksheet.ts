@@ -76,7 +76,7 @@ export const worksheet = defineWorksheet({
   chapter: 'gate/light',
   inputs,
   model:
-    'Each stop doubles the light. Time, sensitivity and lamp count in proportion, the f-number by its square, a density of 0.301 as one stop. Exact as long as the camera answers in proportion to light. Marked f-numbers are rounded: 5.6 stands for 5.657, which is good for up to 0.08 stop of difference.',
+    'Each stop doubles the light. Time, sensitivity and lamp count in proportion, the f-number by its square, a density of 0.301 as one stop. Exact as long as the camera responds in proportion to light. Marked f-numbers are rounded: 5.6 stands for 5.657. Rounding makes a difference of up to 0.08 stop.',
   answers: {
     totalStops: 'In all',
     lightPercent: 'Brightness after',
@@ -87,7 +87,7 @@ export const worksheet = defineWorksheet({
     lampStops: 'From lamp',
     balancingFNumber: 'f-number that brings the old brightness back',
     setFNumber: 'Nearest that the lens can be set to',
-    leftStops: 'What that leaves over',
+    leftStops: 'Difference that is left',
     balancingSensitivity: 'Or sensitivity (ISO)',
   },
   find: findChange,
@@ -148,7 +148,7 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: [
-    'Change the exposure time only from one match to another: light is easily given back by lens, filter or lamp, flicker is not.',
+    'Change the exposure time only from one match to another: lens, filter or lamp easily make up for light, but nothing takes flicker away afterwards.',
     'A filter near the lamp must be made for the heat. Let lamp and housing cool before you reach in.',
     'A dimmer may make a lamp flicker, and it reddens a filament: look at a test recording of the empty gate, and set the white balance again.',
   ],

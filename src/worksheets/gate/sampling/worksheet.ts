@@ -63,13 +63,13 @@ function verdictFor(
   if (limit === 'film') {
     return {
       level: 'good',
-      sentence: `Pixels and lens carry ${detail}. Whether your film holds more than that, only your film can tell.`,
+      sentence: `Pixels and lens carry ${detail}. Only a trial on your own film can tell whether it holds more.`,
     };
   }
   if (limit === 'pixels') {
     return {
       level: 'care',
-      sentence: `The pixels set the limit: ${detail} of film detail ask for ${formatNumber(pixelsNeeded)} pixels across the picture.`,
+      sentence: `The pixels set the limit: ${detail} of film detail asks for ${formatNumber(pixelsNeeded)} pixels across the picture.`,
     };
   }
   return {
@@ -85,7 +85,7 @@ export const worksheet = defineWorksheet({
   chapter: 'gate/lens',
   inputs,
   model:
-    'Two pixels for each line pair, at least. A camera with a colour mosaic stays some way below that, so treat the figure as a ceiling. The limit of the lens is Rayleigh’s for a perfect lens in green light; a tenth of the contrast is left there. The lowest of the three sets the limit; near equality they add up to less than the lowest.',
+    'Two pixels for each line pair, at least. A camera with a colour mosaic resolves less, so treat the figure as a ceiling. The limit of the lens is Rayleigh’s for a perfect lens in green light; a tenth of the contrast is left there. The lowest of the three sets the limit; where they are nearly equal, together they give less than the lowest.',
   answers: {
     picturePixels: 'Pixels across the picture',
     ...HEIGHT_LABELS,
@@ -136,8 +136,8 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: [
-    'More pixels than the detail asks for draw the grain more finely and nothing else. Judge on your own film, at the size it will be seen.',
-    'Two archives that publish what they do take more pixels than this sum asks for, so that grain and picture edge are recorded too: 2048 × 1556 for 8 mm, Super 8 and 16 mm in one, 2560 × 1875 for 8 mm and Super 8 in the other.',
+    'More pixels than the detail asks for draw the grain more finely, and show nothing else. Judge on your own film, at the size it will be seen.',
+    'Two archives that publish their practice take more pixels than this sum asks for, so that grain and picture edge are recorded too: 2048 × 1556 for 8 mm, Super 8 and 16 mm in one, 2560 × 1875 for 8 mm and Super 8 in the other.',
   ],
   sources: [
     'arithmetic',

@@ -21,7 +21,7 @@ export const inputs = {
     maximum: 600,
     default: '10',
     accepted: '10 s',
-    help: 'Time in the recording, not on the wall when it is played slowly.',
+    help: 'Time in the recording, not the time it takes to play it slowly.',
   },
   countErrorPulses: {
     kind: 'quantity',
@@ -68,7 +68,7 @@ export const inputs = {
       'bands-down': 'bands sink in the picture',
     },
     default: 'unknown',
-    help: 'The nudge test: speed the projector up by a trace and watch the beat. The bands tell the same in a camera that reads its rows from top to bottom.',
+    help: 'The nudge test: speed the projector up very slightly and watch the beat. The bands say the same with a camera that reads its rows from top to bottom.',
   },
   pictureWay: {
     kind: 'choice',
@@ -78,6 +78,6 @@ export const inputs = {
       turned: 'turned over: camera on its head, or the file flipped top to bottom',
     },
     default: 'as-read',
-    help: 'Turning the picture over turns the way of the bands. Turned twice is not turned. Left and right do not matter. Look at the raw recording if you are not sure.',
+    help: 'Turning the picture over reverses the direction of the bands; turning it twice does not. Left and right do not matter. Look at the raw recording if you are not sure.',
   },
 } as const satisfies InputSpecs;

@@ -107,11 +107,11 @@ function cautionsFor({ beatHz, errorHz, candidates }: Found): readonly string[] 
 export const worksheet = defineWorksheet({
   id: 'speed-from-beat',
   title: 'Film rate from the beat',
-  question: 'Which film rates fit the beat that is seen in the recording?',
+  question: 'Which film rates fit the beat that the recording shows?',
   chapter: 'gate/measuring-speed',
   inputs,
   model:
-    'The beat is the distance of the flash rate from the nearest multiple of the camera rate. So each multiple gives two film rates, one above and one below. Holds for equal, equally spaced blades and a steady lamp; unequal blades also beat at the film rate itself, and a lamp on the mains beats without any film moving.',
+    'The beat is the difference between the flash rate and the nearest multiple of the camera rate, so each multiple gives two film rates, one above and one below. Valid for equal, equally spaced blades and a steady lamp; unequal blades also beat at the film rate itself, and a lamp on the mains beats without any film moving.',
   answers: {
     filmFps: 'Film rate',
     beatHz: 'Beat',

@@ -76,6 +76,6 @@ export const inputs = {
     maximum: 1000,
     default: '1',
     accepted: '1 or 0',
-    help: 'How many frames the count may be out.',
+    help: 'By how many frames the count may be out.',
   },
 } as const satisfies InputSpecs;

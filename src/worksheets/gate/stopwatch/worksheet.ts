@@ -67,14 +67,14 @@ export const worksheet = defineWorksheet({
   chapter: 'gate/measuring-speed',
   inputs,
   model:
-    'Film rate is frames divided by time. The bounds take the worst case: both presses and the count err in the direction that hurts most. A length is turned into frames by the pitch of new film of that gauge; on shrunken film the same length holds more frames, by the shrinkage in per cent.',
+    'Film rate is frames divided by time. The bounds take the worst case: both presses and the count err in the same, harmful direction. A length is turned into frames by the pitch of new film of that gauge; on shrunken film the same length holds more frames, by as many per cent as it has shrunk.',
   answers: {
     filmFps: 'Film rate',
     lowestFps: 'At least',
     highestFps: 'At most',
     errorPercent: 'Give or take',
-    timingErrorPercent: 'Of it from the presses',
-    enoughSeconds: `Time to run for ${WANTED_ERROR_PERCENT} %`,
+    timingErrorPercent: 'Share of that from the two presses',
+    enoughSeconds: `Time needed for ±${WANTED_ERROR_PERCENT} %`,
     agreement: 'The two timings',
   },
   find: findRate,
@@ -134,7 +134,7 @@ export const worksheet = defineWorksheet({
       },
     ];
   },
-  cautions: ['Use a leader or a film that is already lost for timing, not the customer’s reel.'],
+  cautions: ['Time a leader or a film that is already lost, never the customer’s reel.'],
   sources: [
     'arithmetic',
     'from-memory',

@@ -41,7 +41,7 @@ export const worksheet = defineWorksheet({
       maximum: 100,
       default: '1',
       accepted: '1',
-      help: 'Reflecting marks that pass the instrument in one turn. Say 1 where the instrument has been told the number itself, or touches the shaft.',
+      help: 'Reflecting marks that pass the instrument in one turn. Enter 1 if the number is already set on the instrument, or if it touches the shaft.',
     },
     turnsPerFrame: {
       kind: 'quantity',
@@ -62,7 +62,7 @@ export const worksheet = defineWorksheet({
       maximum: 10_000,
       default: '1',
       accepted: '1 or 0.1',
-      help: 'In the unit of the reading. If the last digit jumps about, say by how much.',
+      help: 'In the unit of the reading. If the last digit jumps about, enter by how much.',
     },
     accuracyPercent: {
       kind: 'quantity',
@@ -72,7 +72,7 @@ export const worksheet = defineWorksheet({
       maximum: 50,
       default: '0.05',
       accepted: '0.05 %',
-      help: 'Percent of the reading, from its data sheet. Say 0 for a crystal-driven instrument you trust.',
+      help: 'Per cent of the reading, from its data sheet. Enter 0 for a crystal-controlled instrument that you trust.',
     },
     wantedFps: {
       ...FILM_RATE,

@@ -29,7 +29,7 @@ const inputs = {
       '16mm': '16 mm',
     },
     default: 'super-8',
-    help: 'The limits are printed for 16 mm; for narrower film they are taken down with its width.',
+    help: 'The limits are printed for 16 mm; for narrower film they are reduced in proportion to its width.',
   },
   hubDiameterMillimetres: {
     kind: 'quantity',
@@ -39,7 +39,7 @@ const inputs = {
     maximum: 300,
     default: '32',
     accepted: '32 or 1.25 in',
-    help: 'Where the first turn lies.',
+    help: 'Where the first turn of film lies.',
   },
   fullDiameterMillimetres: {
     kind: 'quantity',
@@ -49,7 +49,7 @@ const inputs = {
     maximum: 600,
     default: '113',
     accepted: '113 or 5 in',
-    help: 'The film, not the flange.',
+    help: 'Across the film, not the flange.',
   },
   emptyPullNewtons: pull(
     'Pull near empty, measured',
@@ -58,7 +58,7 @@ const inputs = {
   fullPullNewtons: pull('Pull near full, measured', 'The same with a full reel.'),
   brakeNewtons: pull(
     'Pull that turns the feed reel, measured',
-    'Drawn off slowly and evenly, off the full reel.',
+    'Film drawn slowly and evenly off the full reel.',
   ),
 } as const satisfies InputSpecs;
 
@@ -134,14 +134,14 @@ export const worksheet = defineWorksheet({
   chapter: 'gate/set-up',
   inputs,
   model:
-    'A clutch that slips at a steady torque pulls hardest on the empty hub: pull = torque ÷ radius. The limits, 3 to 10 ounces of pull and at most 3 of braking, were printed for 16 mm machines in television, for hubs of at least 114 mm. For home reels they are a target, and for narrower film they are taken down with its width, which nobody has proved.',
+    'A clutch that slips at a steady torque pulls hardest on the empty hub: pull = torque ÷ radius. The limits, 3 to 10 ounces of pull and at most 3 of braking, were printed for 16 mm machines in television, for hubs of at least 114 mm. For home reels they are a target only. For narrower film they are reduced in proportion to its width, which nobody has proved.',
   answers: {
     leastNewtons: 'Pull, at least',
     mostNewtons: 'Pull, at most',
     mostBrakeNewtons: 'Brake of the feed reel, at most',
-    ratio: 'Full by empty diameter',
+    ratio: 'Full diameter ÷ empty diameter',
     torqueNewtonMillimetres: 'Torque that still serves the full reel',
-    hubNewtons: 'Its pull on the empty hub',
+    hubNewtons: 'Pull of that torque on the empty hub',
     smallestHubMillimetres: 'Smallest hub for this much film',
   },
   find: findPull,

@@ -79,7 +79,7 @@ export const worksheet = defineWorksheet({
       label: 'Motion of the claw',
       options: { soft: 'starts and stops softly', even: 'moves evenly' },
       default: 'soft',
-      help: 'Real claws lie between the two. An even motion gives the longest smear.',
+      help: 'Real claws are between the two. An even motion gives the longest smear.',
     },
   },
   model:
@@ -149,11 +149,11 @@ export const worksheet = defineWorksheet({
       },
       {
         words:
-          'At the start, half of what the blade is narrower, plus its lag, stays open; never less than nothing.',
+          'At the start, half of the angle by which the blade is narrower, plus its lag, stays open; never less than nothing.',
         sum: `${narrower} + (${lag}), at least 0 and at most ${move}: ${told('uncoveredBeforeDegrees')}`,
       },
       {
-        words: 'At the end, half of what it is narrower, less its lag.',
+        words: 'At the end, half of the angle by which it is narrower, less its lag.',
         sum: `${narrower} − (${lag}), at least 0 and at most ${move}: ${told('uncoveredAfterDegrees')}`,
       },
       {

@@ -48,7 +48,12 @@ const LEVELS_TABLE = (level: number | undefined): ResultTable => ({
   caption: 'The published levels',
   columns: ['Level', 'Condition', 'What to do', 'How it is known'],
   rows: ACID_LEVELS.map((row) => ({
-    cells: [formatNumber(row.level), row.condition, row.action, STATUS_WORDS[row.status]],
+    cells: [
+      formatNumber(row.level),
+      row.condition,
+      row.action.replace(', packed as below', ''),
+      STATUS_WORDS[row.status],
+    ],
     ...(row.level === level ? { level: verdictLevel(row.level) } : {}),
   })),
 });
@@ -115,7 +120,7 @@ export const worksheet = defineWorksheet({
     },
   },
   model:
-    'A published table of five levels; nothing is interpolated, and a shade between two levels counts as the higher one. Level 1.5 is where the acid that is set free starts to speed up its own making. The strips are for acetate film: polyester gives no vinegar, and nitrate gives other acids.',
+    'A published table of five levels; nothing is interpolated, and a shade between two levels counts as the higher one. From level 1.5 the acid that the film gives off speeds up the decay that makes it. The strips are for acetate film: polyester gives no vinegar, and nitrate gives other acids.',
   answers: ANSWERS,
   find(values) {
     const shade = SHADES[values.shade];
@@ -136,7 +141,7 @@ export const worksheet = defineWorksheet({
         condition: words(entry.condition),
         action: words(entry.action),
         mayRun: words(runText(level), {
-          note: 'By the acid alone; the triage of the reel weighs everything.',
+          note: 'The triage of the reel weighs everything else as well.',
         }),
         pastOnset: words(level >= 1.5 ? 'yes' : 'not yet', {
           note: `The point is a free acidity of ${AUTOCATALYTIC_ACIDITY}, level 1.5.`,

@@ -89,7 +89,7 @@ export const inputs = {
   },
   brittleness: {
     kind: 'choice',
-    label: 'Bends',
+    label: 'When bent',
     options: {
       'not-tested': 'not tried',
       supple: 'supple',
@@ -146,7 +146,7 @@ export const inputs = {
       open: 'coming apart',
     },
     default: 'not-noted',
-    help: 'Old tape dries out, old cement lets go.',
+    help: 'Old tape dries out, and old cement comes apart.',
   },
   stripe: {
     kind: 'choice',

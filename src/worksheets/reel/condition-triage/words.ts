@@ -45,19 +45,17 @@ export function sentenceOf(triage: Triage, { gauge }: ReelFindings): string {
       ? `Not yet: first ${first}, then come back.`
       : `Not yet: ${steps.length} things come first, in order, beginning with: ${first}.`;
   }
-  const count = reasons.length === 1 ? 'for one reason' : `for ${reasons.length} reasons`;
-  const because = withSmallInitial(reasons[0]?.reason ?? '');
-  if (verdict === 'run-slowly') {
-    return `Run it slowly and with care, ${count}, first of all: ${because}.`;
-  }
+  const leading = reasons.filter((reason) => reason.verdict === verdict).length;
+  const reason = `${leading === 1 ? ':' : `, for ${leading} reasons, first of all:`} ${withSmallInitial(reasons[0]?.reason ?? '')}`;
+  if (verdict === 'run-slowly') return `Run it slowly and with care${reason}.`;
   if (verdict === 'do-not-open') {
-    return `Do not open or run it; refer it to a specialist, ${count}, first of all: ${because}.`;
+    return `Do not open or run it; refer it to a specialist${reason}.`;
   }
   const where =
     gauge === '35mm' || gauge === 'super-16'
       ? 'offer a workshop that has the gate for it'
       : 'offer a workshop whose machine moves film without claw and teeth';
-  return `Not on this bench, ${count}, first of all: ${because}; ${where}.`;
+  return `Not on this bench${reason}; ${where}.`;
 }
 
 /** Whether nitrate is suspected; without the look at gauge, base, smell and powder it stays open. */
@@ -75,7 +73,7 @@ function nitrateCautions({ isNitrateSuspected }: Triage, { gauge }: ReelFindings
   if (isNitrateSuspected) {
     return [
       'Never project, heat, post or burn-test a film that may be nitrate. Badly decayed nitrate has caught fire by itself at about 40 °C, and its fumes are poisonous.',
-      `Say on the telephone how much there is: 1,000 ft of 35 mm film weigh about ${nitratePounds(1000)} lb, ${formatNumber(nitratePounds(1000) * KILOGRAMS_PER_POUND, 2)} kg.`,
+      `Say on the telephone how much there is: 1000 ft of 35 mm film weighs about ${nitratePounds(1000)} lb, ${formatNumber(nitratePounds(1000) * KILOGRAMS_PER_POUND, 2)} kg.`,
     ];
   }
   return gauge === 'not-noted'

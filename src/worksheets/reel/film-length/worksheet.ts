@@ -42,7 +42,7 @@ export const worksheet = defineWorksheet({
   chapter: 'reel/length',
   inputs,
   model:
-    'Frames are length divided by the length of one frame: 304.8 mm divided by the frames to the foot, or the pitch of new film. Running time is frames divided by film rate. Both are exact for new film; a film that has shrunk by one percent holds one percent more frames on the same length.',
+    'Frames are length divided by the length of one frame: 304.8 mm divided by the frames to the foot, or the pitch of new film. Running time is frames divided by film rate. Both are exact for new film; a film that has shrunk by one per cent holds one per cent more frames on the same length.',
   answers: {
     frames: 'Frames',
     lengthMetres: 'Length',
@@ -69,7 +69,7 @@ export const worksheet = defineWorksheet({
     return {
       verdict: {
         level: 'note',
-        sentence: `${formatQuantity(millimetres / 1000, 'm', 4)} of ${GAUGES[values.gauge].name} hold ${formatQuantity(frames, 'frames', 4)} and run ${formatDuration(seconds)} at ${formatQuantity(values.filmFps, 'fps', 4)}, ${ruleText(values, stepMillimetres)}.`,
+        sentence: `${formatQuantity(millimetres / 1000, 'm', 4)} of ${GAUGES[values.gauge].name} holds ${formatQuantity(frames, 'frames', 4)} and runs ${formatDuration(seconds)} at ${formatQuantity(values.filmFps, 'fps', 4)}, ${ruleText(values, stepMillimetres)}.`,
       },
       answers: {
         frames: quantity(frames, 'frames', 4),
@@ -78,7 +78,7 @@ export const worksheet = defineWorksheet({
         runningSeconds: duration(seconds),
         speedMillimetresPerSecond: quantity(found.speed, 'mmPerSecond', 4),
         ruleDifferencePercent: quantity(found.ruleDifferencePercent, 'percent', 3, {
-          note: 'This is how far two tables can differ that do not say how they count.',
+          note: 'Two tables that do not say how they count can differ by this much.',
         }),
       },
       tables: [
@@ -131,7 +131,7 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: [
-    'Leader, splices and missing frames are part of the length: a counted table is no promise of picture.',
+    'Leader, splices and missing frames are part of the length: the count does not promise as many pictures.',
   ],
   sources: [
     'arithmetic',

@@ -24,7 +24,7 @@ function findingText({ feature, allowed, measuredMillimetres }: Finding): string
 
 function candidatesTable(candidates: readonly Candidate[]): ResultTable {
   return {
-    caption: 'All gauges of the book, best first',
+    caption: 'All gauges in the book, best first',
     columns: ['Gauge', 'Fits', 'Against it'],
     rows: candidates.map(({ name, mismatches }) => ({
       cells: [
@@ -53,12 +53,15 @@ function verdictOf({ result, fitting, best }: IdentifiedFilm): Outcome['verdict'
   }
   if (result === 'several') {
     const names = listed(fitting.map(({ candidate }) => candidate.name));
-    return { level: 'care', sentence: `It may be ${names}: measure one more thing to tell.` };
+    return {
+      level: 'care',
+      sentence: `It may be ${names}: measure one more thing to tell them apart.`,
+    };
   }
   return {
     level: 'stop',
     sentence:
-      'No gauge of this book fits all that you measured: measure again, and if it stays so put the film into no gate and ask a film archive.',
+      'No gauge in this book fits all that you measured: measure again, and if the result is the same, put the film in no gate and ask a film archive.',
   };
 }
 
@@ -106,7 +109,7 @@ export const worksheet = defineWorksheet({
     return {
       verdict: verdictOf(found),
       answers: {
-        gauge: words(result === 'none' ? 'none of this book' : listed(names)),
+        gauge: words(result === 'none' ? 'none in this book' : listed(names)),
         nearest: words(best?.name ?? ''),
         againstNearest: words(best?.mismatches.map(findingText).join('; ') || 'nothing'),
         ...(result === 'one' &&

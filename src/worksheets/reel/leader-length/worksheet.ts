@@ -90,12 +90,12 @@ export const worksheet = defineWorksheet({
     'The leader reaches through the machine, goes three times round the take-up hub, and runs until the machine is steady and the test pieces have passed. The frame step is that of new film. The tail needs only the path and a second of black, so a tail as long as the head is enough.',
   answers: {
     neededMetres: 'Leader needed at the head',
-    pathMillimetres: 'Through the machine',
-    turnsMillimetres: 'Three turns on the hub',
-    runUpMillimetres: 'Until it runs steadily',
-    marksMillimetres: 'Test pieces',
-    leaderFrames: 'Frames on the leader there is',
-    leaderSeconds: 'It runs for',
+    pathMetres: 'Through the machine',
+    turnsMetres: 'Three turns on the hub',
+    runUpMetres: 'Until it runs steadily',
+    marksMetres: 'Test pieces',
+    leaderFrames: 'Frames on the present leader',
+    leaderSeconds: 'The present leader runs for',
   },
   find({ gauge, pathMillimetres, leaderMillimetres, ...values }) {
     const stepMillimetres = frameStepMillimetres(gauge, 'long');
@@ -120,7 +120,7 @@ export const worksheet = defineWorksheet({
       verdict: isEnough
         ? {
             level: 'good',
-            sentence: `${formatQuantity(leaderMillimetres / 1000, 'm')} are enough; ${formatQuantity(needed / 1000, 'm')} are needed.${assumed}`,
+            sentence: `${formatQuantity(leaderMillimetres / 1000, 'm')} is enough; ${formatQuantity(needed / 1000, 'm')} is needed.${assumed}`,
           }
         : {
             level: 'stop',
@@ -128,12 +128,12 @@ export const worksheet = defineWorksheet({
           },
       answers: {
         neededMetres: quantity(needed / 1000, 'm', 3, { level: isEnough ? 'good' : 'stop' }),
-        pathMillimetres: quantity(parts.pathMillimetres / 1000, 'm', 3, {
+        pathMetres: quantity(parts.pathMillimetres / 1000, 'm', 3, {
           note: pathMillimetres === undefined ? 'Not measured: assumed.' : 'As measured.',
         }),
-        turnsMillimetres: quantity(parts.turnsMillimetres / 1000, 'm'),
-        runUpMillimetres: quantity(parts.runUpMillimetres / 1000, 'm'),
-        marksMillimetres: quantity(parts.marksMillimetres / 1000, 'm'),
+        turnsMetres: quantity(parts.turnsMillimetres / 1000, 'm'),
+        runUpMetres: quantity(parts.runUpMillimetres / 1000, 'm'),
+        marksMetres: quantity(parts.marksMillimetres / 1000, 'm'),
         leaderFrames: quantity(frames, 'frames', 3),
         leaderSeconds: duration(runs),
       },
@@ -144,15 +144,15 @@ export const worksheet = defineWorksheet({
     return [
       {
         words: 'Three turns on the hub.',
-        sum: `3 × π × ${formatQuantity(values.hubDiameterMillimetres, 'mm')} = ${told('turnsMillimetres')}`,
+        sum: `3 × π × ${formatQuantity(values.hubDiameterMillimetres, 'mm')} = ${told('turnsMetres')}`,
       },
       {
         words: 'Run-up and test pieces: seconds times film rate times frame step.',
-        sum: `${formatNumber(values.runUpSeconds)} × ${speed} = ${told('runUpMillimetres')}; ${formatNumber(values.markSeconds)} × ${speed} = ${told('marksMillimetres')}`,
+        sum: `${formatNumber(values.runUpSeconds)} × ${speed} = ${told('runUpMetres')}; ${formatNumber(values.markSeconds)} × ${speed} = ${told('marksMetres')}`,
       },
       {
         words: 'All together.',
-        sum: `${told('pathMillimetres')} + ${told('turnsMillimetres')} + ${told('runUpMillimetres')} + ${told('marksMillimetres')} = ${told('neededMetres')}`,
+        sum: `${told('pathMetres')} + ${told('turnsMetres')} + ${told('runUpMetres')} + ${told('marksMetres')} = ${told('neededMetres')}`,
       },
     ];
   },

@@ -44,7 +44,7 @@ export const inputs = {
     maximum: 250,
     default: '32',
     accepted: '32, 3.2 cm or 1 1/4 in',
-    help: 'Where the first turn of film lies. Look through the flange, or measure an empty reel of the same kind.',
+    help: 'Where the first turn of film begins. Look through the flange, or measure an empty reel of the same kind.',
   },
   diameterErrorMillimetres: {
     kind: 'quantity',

@@ -34,7 +34,7 @@ export const worksheet = defineWorksheet({
   chapter: 'reel/length',
   inputs,
   model:
-    'The side of the wound film is a ring, and the film covers it: length = π × (outer² − core²) ÷ (4 × thickness of a turn). The thickness runs from that of the film to that of a loose winding; for film not looked at it runs over every kind in the list. Least and most are worst cases, with both diameters misread the unlucky way. Numbers are printed as far as they are known, and no further.',
+    'The side of the wound film is a ring, and the film covers it: length = π × (outer² − core²) ÷ (4 × thickness of a turn). The thickness runs from that of the film to that of a loose winding; for film not looked at it runs over every kind in the list. Least and most are worst cases, with both diameters misread in the direction that matters most. Numbers are rounded to what is known.',
   answers: {
     outerDiameterMillimetres: 'Outer diameter, likely',
     leastDiameterMillimetres: 'Diameter, at least',
@@ -42,7 +42,7 @@ export const worksheet = defineWorksheet({
     lengthMetres: 'Length, likely',
     leastMetres: 'Length, at least',
     mostMetres: 'Length, at most',
-    errorPercent: 'Off by at most',
+    errorPercent: 'The length may be off by',
     frames: 'Frames, likely',
     runningSeconds: 'Running time',
     leastSeconds: 'Running time, at least',
@@ -120,7 +120,7 @@ export const worksheet = defineWorksheet({
   cautions: [
     'Measure the film, not the reel: a reel is seldom full.',
     'Add the leader: 3 m at each end is longer than the path of most machines, and it needs room on the reel too.',
-    'Do not squeeze or pull a loose winding tight to measure it; layers that rub scratch the film.',
+    'Do not squeeze or pull a loose winding tight to measure it; layers that rub scratch each other.',
   ],
   sources: [
     'arithmetic',

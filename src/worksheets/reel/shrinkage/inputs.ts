@@ -7,7 +7,7 @@ export const inputs = {
     label: 'Gauge',
     options: GAUGE_NAMES,
     default: 'super-8',
-    help: 'A wrong gauge shows at once as a shrinkage that cannot be.',
+    help: 'A wrong gauge shows at once as an impossible shrinkage.',
     bench: 'reel.gauge',
   },
   method: {
@@ -24,7 +24,7 @@ export const inputs = {
     maximum: 200,
     default: '100',
     accepted: '100',
-    help: 'From hole 0 to hole 100, so 101 holes. Counting 100 holes reads as one percent that is not there.',
+    help: 'From hole 0 to hole 100, so 101 holes. Counting 100 holes instead reads as 1 % of shrinkage that is not there.',
   },
   measuredMillimetres: {
     kind: 'quantity',
@@ -63,7 +63,7 @@ export const inputs = {
     maximum: 200,
     default: '99',
     accepted: '99',
-    help: 'Pitches of leader that end level with the film. Fill the sheet in once for each place. Used beside leader.',
+    help: 'Pitches of leader that end level with the film. Fill in the sheet once for each place. Used beside leader.',
   },
   readingErrorMillimetres: {
     kind: 'quantity',

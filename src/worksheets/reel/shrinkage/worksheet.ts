@@ -34,8 +34,8 @@ function verdictOf(values: Values, { worst, misread }: Measured): Outcome['verdi
     const { percent: long } = reading.againstLong;
     const why =
       long < 0
-        ? 'Longer than new film, which no film is'
-        : `That would be ${percent(long)}, more than film does`;
+        ? 'Longer than new film, which is impossible'
+        : `That would be ${percent(long)}, more than any film shrinks`;
     return {
       level: 'stop',
       sentence: `${why}: count again, since this length is ${formatNumber(fits, 4)} pitches of ${name}, or check the gauge.`,
@@ -85,7 +85,7 @@ export const worksheet = defineWorksheet({
   chapter: 'reel/condition',
   inputs,
   model:
-    'Shrinkage is what is missing from the length of as many pitches of new film, in percent. The standard has two pitches, and new film may be off by its tolerance (for gauges whose tolerance was not read, that of Super 8 in proportion); the bounds take both, and the reading error, at their worst. Of several places the shortest counts. A reading that no film can give is a misreading. The limit of 0.8 % for claws is practice of the trade.',
+    'Shrinkage is what is missing from the length of the same number of pitches of new film, in per cent. The standard has two pitches, and new film may be off by its tolerance (for gauges whose tolerance was not read, that of Super 8 in proportion); the bounds take both, and the reading error, at their worst. Of several places the shortest length counts. A reading that no film can give is refused as a misreading. The limit of 0.8 % for claws is practice of the trade.',
   answers: {
     shrinkagePercent: 'Shrinkage against the long pitch',
     shortPitchPercent: 'Shrinkage against the short pitch',
@@ -95,9 +95,9 @@ export const worksheet = defineWorksheet({
     newMillimetres: 'Length when new',
     limitMillimetres: `At ${percent(CLAW_LIMIT_SHRINKAGE_PERCENT)} it would measure`,
     toleranceMillimetres: 'New film may be off by',
-    class: 'Class, at most',
+    class: 'Class, at worst',
     countedPercent: 'By the count alone',
-    falsePercent: 'Read by mistake if holes are counted for pitches',
+    falsePercent: 'Error if holes are counted instead of pitches',
   },
   find(values) {
     const measured = measuredOf(values);
@@ -189,7 +189,7 @@ export const worksheet = defineWorksheet({
     ];
   },
   cautions: [
-    'Do not stretch or flatten a brittle film to measure it; measure a stretch that lies by itself.',
+    'Do not stretch or flatten a brittle film to measure it; measure a stretch that lies flat by itself.',
     'Air the room when the film smells of vinegar: acetic acid irritates eyes and lungs.',
   ],
   sources: [

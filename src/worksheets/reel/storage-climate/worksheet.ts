@@ -79,14 +79,14 @@ function verdictOf(
   const [first] = coldest;
   return {
     level: 'care',
-    sentence: `This store is published for ten years only; to keep ${FILM_NAMES[film]} longer it needs ${first === undefined ? 'a colder place' : limitText(first)}.`,
+    sentence: `By the published table this store is good for ten years only; to keep ${FILM_NAMES[film]} longer it needs ${first === undefined ? 'a colder place' : limitText(first)}.`,
   };
 }
 
 export const worksheet = defineWorksheet({
   id: 'storage-climate',
   title: 'Storage climate',
-  question: 'For how long is film well kept in this store?',
+  question: 'How long does film keep well in this store?',
   chapter: 'reel/keeping',
   inputs: {
     film: {
@@ -121,11 +121,11 @@ export const worksheet = defineWorksheet({
       maximum: 100,
       default: '45',
       accepted: '45 or 45 %',
-      help: 'As the hygrometer shows it where the film lies.',
+      help: 'As a hygrometer shows it where the film is kept.',
     },
   },
   model:
-    'Lines of a published table, met or not: one maker’s sheet for use and for ten years, and for longer the storage standard, whose limits are from memory. Nothing is computed between the lines, and outside the table there is no answer. The book gives no years of life: the tables with years could not be read, and for acetate they are the optimistic reading. A model in which the acid speeds up its own making gives shorter lives in the cold; a test over ten years at −16 °C found no rise of acid.',
+    'The lines of published tables, met or not: one maker’s sheet for film in use and for ten years, and for longer the storage standard, whose limits are from memory. Nothing is computed between the lines, and outside the table there is no answer. The book gives no years of life: the tables with years could not be read, and for acetate they are the optimistic reading. A model in which the acid speeds up its own production gives shorter lives in the cold; a test over ten years at −16 °C found no rise of acid.',
   answers: {
     activeUse: 'While in use',
     medium: 'For ten years',
@@ -162,7 +162,7 @@ export const worksheet = defineWorksheet({
       cautions:
         temperatureCelsius < 8
           ? [
-              'A cold store holds the temperature, not the humidity: seal the film in bags with a humidity card, cool it in stages. Take film from a cold store in a closed bag and let it warm up for hours before you open it: dew spoils the picture.',
+              'A cold store holds the temperature, not the humidity: seal the film in bags with a humidity card, cool it in stages. Take film from a cold store in its closed bag and let it warm up for hours before you open it: dew spoils the picture.',
             ]
           : [],
     };
@@ -175,7 +175,7 @@ export const worksheet = defineWorksheet({
     }));
   },
   cautions: [
-    'Mould grows between 10 and 35 °C above 65 % relative humidity: below that is the first aim.',
+    'Mould grows between 10 and 35 °C above 65 % relative humidity: staying below that comes first.',
     'Acetate that smells of vinegar needs the cold now, whatever the table says.',
   ],
   sources: [

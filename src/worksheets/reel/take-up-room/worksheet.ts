@@ -29,7 +29,7 @@ const inputs = {
     maximum: 2000,
     default: '60',
     accepted: '60 m or 200 ft',
-    help: 'Film and both leaders. If it was estimated, type the most.',
+    help: 'Film and both leaders. If the length was estimated, enter the upper bound.',
   },
   coreDiameterMillimetres: {
     kind: 'quantity',
@@ -56,7 +56,7 @@ const inputs = {
     label: 'Film',
     options: KINDS,
     default: 'unknown',
-    help: 'Film that nobody looked at is taken at its thickest.',
+    help: 'Film that nobody looked at counts as the thickest.',
   },
   measuredMillimetres: {
     kind: 'optional-quantity',
@@ -91,7 +91,7 @@ function roomVerdict(room: number, flange: number, smallest: number): Outcome['v
   return room >= LEAST_RIM_MILLIMETRES
     ? {
         level: 'care',
-        sentence: `It fits with only ${formatQuantity(room, 'mm', 2)} of rim: stay beside it at the end, or take ${larger}.`,
+        sentence: `It fits with only ${formatQuantity(room, 'mm', 2)} of rim: stay beside it to the end, or take ${larger}.`,
       }
     : {
         level: 'stop',
@@ -102,11 +102,11 @@ function roomVerdict(room: number, flange: number, smallest: number): Outcome['v
 export const worksheet = defineWorksheet({
   id: 'take-up-room',
   title: 'Room on the take-up reel',
-  question: 'Does the whole film fit on this reel, and how many turns is the rewind?',
+  question: 'Does the whole film fit on this reel, and how many turns does the rewind take?',
   chapter: 'gate/run-the-reel',
   inputs,
   model:
-    'The film covers a ring between hub and rim: diameter = √(hub² + 4 × thickness × length ÷ π), turns = (diameter − hub) ÷ (2 × thickness). The verdict takes the thickest film that the entry allows, wound loosely, and wants 5 mm of rim left free; below 2 mm it says no. Both margins are practice.',
+    'The film covers a ring between hub and rim: diameter = √(hub² + 4 × thickness × length ÷ π), turns = (diameter − hub) ÷ (2 × thickness). The verdict takes the thickest film that the entry allows, wound loosely, and wants 5 mm of rim left free; below 2 mm it says no. Both margins are common practice.',
   answers: {
     mostMillimetres: 'Film across, at most',
     likelyMillimetres: 'Film across, likely',

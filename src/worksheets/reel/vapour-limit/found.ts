@@ -54,8 +54,8 @@ export function vapourInRoom(values: Values) {
     strictest: exposureLimit(values.vapour, 'strictest'),
     ppm,
     isMeasured: values.readingPpm !== undefined,
-    milligrams: milligramsPerCubicMetre(ppm, molarMassGrams),
-    dayLimitMilligrams: milligramsPerCubicMetre(limit.dayPpm, molarMassGrams),
+    milligramsPerCubicMetre: milligramsPerCubicMetre(ppm, molarMassGrams),
+    dayLimitMilligramsPerCubicMetre: milligramsPerCubicMetre(limit.dayPpm, molarMassGrams),
     share: ppm / limit.dayPpm,
     /** Share of the explosive limit, %; undefined where none was read. */
     explosivePercent:

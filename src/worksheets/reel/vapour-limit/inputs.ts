@@ -47,13 +47,13 @@ export const inputs = {
   },
   millilitresPerHour: {
     kind: 'quantity',
-    label: 'Liquid that dries off in an hour',
+    label: 'Liquid that evaporates in an hour',
     unit: 'millilitre',
     minimum: 0,
     maximum: 1000,
     default: '10',
     accepted: '10 or 2.5',
-    help: 'Look at the level in the bottle before and after. What film gives off by itself cannot be guessed: take a reading.',
+    help: 'Look at the level in the bottle before and after. What film itself gives off cannot be estimated: take a reading.',
   },
   roomCubicMetres: {
     kind: 'quantity',

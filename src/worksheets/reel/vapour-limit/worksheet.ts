@@ -26,7 +26,7 @@ function verdictFor(
   if (explosivePercent !== undefined && explosivePercent >= EXPLOSIVE_ALARM_PERCENT) {
     return {
       level: 'stop',
-      sentence: `${found} ${formatNumber(explosivePercent, 2)} % of what can explode: touch no switch, get everyone out and let the room air.`,
+      sentence: `${found} ${formatNumber(explosivePercent, 2)} % of the lower explosive limit: touch no switch, get everyone out, and call the fire service from outside.`,
     };
   }
   if (share >= 1) {
@@ -79,17 +79,17 @@ function ownLimitCautions({ limit: { dayPpm }, strictest }: VapourInRoom): reado
 export const worksheet = defineWorksheet({
   id: 'vapour-limit',
   title: 'Vapour in the room',
-  question: 'How near is the air in my room to the limit for this vapour?',
+  question: 'How close is the air in my room to the limit for this vapour?',
   chapter: 'reel/safety',
   inputs,
   model:
-    'What dries off in an hour is carried off by the air that leaves in an hour; ppm and mg/m³ are tied by 24.45 L to the mole at 25 °C. Air is taken as mixed at once and the drying as steady. Close to the source the vapour is many times denser, and since it is heavier than air it gathers low: in the can, on the table, on the floor. The estimate is an average over hours; a limit for 15 minutes can be passed while it looks harmless. Limits differ from list to list and change: keep to the one that holds where you work.',
+    'The air that leaves in an hour carries off what evaporates in an hour; ppm and mg/m³ are tied by 24.45 L to the mole at 25 °C. The air is taken to mix at once, and the drying to be steady. Close to the source the vapour is many times denser, and since it is heavier than air it gathers low: in the can, on the table, on the floor. The estimate is an average over hours; a limit for 15 minutes can be passed while it looks harmless. Limits differ from list to list and change: keep to the one in force where you work.',
   answers: {
     ppm: 'Vapour in the air',
-    milligrams: 'By weight',
+    milligramsPerCubicMetre: 'By weight',
     dayLimitPpm: 'Limit, average of a working day',
-    limitFrom: 'This limit is from',
-    dayLimitMilligrams: 'The same by weight',
+    limitFrom: 'Publisher of this limit',
+    dayLimitMilligramsPerCubicMetre: 'The same by weight',
     shortLimit: 'Limit, average of 15 minutes',
     sharePercent: 'Share of the day’s limit',
     explosiveMargin: 'Explosive limit',
@@ -104,10 +104,13 @@ export const worksheet = defineWorksheet({
       verdict: verdictFor(values.vapour, found),
       answers: {
         ppm: quantity(ppm, 'ppm'),
-        milligrams: quantity(found.milligrams, 'mgPerCubicMetre'),
+        milligramsPerCubicMetre: quantity(found.milligramsPerCubicMetre, 'mgPerCubicMetre'),
         dayLimitPpm: quantity(limit.dayPpm, 'ppm'),
         limitFrom: words(limit.from, { note: limit.note }),
-        dayLimitMilligrams: quantity(found.dayLimitMilligrams, 'mgPerCubicMetre'),
+        dayLimitMilligramsPerCubicMetre: quantity(
+          found.dayLimitMilligramsPerCubicMetre,
+          'mgPerCubicMetre',
+        ),
         shortLimit: words(
           limit.shortPpm === undefined
             ? 'none from this publisher'
@@ -124,7 +127,9 @@ export const worksheet = defineWorksheet({
                 note: 'In mixed air. Over a wet cloth or an open bottle there is always vapour that burns.',
               }),
             }),
-        heavierThanAir: words(`${formatNumber(timesAir, 2)} times as much as air: it lies low`),
+        heavierThanAir: words(
+          `${formatNumber(timesAir, 2)} times as much as air: it collects low down`,
+        ),
       },
       tables: [limitsTable(vapour)],
       cautions: ownLimitCautions(found),
@@ -132,10 +137,10 @@ export const worksheet = defineWorksheet({
   },
   working({ vapour, isMeasured }, told, values) {
     const { molarMassGrams, gramsPerMillilitre, lowerExplosivePercent } = vapour;
-    const toPpm = `${told('milligrams')} × ${MOLAR_LITRES} L/mol ÷ ${molarMassGrams} g/mol = ${told('ppm')}`;
+    const toPpm = `${told('milligramsPerCubicMetre')} × ${MOLAR_LITRES} L/mol ÷ ${molarMassGrams} g/mol = ${told('ppm')}`;
     const estimate = {
       words: 'Liquid an hour times its density, divided by the air that leaves in an hour.',
-      sum: `${formatNumber(values.millilitresPerHour)} mL × ${gramsPerMillilitre} g/mL ÷ (${formatNumber(values.roomCubicMetres)} m³ × ${formatNumber(values.airChangesPerHour)}) = ${told('milligrams')}`,
+      sum: `${formatNumber(values.millilitresPerHour)} mL × ${gramsPerMillilitre} g/mL ÷ (${formatNumber(values.roomCubicMetres)} m³ × ${formatNumber(values.airChangesPerHour)}) = ${told('milligramsPerCubicMetre')}`,
     };
     return [
       ...(isMeasured
@@ -150,16 +155,16 @@ export const worksheet = defineWorksheet({
         : [
             {
               words:
-                'Against the least share of vapour that burns; one per cent is 10 000 parts per million.',
+                'Against the smallest share of vapour that burns; one per cent is 10 000 parts per million.',
               sum: `${told('ppm')} ÷ (${lowerExplosivePercent} × 10 000 ppm) = ${told('explosivePercent')}`,
             },
           ]),
     ];
   },
   cautions: [
-    'An estimate is no measurement. Where people work every day, have the air measured, and keep to the limit that holds in your country.',
+    'An estimate is no measurement. Where people work every day, have the air measured, and keep to the limit in force in your country.',
     'Isopropyl alcohol burns: a spark lights its vapour at room temperature. No flame, no hot lamp, no running motor beside it; small bottles, closed.',
-    'A vinegar smell is noticed far below the limit, and the nose soon gives up. Take smelling film out of living rooms, and work with the window open.',
+    'A vinegar smell is noticed far below the limit, and the nose soon gets used to it. Take smelling film out of living rooms, and work with the window open.',
     'Gloves and glasses for any cleaner. Old cleaners such as carbon tetrachloride or perchloroethylene do not belong on a bench.',
   ],
   sources: [

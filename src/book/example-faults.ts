@@ -9,12 +9,12 @@ import { plainSpaces } from './computed.ts';
  */
 export function exampleFaults(worksheet: Worksheet, example: Example): readonly string[] {
   const specs = worksheet.inputs;
-  const unknown = Object.keys(example.inputs).filter((key) => !Object.hasOwn(specs, key));
+  const unknown = Object.keys(example.entries).filter((key) => !Object.hasOwn(specs, key));
   if (unknown.length > 0) {
     const known = Object.keys(specs).join(', ');
     return unknown.map((key) => `there is no input “${key}”; known: ${known}`);
   }
-  const { outcome, message, messages } = evaluate(worksheet, fillEntries(specs, example.inputs));
+  const { outcome, message, messages } = evaluate(worksheet, fillEntries(specs, example.entries));
   if (outcome === undefined) {
     const reasons = Object.entries(messages).map(([key, reason]) => `${key}: ${reason}`);
     return [`it is refused: ${[...reasons, message ?? ''].join(' ').trim()}`];

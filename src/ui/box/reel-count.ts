@@ -1,0 +1,2 @@
+/** So many reels, in singular or plural. */
+export const reelCount = (count: number): string => `${count} ${count === 1 ? 'reel' : 'reels'}`;
