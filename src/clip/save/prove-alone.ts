@@ -4,9 +4,9 @@ import { mayCarrySets, standAloneRule } from './stand-alone-rule.ts';
 import { examinePicture, type DecodedBy, type StandAloneRule } from './stands-alone.ts';
 
 const BEGINNING = 16;
-/** Pictures asked for at once, and the bytes from which no more are added: one answer for many of them. */
-const MOST_AT_ONCE = 128;
-const BYTES_AT_ONCE = 2 ** 23;
+/** Pictures asked for at once, and the stretch of the recording in which they lie at most. */
+const MOST_AT_ONCE = 512;
+export const STRETCH_AT_ONCE = 2 ** 23;
 
 /**
  * Refuses a track whose own index already says that its pictures do not all stand alone.
@@ -77,23 +77,23 @@ function portionsOf(
   mostBytes: number,
 ): readonly AskedPictures[] {
   const portions: { cameraFrames: number[]; offsets: number[]; lengths: number[] }[] = [];
-  let bytes = Infinity;
   for (const cameraFrame of cameraFrames) {
+    const from = offsets[cameraFrame] ?? 0;
+    const length = Math.min(mostBytes, sizes[cameraFrame] ?? 0);
     let portion = portions.at(-1);
-    if (
-      portion === undefined ||
-      bytes >= BYTES_AT_ONCE ||
-      portion.lengths.length === MOST_AT_ONCE
-    ) {
+    const begin = portion?.offsets[0] ?? 0;
+    // Of whole pictures a stretch is read in one go, with those between that are not kept.
+    const isFull =
+      portion?.offsets.length === MOST_AT_ONCE ||
+      from < (portion?.offsets.at(-1) ?? 0) ||
+      (mostBytes === Infinity && from + length - begin > STRETCH_AT_ONCE);
+    if (portion === undefined || isFull) {
       portion = { cameraFrames: [], offsets: [], lengths: [] };
       portions.push(portion);
-      bytes = 0;
     }
-    const length = Math.min(mostBytes, sizes[cameraFrame] ?? 0);
     portion.cameraFrames.push(cameraFrame);
-    portion.offsets.push(offsets[cameraFrame] ?? 0);
+    portion.offsets.push(from);
     portion.lengths.push(length);
-    bytes += length;
   }
   return portions;
 }
@@ -102,14 +102,14 @@ function portionsOf(
  * Proves from the pictures themselves that those named stand alone. The next pictures are already being
  * read while some are looked at.
  *
- * @param readPictures  gives the bytes of coded pictures, one after the other without gaps
+ * @param readPictures  gives the bytes of each of some coded pictures
  * @param onPictures  called after each portion; throws to stop
  * @throws {SaveRefusedError} names the first that is not shown to
  */
 export async function proveAlone(
   table: SampleTable,
   cameraFrames: ArrayLike<number>,
-  readPictures: (asked: AskedPictures) => Promise<Uint8Array>,
+  readPictures: (asked: AskedPictures) => Promise<readonly Uint8Array[]>,
   onPictures: (done: number, all: number) => void = () => undefined,
 ): Promise<void> {
   requireAllMarked(table);
@@ -120,7 +120,7 @@ export async function proveAlone(
     : [...new Set(Array.from(cameraFrames))].sort((a, b) => a - b);
   // A codec that stands alone by definition is known by its first bytes.
   const portions = portionsOf(table, named, rule.begins === undefined ? Infinity : BEGINNING);
-  const ask = (which: number): Promise<Uint8Array> | undefined => {
+  const ask = (which: number): Promise<readonly Uint8Array[]> | undefined => {
     const portion = portions[which];
     const coming = portion === undefined ? undefined : readPictures(portion);
     // Asked for ahead: when looking at the portion before fails, nobody waits for this one.
@@ -130,14 +130,10 @@ export async function proveAlone(
   let done = 0;
   let coming = ask(0);
   for (const [which, portion] of portions.entries()) {
-    const bytes = await coming;
+    const pictures = await coming;
     coming = ask(which + 1);
-    let at = 0;
-    for (const [index, cameraFrame] of portion.cameraFrames.entries()) {
-      const length = portion.lengths[index] ?? 0;
-      proof.add(cameraFrame, bytes?.subarray(at, at + length) ?? new Uint8Array());
-      at += length;
-    }
+    for (const [index, cameraFrame] of portion.cameraFrames.entries())
+      proof.add(cameraFrame, pictures?.[index] ?? new Uint8Array());
     done += portion.cameraFrames.length;
     onPictures(done, named.length);
   }

@@ -1,7 +1,12 @@
 import type Fraction from 'fraction.js';
 import { planCopy } from './copy-plan.ts';
 import { checkSaved, type SavedFile } from './check-saved.ts';
-import { proveAlone, requireAllMarked, type AskedPictures } from './prove-alone.ts';
+import {
+  proveAlone,
+  requireAllMarked,
+  STRETCH_AT_ONCE,
+  type AskedPictures,
+} from './prove-alone.ts';
 import { readIndex, type RecordingIndex } from './read-index.ts';
 import { standAloneRule } from './stand-alone-rule.ts';
 import { refusalIn, throwIfStopped } from './as-refused.ts';
@@ -43,18 +48,36 @@ export type SaveForecast =
     }
   | { readonly kind: 'refused'; readonly refusal: SaveRefusal };
 
+/**
+ * Bytes of some coded pictures. Those that lie near each other are read as one stretch, others as one file
+ * of stretches: either way the browser answers one question instead of hundreds.
+ */
+async function readPictures(
+  file: Blob,
+  { offsets, lengths }: AskedPictures,
+): Promise<readonly Uint8Array[]> {
+  const begin = offsets[0] ?? 0;
+  const end = (offsets.at(-1) ?? 0) + (lengths.at(-1) ?? 0);
+  const isNear = end - begin <= STRETCH_AT_ONCE || offsets.length === 1;
+  const read = isNear
+    ? file.slice(begin, end)
+    : new Blob(offsets.map((from, at) => file.slice(from, from + (lengths[at] ?? 0))));
+  const bytes = new Uint8Array(await read.arrayBuffer());
+  let next = 0;
+  return offsets.map((from, index) => {
+    const length = lengths[index] ?? 0;
+    const at = isNear ? from - begin : next;
+    next += length;
+    return bytes.subarray(at, at + length);
+  });
+}
+
 async function proveKept(
   file: Blob,
   { table }: RecordingIndex,
   { cameraFrames, signal, onProgress }: SaveRequest,
 ): Promise<void> {
-  // Many stretches asked for as one: the browser answers one question a portion, not one a picture.
-  const read = async ({ offsets, lengths }: AskedPictures): Promise<Uint8Array> =>
-    new Uint8Array(
-      await new Blob(
-        offsets.map((from, at) => file.slice(from, from + (lengths[at] ?? 0))),
-      ).arrayBuffer(),
-    );
+  const read = (asked: AskedPictures): Promise<readonly Uint8Array[]> => readPictures(file, asked);
   await proveAlone(table, cameraFrames, read, (done, all) => {
     throwIfStopped(signal);
     onProgress?.(done / all);
