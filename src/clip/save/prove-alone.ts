@@ -6,7 +6,7 @@ import { examinePicture, type DecodedBy, type StandAloneRule } from './stands-al
 const BEGINNING = 16;
 /** Pictures asked for at once, and the stretch of the recording in which they lie at most. */
 const MOST_AT_ONCE = 512;
-export const STRETCH_AT_ONCE = 2 ** 23;
+export const STRETCH_AT_ONCE = 2 ** 21;
 
 /**
  * Refuses a track whose own index already says that its pictures do not all stand alone.

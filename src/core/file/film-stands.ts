@@ -26,11 +26,11 @@ const MOST_PACE = 0.85;
 const SHORT_EXPOSURE = 1.05;
 const LEAST_EXPOSURE = 0.6;
 
-/** Where film changes so little in more than this share of the recording, a stand must be longer. */
-const OFTEN_SHARE = 0.05;
-const TIMES_USUAL_ROW = 1.5;
-/** As many of the longest rows may be stands, and are not counted as usual. */
-const ROWS_LEFT_OUT = 3;
+/**
+ * With such an exposure some rates of film and camera show hardly any change for a second, again and
+ * again, while the film runs: only a longer stand is told, s.
+ */
+const SHORTEST_IF_SHORT_SECONDS = 2;
 
 /** Whether this bench lets film that stands be told from film that runs. */
 function canTellStands(position: FilmPosition, bench: RecordingBench): boolean {
@@ -70,29 +70,14 @@ function quietRows(changeNats: Float32Array, most: number): readonly QuietRow[] 
 }
 
 /**
- * Least length of a row that is a stand, in slots. Some rates of film and camera with a short exposure
- * show hardly any change again and again while the film runs.
- */
-function leastLength(rows: readonly QuietRow[], slots: number, shortest: number): number {
-  const usualRows = rows
-    .map(({ from, to }) => to - from)
-    .filter((length) => length > 1)
-    .sort((a, b) => a - b)
-    .slice(0, -ROWS_LEFT_OUT);
-  const quiet = usualRows.reduce((sum, length) => sum + length, 0);
-  if (quiet < OFTEN_SHARE * slots) return shortest;
-  return Math.max(shortest, TIMES_USUAL_ROW * (usualRows.at(-1) ?? 0));
-}
-
-/**
- * Stretches of half a second or more in which nothing changes: film that stands in the gate (a lost loop,
- * a torn hole, a stopped gate), and film without any picture. A still on the film is no such stretch,
- * its grain changes.
+ * Stretches of half a second or more (two seconds where the exposure is hardly longer than the dark of a
+ * blade) in which nothing changes: film that stands in the gate (a lost loop, a torn hole, a stopped gate),
+ * and film without any picture. A still on the film is no such stretch, its grain changes.
  *
  * Model: film that goes on must explain the pictures better than one that never changes, by 6 nats a
- * camera frame, 4 where the exposure is short; a stand is a row of camera frames that all stay below, as long as half a second less
- * the window of seven frames in which they are seen, beside film that changes three times as much;
- * where running film itself often changes so little, half as long again as its rows are.
+ * camera frame, 4 where the exposure is short; a stand is a row of camera frames that all stay below, as
+ * long as half a second (two) less the window of seven frames in which they are seen, beside film that
+ * changes three times as much.
  *
  * @param position  measured film position
  * @param bench     projector and camera
@@ -101,8 +86,11 @@ function leastLength(rows: readonly QuietRow[], slots: number, shortest: number)
 export function filmStands(position: FilmPosition, bench: RecordingBench): readonly FilmStand[] {
   if (!canTellStands(position, bench)) return [];
   const { slotChangeNats, slots } = position;
-  const shortest = Math.max(4, Math.round(SHORTEST_SECONDS * slots.cameraFps) - WINDOW);
-  const most = darkTimes(position, bench) < SHORT_EXPOSURE ? MOST_CHANGE_IF_SHORT : MOST_CHANGE;
+  const [most, seconds] =
+    darkTimes(position, bench) < SHORT_EXPOSURE
+      ? [MOST_CHANGE_IF_SHORT, SHORTEST_IF_SHORT_SECONDS]
+      : [MOST_CHANGE, SHORTEST_SECONDS];
+  const shortest = Math.max(4, Math.round(seconds * slots.cameraFps) - WINDOW);
   const reach = Math.floor(WINDOW / 2);
   const far = reach + Math.round(BESIDE_SECONDS * slots.cameraFps);
   /** Change of the film on the side of a row on which it is less. */
@@ -112,9 +100,7 @@ export function filmStands(position: FilmPosition, bench: RecordingBench): reado
         Infinity,
       middleOf(slotChangeNats.subarray(to + reach, to + far)) ?? Infinity,
     );
-  const rows = quietRows(slotChangeNats, most);
-  const least = leastLength(rows, slotChangeNats.length, shortest);
-  return rows
-    .filter(({ from, to }) => to - from >= least && beside(from, to) > LEAST_CONTRAST * most)
+  return quietRows(slotChangeNats, most)
+    .filter(({ from, to }) => to - from >= shortest && beside(from, to) > LEAST_CONTRAST * most)
     .map(({ from, to }) => ({ fromSlot: Math.max(0, from - reach), toSlot: to - 1 + reach }));
 }
