@@ -70,19 +70,30 @@ function changeIn(
   return sum / (to - from);
 }
 
+/** Room for the way into every state of every piece: 11 MB for an hour at 50 frames/s. */
+export function pathRoom({ knotSlots, phases, slopes }: PathStates): Uint8Array {
+  return new Uint8Array((knotSlots.length - 1) * phases * slopes);
+}
+
 /**
  * The most likely path of straight pieces (Viterbi's recursion), with a penalty for changes of slope.
  *
  * @param states    layout of the path
  * @param evidence  evidence of the recording
  * @param witness   whose bands are heard
+ * @param room      room to work in, as {@link pathRoom} lays it out; one for several paths, one after the other
  * @returns the path
  */
-export function bestPath(states: PathStates, evidence: PhaseEvidence, witness: Witness): BestPath {
+export function bestPath(
+  states: PathStates,
+  evidence: PhaseEvidence,
+  witness: Witness,
+  room: Uint8Array = pathRoom(states),
+): BestPath {
   const { phases, slopes, middleSlope, knotSlots } = states;
   const pieces = knotSlots.length - 1;
   const size = phases * slopes;
-  const cameWith = new Uint8Array(pieces * size);
+  const cameWith = room;
   const piece = new Float64Array(size);
   let scores = new Float64Array(size);
   let next = new Float64Array(size);
