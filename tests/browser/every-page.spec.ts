@@ -4,7 +4,13 @@ import { wakeForms } from './live-forms.ts';
 import { DARK_STEP } from './short-run.ts';
 import { axeViolations, COLOUR_RULES } from './sweep/axe.ts';
 import { countedScripts } from './sweep/counted-scripts.ts';
-import { elementsTooWide, forgetShifts, noteShifts, notedShifts } from './sweep/layout.ts';
+import {
+  elementsTooWide,
+  forgetShifts,
+  noteShifts,
+  notedShifts,
+  overlappedNotes,
+} from './sweep/layout.ts';
 import { listenTo } from './sweep/listen.ts';
 import { expectPdf, expectPrints } from './sweep/paper.ts';
 import { sheetFaults } from './sweep/sheets-of-paper.ts';
@@ -27,6 +33,7 @@ for (const [place, { address, root }] of readPages().entries()) {
     // Asleep, as most readers print it.
     await tab.waitForLoadState('networkidle');
     expect.soft(await notedShifts(tab), 'shifts of the layout as it loads').toEqual([]);
+    expect.soft(await overlappedNotes(tab), 'what lies over notes in the margin').toEqual([]);
     const pdf = await expectPdf(tab);
     if (isChapter) expect.soft(await sheetFaults(tab, pdf), 'sheets of paper').toEqual([]);
     await forgetShifts(tab);
@@ -107,6 +114,20 @@ test('the sweep would hear a fault, see a shift and an element that is too wide'
   // After the shift: a change of the window's size counts as the reader's own doing.
   await page.setViewportSize({ width: 390, height: 844 });
   expect((await elementsTooWide(page)).join(' ')).toContain('div.planted');
+});
+
+test('the sweep would see a table that lies over a note in the margin', async ({ page }) => {
+  await page.goto('/gate/matching/');
+  expect(await overlappedNotes(page)).toEqual([]);
+  await page.evaluate(() => {
+    document.adoptedStyleSheets = [new CSSStyleSheet()];
+    document.adoptedStyleSheets[0]?.insertRule('.over { inline-size: 60rem; block-size: 3rem }');
+    const over = document.createElement('div');
+    over.className = 'over';
+    document.querySelector('.prose .margin-note')?.closest('p')?.before(over);
+    over.style.marginBlockEnd = '-3rem';
+  });
+  expect((await overlappedNotes(page)).join(' ')).toContain('div.over');
 });
 
 test('a page that does not exist is answered with a way back', async ({ page }) => {

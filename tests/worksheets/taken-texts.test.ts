@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { answersAsCsv, answersAsJson, answersAsText } from '../../src/ui/answers-as-text.ts';
+import { answersAsText } from '../../src/ui/answers-as-text.ts';
+import { answersAsCsv, answersAsJson } from '../../src/ui/files/answers-as-files.ts';
 import { textOf } from '../../src/ui/file-text.ts';
 import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
 import type { ResultFile, Worksheet } from '../../src/worksheets/machine/types.ts';
