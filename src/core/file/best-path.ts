@@ -138,17 +138,17 @@ const FEWEST_BANDS = 6;
  * @param states    layout of the path
  * @param evidence  evidence of the recording
  * @param path      the path
- * @returns nats for each slot; NaN where too few bands are heard
+ * @returns nats for each slot; undefined where too few bands are heard
  */
 export function slotChanges(
   states: PathStates,
   evidence: PhaseEvidence,
   path: BestPath,
-): Float32Array {
+): readonly (number | undefined)[] {
   const { phases, knotSlots, pace } = states;
   const { slots, steps, changeNats, heardBands } = evidence;
   const { knotSteps } = path;
-  const changes = new Float32Array(slots);
+  const changes: (number | undefined)[] = [];
   let piece = 0;
   for (let slot = 0; slot < slots; slot += 1) {
     while (piece < knotSlots.length - 2 && slot >= (knotSlots[piece + 1] ?? 0)) piece += 1;
@@ -158,7 +158,7 @@ export function slotChanges(
     const phase =
       Math.round((((pace * slot * phases + ahead) % phases) + phases) % phases) % phases;
     const own = (changeNats[slot] ?? 0) - (steps.all[slot * phases + phase] ?? 0) * NATS_PER_STEP;
-    changes[slot] = (heardBands[slot] ?? 0) < FEWEST_BANDS ? NaN : own;
+    changes.push((heardBands[slot] ?? 0) < FEWEST_BANDS ? undefined : own);
   }
   return changes;
 }

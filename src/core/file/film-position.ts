@@ -32,9 +32,9 @@ export interface FilmPosition {
   readonly knotErrors: Float64Array;
   /**
    * How much better a film that goes on explains each slot than a picture that never changes, nats; near
-   * 0 where nothing changes, not even the grain.
+   * 0 where nothing changes, not even the grain; undefined where too little of the picture is heard.
    */
-  readonly slotChangeNats: Float32Array;
+  readonly slotChangeNats: readonly (number | undefined)[];
   /** Why a piece does not tell the position; undefined where it does. */
   readonly pieceReasons: readonly (UntoldReason | undefined)[];
 }

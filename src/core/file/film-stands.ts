@@ -44,8 +44,8 @@ function darkTimes({ filmFps }: FilmPosition, bench: RecordingBench): number {
 }
 
 /** Middle of the values that are known; undefined where there are none. */
-function middleOf(values: Float32Array): number | undefined {
-  const known = values.filter((value) => !Number.isNaN(value)).sort();
+function middleOf(values: readonly (number | undefined)[]): number | undefined {
+  const known = values.filter((value) => value !== undefined).sort((a, b) => a - b);
   return known[Math.floor(known.length / 2)];
 }
 
@@ -96,9 +96,9 @@ export function filmStands(position: FilmPosition, bench: RecordingBench): reado
   /** Change of the film on the side of a row on which it is less. */
   const beside = (from: number, to: number): number =>
     Math.min(
-      middleOf(slotChangeNats.subarray(Math.max(0, from - far), Math.max(0, from - reach))) ??
+      middleOf(slotChangeNats.slice(Math.max(0, from - far), Math.max(0, from - reach))) ??
         Infinity,
-      middleOf(slotChangeNats.subarray(to + reach, to + far)) ?? Infinity,
+      middleOf(slotChangeNats.slice(to + reach, to + far)) ?? Infinity,
     );
   return quietRows(slotChangeNats, most)
     .filter(({ from, to }) => to - from >= shortest && beside(from, to) > LEAST_CONTRAST * most)
