@@ -86,10 +86,9 @@ function quietRows(changeNats: Float32Array, most: number): readonly QuietRow[] 
 export function filmStands(position: FilmPosition, bench: RecordingBench): readonly FilmStand[] {
   if (!canTellStands(position, bench)) return [];
   const { slotChangeNats, slots } = position;
-  const [most, seconds] =
-    darkTimes(position, bench) < SHORT_EXPOSURE
-      ? [MOST_CHANGE_IF_SHORT, SHORTEST_IF_SHORT_SECONDS]
-      : [MOST_CHANGE, SHORTEST_SECONDS];
+  const isShort = darkTimes(position, bench) < SHORT_EXPOSURE;
+  const most = isShort ? MOST_CHANGE_IF_SHORT : MOST_CHANGE;
+  const seconds = isShort ? SHORTEST_IF_SHORT_SECONDS : SHORTEST_SECONDS;
   const shortest = Math.max(4, Math.round(seconds * slots.cameraFps) - WINDOW);
   const reach = Math.floor(WINDOW / 2);
   const far = reach + Math.round(BESIDE_SECONDS * slots.cameraFps);
