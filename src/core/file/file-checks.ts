@@ -53,7 +53,7 @@ const everyFile = (sum: string): string =>
 export const CHECKSUM_COMMANDS: SystemCommands = {
   linux: everyFile('sha256sum'),
   macos: everyFile('shasum -a 256'),
-  windows: `$lines = Get-ChildItem -Recurse -File | Where-Object { $_.Name -ne "${LIST}" -and $_.Name -notlike ".*" } | ForEach-Object { (Get-FileHash -LiteralPath $_.FullName).Hash.ToLower() + "  " + (Resolve-Path -Relative -LiteralPath $_.FullName).Replace("\\", "/") }; [IO.File]::WriteAllText("$PWD\\${LIST}", ($lines -join "\`n") + "\`n")`,
+  windows: `$folder = (Get-Item -Force -LiteralPath $PWD.ProviderPath).FullName.TrimEnd("\\"); $lines = Get-ChildItem -LiteralPath "$folder\\" -Recurse -File | Where-Object { $_.Name -ne "${LIST}" -and $_.Name -notlike ".*" } | ForEach-Object { (Get-FileHash -LiteralPath $_.FullName).Hash.ToLower() + "  ." + $_.FullName.Substring($folder.Length).Replace("\\", "/") }; [IO.File]::WriteAllText("$folder\\${LIST}", ($lines -join "\`n") + "\`n")`,
 };
 
 /**
@@ -65,5 +65,5 @@ export const CHECKSUM_COMMANDS: SystemCommands = {
 export const VERIFY_COMMANDS: SystemCommands = {
   linux: `sha256sum -c ${LIST}`,
   macos: `shasum -a 256 -c ${LIST}`,
-  windows: `Get-Content -Encoding UTF8 ${LIST} | ForEach-Object { $sum, $name = $_ -split "  ", 2; if ((Test-Path -LiteralPath $name) -and (Get-FileHash -LiteralPath $name).Hash -eq $sum) { "\${name}: OK" } else { "\${name}: FAILED" } }`,
+  windows: `Get-Content -Encoding UTF8 -LiteralPath ${LIST} | ForEach-Object { $sum, $name = $_ -split "  ", 2; if ((Test-Path -LiteralPath $name) -and (Get-FileHash -LiteralPath $name).Hash -eq $sum) { "\${name}: OK" } else { "\${name}: FAILED" } }`,
 };

@@ -5,7 +5,7 @@ export type ReelFileKind = 'rec' | 'snd' | 'keep' | 'master' | 'deliv' | 'view' 
 export interface ReelFileParts {
   /** Number of the job: `2026-014`. */
   readonly job: string;
-  /** Number of the reel: `r007`, `7`. */
+  /** Number of the reel: `r007`, `7`; a letter after it names one of several rolls on a reel: `r007b`. */
   readonly reel: string;
   /** As far as it is known: `1974-08`, `197x`. */
   readonly date: string;
@@ -43,11 +43,19 @@ function plainWords(text: string): string {
     .replaceAll(/^-+|-+$/gu, '');
 }
 
-function numberOf(reel: string): string {
-  const [digits] = /\d+/u.exec(reel) ?? [];
-  if (digits !== undefined) return digits.replace(/^0+(?=\d)/u, '').padStart(3, '0');
-  const words = plainWords(reel).slice(0, 8);
-  return words === '' ? '000' : words;
+/**
+ * The number of a reel as its files bear it: three digits and the letter of the roll, `a` where none is
+ * said. Reels of one job with the same key would write over each other.
+ *
+ * @param reel  number as typed
+ * @returns digits and a letter; a few plain letters where there is no digit
+ * @source common practice, no source
+ * @example reelFileKey('R 7b') // '007b'
+ */
+export function reelFileKey(reel: string): string {
+  const [, digits, roll] = /(\d+)(?:\s*([a-z])(?![a-z]))?/iu.exec(reel) ?? [];
+  if (digits === undefined) return `${plainWords(reel).slice(0, 8) || '000'}a`;
+  return `${digits.replace(/^0+(?=\d)/u, '').padStart(3, '0')}${(roll ?? 'a').toLowerCase()}`;
 }
 
 /**
@@ -66,7 +74,7 @@ export function reelFileName(parts: ReelFileParts): string {
   const jobWords = plainWords(job).slice(0, 16);
   const titleWords = plainWords(title).slice(0, LONGEST_TITLE).replace(/-+$/u, '');
   return [
-    `${jobWords === '' ? 'j' : `j${jobWords}-`}r${numberOf(reel)}a`,
+    `${jobWords === '' ? 'j' : `j${jobWords}-`}r${reelFileKey(reel)}`,
     plainWords(date).slice(0, 10) || 'undated',
     titleWords === '' ? 'untitled' : titleWords,
     `t${String(take).padStart(2, '0')}`,

@@ -35,6 +35,8 @@ export type Consent = 'yes' | 'no' | 'ask' | 'not-said';
 /** What is known of a reel when it is to be moved on. Whatever is not known counts against it. */
 export interface ReelFacts {
   readonly hasNumber: boolean;
+  /** No other reel of the job has the same one. */
+  readonly isNumberItsOwn: boolean;
   readonly hasBoxWords: boolean;
   /** A small gauge of the book is named: not 35 mm, not unknown. */
   readonly hasSmallGauge: boolean;
@@ -75,6 +77,8 @@ interface StateRule {
   readonly stops: (facts: ReelFacts) => boolean;
   /** Also for a reel that was never run: it goes back to its owner all the same. */
   readonly isAboutGivingBack?: true;
+  /** About the work of this station alone, which a reel may pass by: not each is mended or cleaned. */
+  readonly isPassedBy?: true;
 }
 
 const said =
@@ -87,6 +91,12 @@ const RULES: readonly StateRule[] = [
     from: 'named',
     words: 'its number is missing',
     stops: ({ hasNumber }) => !hasNumber,
+    isAboutGivingBack: true,
+  },
+  {
+    from: 'named',
+    words: 'another reel of this job has the same number, and its files would have the same names',
+    stops: ({ isNumberItsOwn }) => !isNumberItsOwn,
     isAboutGivingBack: true,
   },
   {
@@ -110,17 +120,24 @@ const RULES: readonly StateRule[] = [
     words: 'points of the triage were not looked at: not looked at counts against the reel',
     stops: ({ notLookedAtCount }) => notLookedAtCount > 0,
   },
+  { from: 'judged', words: 'nobody has agreed that its can is opened', stops: said('open') },
   {
     from: 'mended',
     words: 'acid level 2 or more, damp mould, sticking or powder: refer it',
     stops: ({ isForOthers }) => isForOthers,
   },
-  { from: 'mended', words: 'nobody has agreed that it is opened', stops: said('open') },
+  {
+    from: 'mended',
+    words: 'nobody has agreed that it is mended',
+    stops: said('mend'),
+    isPassedBy: true,
+  },
   {
     from: 'cleaned',
     words: 'nobody has agreed that it is cleaned',
     stops: ({ consent, isStriped }) =>
       consent.cleanDry !== 'yes' && (isStriped || consent.cleanWet !== 'yes'),
+    isPassedBy: true,
   },
   {
     from: 'ready',
@@ -209,7 +226,8 @@ export function isMoveBack(from: ReelState, to: ReelState): boolean {
  * What keeps a reel from a state, in words. Setting a reel aside and moving it back is always possible.
  * A reel that stood aside goes back to its owner without having been run.
  *
- * Model: every rule that belongs to the station or to one before it must hold.
+ * Model: every rule that belongs to the station or to one before it must hold; whether it may be mended
+ * or cleaned is asked at these two stations alone, which a reel may pass by.
  *
  * @param from   where the reel stands
  * @param to     where it is to go
@@ -222,7 +240,7 @@ export function whatStops(from: ReelState, to: ReelState, facts: ReelFacts): rea
   const isGivenBack = isAside(from) && place(to) >= place('returned');
   return RULES.filter(
     (rule) =>
-      place(rule.from) <= place(to) &&
+      (rule.isPassedBy === true ? rule.from === to : place(rule.from) <= place(to)) &&
       (!isGivenBack || rule.isAboutGivingBack === true) &&
       rule.stops(facts),
   ).map(({ words }) => words);

@@ -9,6 +9,7 @@ import type { BenchStore } from '../bench/bench-store.ts';
 import type { AsideText, KeptSnapshot } from '../bench/kept-store.ts';
 import { sitePath } from '../islands/site-path.ts';
 import {
+  addListedReels,
   addReels,
   chooseJob,
   clearTable,
@@ -168,7 +169,7 @@ export function BoxPage({ stores }: Props): ComponentChildren {
     }
     const left = unknown.length === 0 ? '' : ` Columns passed over: ${unknown.join(', ')}.`;
     edit(
-      (before) => addReels(before, into.id, rows),
+      (before) => addListedReels(before, into.id, rows),
       `${reelCount(rows.length)} of “${file.name}” ${rows.length === 1 ? 'is' : 'are'} added.${left}`,
     );
   };

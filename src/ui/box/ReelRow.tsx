@@ -23,6 +23,8 @@ interface Props {
   readonly isOnTable: boolean;
   /** Why it does not go on the projector of the bench. */
   readonly refusal: string | undefined;
+  /** No other reel of the job has the same number. */
+  readonly isNumberItsOwn: boolean;
   readonly calls: RowCalls;
 }
 
@@ -34,6 +36,9 @@ const SHORT_VERDICT = {
   'do-not-open': 'do not open',
 } as const;
 
+const SAME_NUMBER =
+  'Another reel of this job has this number, and the files of both would have the same names. For rolls on one reel write a letter behind it: r007a, r007b.';
+
 /** One reel as a line of fields. Five hundred of them stay quick: only the line that changes is drawn. */
 export class ReelRow extends Component<Props> {
   override shouldComponentUpdate(next: Props): boolean {
@@ -43,24 +48,27 @@ export class ReelRow extends Component<Props> {
       next.row !== now.row ||
       next.isOpen !== now.isOpen ||
       next.isOnTable !== now.isOnTable ||
-      next.refusal !== now.refusal
+      next.refusal !== now.refusal ||
+      next.isNumberItsOwn !== now.isNumberItsOwn
     );
   }
 
-  override render({ reel, row, isOpen, isOnTable, refusal, calls }: Props): ComponentChildren {
+  override render(props: Props): ComponentChildren {
+    const { reel, row, isOpen, isOnTable, refusal, isNumberItsOwn, calls } = props;
     const { verdict } = judgedReel(reel).triage;
     const name = reel.texts.number ?? '';
     const messages = COUNTER_FIELDS.flatMap((field) => {
       const message = fieldMessage(REEL_FIELDS[field], reel.texts[field] ?? '');
       return message === undefined ? [] : [[field, message] as const];
     });
+    if (!isNumberItsOwn) messages.push(['number', SAME_NUMBER]);
     const wrong = new Set<string>(messages.map(([field]) => field));
     const said = [...messages.map(([, message]) => message), ...((refusal ?? '') ? [refusal] : [])];
     return (
       <>
-        <tr class={isOnTable ? 'reel-on-table' : undefined} data-reel={reel.id}>
+        <tr role="row" class={isOnTable ? 'reel-on-table' : undefined} data-reel={reel.id}>
           {COUNTER_FIELDS.map((field, column) => (
-            <td key={field} class={`reel-${field}`}>
+            <td key={field} role="cell" class={`reel-${field}`}>
               <input
                 type="text"
                 autocomplete="off"
@@ -80,12 +88,15 @@ export class ReelRow extends Component<Props> {
             </td>
           ))}
           <td
+            role="cell"
             class={`reel-verdict ${verdict === 'run' ? '' : verdict === 'run-slowly' ? 'answer-care' : 'answer-stop'}`}
           >
             {SHORT_VERDICT[verdict]}
           </td>
-          <td class="reel-state">{STATE_WORDS[reel.state]}</td>
-          <td class="reel-buttons">
+          <td role="cell" class="reel-state">
+            {STATE_WORDS[reel.state]}
+          </td>
+          <td role="cell" class="reel-buttons">
             <button
               type="button"
               aria-pressed={isOpen}
@@ -108,8 +119,8 @@ export class ReelRow extends Component<Props> {
           </td>
         </tr>
         {said.length > 0 && (
-          <tr class="reel-said">
-            <td colSpan={COUNTER_FIELDS.length + 3}>
+          <tr role="row" class="reel-said">
+            <td role="cell" colSpan={COUNTER_FIELDS.length + 3}>
               {said.map((words) => (
                 <p key={words} class="answer-stop">
                   ✕ {words}

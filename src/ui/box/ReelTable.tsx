@@ -2,7 +2,7 @@ import type { ComponentChildren, TargetedEvent } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { Job } from '../../worksheets/box/job.ts';
 import { COUNTER_FIELDS, REEL_FIELDS } from '../../worksheets/box/reel-fields.ts';
-import { projectorRefusal } from '../../worksheets/box/reel-reading.ts';
+import { isNumberItsOwn, projectorRefusal } from '../../worksheets/box/reel-reading.ts';
 import { ReelRow, type RowCalls } from './ReelRow.tsx';
 import { tableCells } from './table-text.ts';
 
@@ -86,24 +86,29 @@ export function ReelTable(props: Props): ComponentChildren {
       onPaste(reel.id, Number(field.dataset['column']), tableCells(text, '\t'));
   };
 
+  // Its lines are boxes of their own (box.css), so the roles of a table are said: not every browser keeps them.
   return (
     <div class="reel-table" tabIndex={0} role="region" aria-label="Reels of this job">
-      <table onKeyDown={onKeyDown} onPaste={onPasteEvent}>
-        <thead>
-          <tr>
+      <table role="table" onKeyDown={onKeyDown} onPaste={onPasteEvent}>
+        <thead role="rowgroup">
+          <tr role="row">
             {COUNTER_FIELDS.map((field) => (
-              <th key={field} scope="col" title={REEL_FIELDS[field].help}>
+              <th key={field} role="columnheader" scope="col" title={REEL_FIELDS[field].help}>
                 {REEL_FIELDS[field].label}
               </th>
             ))}
-            <th scope="col">Triage</th>
-            <th scope="col">State</th>
-            <th scope="col">
+            <th role="columnheader" scope="col">
+              Triage
+            </th>
+            <th role="columnheader" scope="col">
+              State
+            </th>
+            <th role="columnheader" scope="col">
               <span class="visually-hidden">To do</span>
             </th>
           </tr>
         </thead>
-        <tbody ref={body}>
+        <tbody role="rowgroup" ref={body}>
           {job.reels.map((reel, row) => (
             <ReelRow
               key={reel.id}
@@ -112,6 +117,7 @@ export function ReelTable(props: Props): ComponentChildren {
               isOpen={reel.id === openReel}
               isOnTable={reel.id === onTableReel}
               refusal={projectorRefusal(reel, projectorGauge)}
+              isNumberItsOwn={isNumberItsOwn(job, reel)}
               calls={calls}
             />
           ))}

@@ -53,14 +53,14 @@ function changeReel(box: Box, { job, reel }: OnTable, change: (reel: Reel) => Re
 }
 
 /**
- * A new job with its first line to fill in, open at once, with the workshop and its terms as they stood
- * on the last one. A full box stays as it is.
+ * A new job with its first line to fill in, open at once, with the workshop, its terms and its currency
+ * as they stood on the last one. A full box stays as it is.
  */
 export function startJob(box: Box): Box {
   if (box.jobs.length >= MOST_IN_BOX.jobs) return box;
   const id = freeId('j', ids(box.jobs));
-  const { workshop = '', terms = '' } = box.jobs.at(-1)?.texts ?? {};
-  const given = Object.entries({ workshop, terms }).filter(([, text]) => text !== '');
+  const { workshop = '', terms = '', currency = '' } = box.jobs.at(-1)?.texts ?? {};
+  const given = Object.entries({ workshop, terms, currency }).filter(([, text]) => text !== '');
   const texts = Object.fromEntries(given) as JobTexts;
   const started = { ...box, jobs: [...box.jobs, { id, texts, reels: [] }], currentJob: id };
   return addReels(started, id, [{}]);
@@ -109,6 +109,22 @@ export function nextNumber(reels: readonly Reel[]): string {
   let number = Number(digits) + 1;
   while (taken.has(`${stem}${String(number).padStart(digits.length, '0')}`)) number += 1;
   return `${stem}${String(number).padStart(digits.length, '0')}`;
+}
+
+/** A row that nobody has typed into: it has its number, and nothing else. */
+const isUntouched = ({ texts, state, log }: Reel): boolean =>
+  state === 'arrived' &&
+  log.length === 0 &&
+  Object.keys(texts).every((field) => field === 'number');
+
+/** Puts the reels of a list into a job; the empty row with which a new job begins makes room for them. */
+export function addListedReels(box: Box, job: string, rows: readonly ReelTexts[]): Box {
+  const cleared = changeJob(box, job, (before) => {
+    const [first, ...others] = before.reels;
+    const isEmptyJob = first !== undefined && others.length === 0 && isUntouched(first);
+    return isEmptyJob && box.onTable?.job !== job ? { ...before, reels: [] } : before;
+  });
+  return addReels(cleared, job, rows);
 }
 
 /** Puts reels behind those of a job; a reel without a number gets the next one. */

@@ -52,6 +52,10 @@ export const JOB_FIELDS = {
     true,
   ),
   validUntil: words('Offer valid until', 'The day.'),
+  currency: words(
+    'Currency',
+    'As it stands on your offers. A new job takes it from the one before.',
+  ),
   discountPercent: {
     kind: 'optional-quantity',
     label: 'Discount',
@@ -138,6 +142,7 @@ export const JOB_GROUPS: readonly {
       'viewingMegabits',
       'carrierCount',
       'discountPercent',
+      'currency',
       'validUntil',
     ],
   },

@@ -1,5 +1,6 @@
 import type Fraction from 'fraction.js';
 import type { ReelAct, Consent, ReelFacts } from '../../core/job/reel-states.ts';
+import { reelFileKey } from '../../core/job/reel-file-name.ts';
 import type { CountedReel } from '../../core/job/job-totals.ts';
 import { triageReel, type Triage } from '../../core/reel/condition-triage.ts';
 import { gaugeFitsProjector } from '../../core/reel/gauge-fits-projector.ts';
@@ -162,6 +163,30 @@ export function projectorRefusal(reel: Reel, projectorGauge: string): string | u
   return level === 'stop' ? sentence : undefined;
 }
 
+const sharedKeys = new WeakMap<Job, ReadonlySet<string>>();
+
+/** Keys of files that more than one reel of the job would have; worked out once for each state of it. */
+function keysOfSeveral(job: Job): ReadonlySet<string> {
+  const known = sharedKeys.get(job);
+  if (known !== undefined) return known;
+  const seen = new Set<string>();
+  const several = new Set<string>();
+  for (const { texts } of job.reels) {
+    if ((texts.number ?? '').trim() === '') continue;
+    const key = reelFileKey(texts.number ?? '');
+    if (seen.has(key)) several.add(key);
+    seen.add(key);
+  }
+  sharedKeys.set(job, several);
+  return several;
+}
+
+/** Whether no other reel of the job has this number; one without a number shares none. */
+export function isNumberItsOwn(job: Job, { texts }: Reel): boolean {
+  const number = (texts.number ?? '').trim();
+  return number === '' || !keysOfSeveral(job).has(reelFileKey(number));
+}
+
 const isYes = (text: string | undefined): boolean => text === 'yes';
 
 /** Counts in, and counts out and elsewhere. */
@@ -190,6 +215,7 @@ export function reelFacts(job: Job, reel: Reel, projectorGauge: string): ReelFac
   const isSaid = gauge !== undefined && Object.hasOwn(GAUGES, projectorGauge);
   const acts = Object.keys(CONSENT_NAMES) as ReelAct[];
   return {
+    isNumberItsOwn: isNumberItsOwn(job, reel),
     hasNumber: (reel.texts.number ?? '').trim() !== '',
     hasBoxWords: (reel.texts.boxWords ?? '').trim() !== '',
     hasSmallGauge: gauge !== undefined && gauge !== '35mm',

@@ -83,8 +83,11 @@ describe('the checksum lines for Windows', () => {
     const { windows } = CHECKSUM_COMMANDS;
     expect(windows).toContain('-Recurse -File');
     expect(windows).toContain(`-ne "${FILE_NAMES.fileChecksums}"`);
-    expect(windows.match(/-LiteralPath/gu)).toHaveLength(2);
-    expect(windows).toContain('.ToLower() + "  "');
+    expect(windows.match(/-LiteralPath/gu)).toHaveLength(3);
+    // A folder on another computer has a path that calls outside the shell read in this form only.
+    expect(windows).toContain('$PWD.ProviderPath');
+    expect(windows).not.toMatch(/\$PWD(?!\.ProviderPath)/u);
+    expect(windows).toContain('.ToLower() + "  ."');
     expect(windows).toContain(String.raw`.Replace("\", "/")`);
     expect(windows).not.toContain('\n');
     expect(VERIFY_COMMANDS.windows).toContain('-LiteralPath $name');

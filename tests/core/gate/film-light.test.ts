@@ -53,6 +53,64 @@ describe('the light that the camera needs', () => {
   });
 });
 
+describe('the constants of lamp and film', () => {
+  /** CIE 1931 standard observer, y̅ from 380 nm in steps of 10 nm. */
+  const OBSERVER = [
+    ...[0, 0.0001, 0.0004, 0.0012, 0.004, 0.0116, 0.023, 0.038, 0.06, 0.091, 0.139, 0.208, 0.323],
+    ...[0.503, 0.71, 0.862, 0.954, 0.995, 0.995, 0.952, 0.87, 0.757, 0.631, 0.503, 0.381, 0.265],
+    ...[0.175, 0.107, 0.061, 0.032, 0.017, 0.0082, 0.0041, 0.0021, 0.001, 0.0005, 0.0003, 0.0001],
+  ];
+  /** Planck's law: W/m² of a black body in each metre of wavelength. */
+  const planck = (nanometres: number, kelvin: number): number => {
+    const metres = nanometres * 1e-9;
+    return 3.741_771_852e-16 / (metres ** 5 * Math.expm1(1.438_776_877e-2 / (metres * kelvin)));
+  };
+  /** Lumens in each watt that a black body radiates up to a wavelength. */
+  function lumensPerWatt(kelvin: number, upToNanometres: number): number {
+    const lumens = OBSERVER.reduce(
+      (sum, seen, index) => sum + 683 * seen * planck(380 + 10 * index, kelvin) * 10e-9,
+      0,
+    );
+    let watts = 0;
+    for (let nanometres = 205; nanometres < upToNanometres; nanometres += 10)
+      watts += planck(nanometres, kelvin) * 10e-9;
+    return lumens / watts;
+  }
+  const coded = (source: Parameters<typeof irradianceWattsPerMm2>[1]): number =>
+    1e-6 / irradianceWattsPerMm2(1, source);
+
+  test('of a filament are what a black body at 3,200 K gives, infrared and all', () => {
+    expectRelative(coded('filament'), lumensPerWatt(3200, 60_000), 0.02);
+    // Lamps burn between 3,000 and 3,400 K: a third of a stop either way.
+    expect(coded('filament')).toBeGreaterThan(lumensPerWatt(3000, 60_000));
+    expect(coded('filament')).toBeLessThan(lumensPerWatt(3400, 60_000));
+  });
+
+  test('behind heat glass are those of the same light without what lies beyond 0.95 µm', () => {
+    expectRelative(coded('filament-heat-glass'), lumensPerWatt(3200, 950), 0.06);
+  });
+
+  test('of a white LED lie in the printed range, at its end', () => {
+    expect(coded('white-led')).toBeGreaterThanOrEqual(260);
+    expect(coded('white-led')).toBeLessThanOrEqual(300.001);
+  });
+
+  test('of the film lie inside the tables of cellulose acetate', () => {
+    const heatOfMetre = (density: number, heat: number): number => density * heat * 0.152e-3;
+    const seconds = (density: number, heat: number): number =>
+      (heatOfMetre(density, heat) * 100) / 100_000;
+    expect(secondsToHundredKelvin(0.1)).toBeGreaterThan(seconds(1260, 1200));
+    expect(secondsToHundredKelvin(0.1)).toBeLessThan(seconds(1340, 1900));
+    // √(k ρ c) rules the rise at the surface.
+    const surface = (conductivity: number, density: number, heat: number): number =>
+      (2 * 100_000 * Math.sqrt(1 / 18 / Math.PI)) / Math.sqrt(conductivity * density * heat);
+    const { surfaceKelvin } = frameHeating(0.1, 18);
+    expect(surfaceKelvin).toBeLessThan(surface(0.16, 1260, 1200));
+    expect(surfaceKelvin).toBeGreaterThan(surface(0.36, 1340, 1900));
+    expectRelative(surfaceKelvin, surface(0.22, 1290, 1500), 0.06);
+  });
+});
+
 describe('the heat of a frame', () => {
   /** A film cut into thin layers and warmed step by step, with nothing lost. */
   function warmedBySteps(wattsPerMm2: number, seconds: number, thickness: number) {

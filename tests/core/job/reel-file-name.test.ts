@@ -31,6 +31,23 @@ describe('the name of a file of a reel', () => {
     );
   });
 
+  it('tells rolls of one reel apart, and takes nothing else for a roll', () => {
+    const keys = ['r007', 'r007b', 'R 7 c', '7B', 'r 12 a', '7 reels', 'r007bis', 'Z', ''].map(
+      (reel) => name({ reel }).split('_')[0],
+    );
+    expect(keys).toEqual([
+      'j2026-014-r007a',
+      'j2026-014-r007b',
+      'j2026-014-r007c',
+      'j2026-014-r007b',
+      'j2026-014-r012a',
+      'j2026-014-r007a',
+      'j2026-014-r007a',
+      'j2026-014-rza',
+      'j2026-014-r000a',
+    ]);
+  });
+
   it('sorts by reel whatever the title says', () => {
     const names = [1, 2, 10, 500].map((reel) => name({ reel: `${reel}`, title: `z${600 - reel}` }));
     expect(names.toSorted()).toEqual(names);

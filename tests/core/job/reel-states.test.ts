@@ -11,6 +11,7 @@ const yes = 'yes';
 /** A reel with which everything is in order. */
 const sound: ReelFacts = {
   hasNumber: true,
+  isNumberItsOwn: true,
   hasBoxWords: true,
   hasSmallGauge: true,
   mayBeNitrate: false,
@@ -57,12 +58,15 @@ describe('the way of a reel', () => {
   // Where each finding stops a reel: common practice of the trade, no source.
   const cases: readonly (readonly [Partial<ReelFacts>, string])[] = [
     [{ hasNumber: false }, 'named'],
+    [{ isNumberItsOwn: false }, 'named'],
     [{ hasBoxWords: false }, 'named'],
     [{ mayBeNitrate: true }, 'judged'],
     [{ hasSmallGauge: false }, 'judged'],
     [{ notLookedAtCount: 1 }, 'judged'],
     [{ isForOthers: true }, 'mended'],
-    [{ consent: { ...sound.consent, open: 'not-said' } }, 'mended'],
+    // A can is opened to judge what is in it.
+    [{ consent: { ...sound.consent, open: 'not-said' } }, 'judged'],
+    [{ consent: { ...sound.consent, mend: 'no' } }, 'mended'],
     [{ consent: { ...sound.consent, cleanDry: 'ask' } }, 'cleaned'],
     // Liquid would take the stripe off.
     [{ isStriped: true, consent: { ...sound.consent, cleanDry: 'no', cleanWet: yes } }, 'cleaned'],
@@ -86,6 +90,13 @@ describe('the way of a reel', () => {
   ];
   it.each(cases)('stops with %o before it is %s', (changes, station) => {
     expect(stuckBefore(changes)).toBe(station);
+  });
+
+  it('runs a reel that its owner wants neither mended nor cleaned, if it is fit', () => {
+    const consent = { ...sound.consent, mend: 'no', cleanDry: 'no', cleanWet: 'no' } as const;
+    expect(whatStops('agreed', 'ready', { ...sound, consent })).toEqual([]);
+    expect(whatStops('agreed', 'ready', { ...sound, consent, isUnfitToRun: true })).toHaveLength(1);
+    expect(whatStops('agreed', 'cleaned', { ...sound, consent })).toHaveLength(1);
   });
 
   it('lets any reel stand aside, and gives back one that was never run', () => {

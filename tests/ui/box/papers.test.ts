@@ -90,6 +90,14 @@ describe('the papers of a job', () => {
     expect(text('returnNote', back)).toContain('May be nitrate');
   });
 
+  it('say on the return note how long each film lasts, by the frames that were found', () => {
+    const run = makeReel(3, { nativeFps: '24', framesFound: '14321' });
+    // 14321 ÷ 24 = 596.7 s.
+    expect(text('returnNote', { ...job, reels: [run] })).toMatch(
+      /j2026-014-r003a_undated_untitled_t01_view; lasts 9\smin\s57\ss/u,
+    );
+  });
+
   it('give each reel a sheet or a label, and each drive', () => {
     expect(paper('condition').sheets).toHaveLength(2);
     expect(paper('jobSheets').sheets).toHaveLength(2);
@@ -103,6 +111,15 @@ describe('the papers of a job', () => {
     const said = JSON.stringify(makePaper('quotation', job, [], {}));
     expect(said).toContain('no price on the bench');
     expect(text('quotation')).toContain('May be nitrate');
+  });
+
+  it('print prices as money, in the currency of the workshop', () => {
+    const priced = { 'prices.perReel': '4', 'prices.perMinute': '1.0625', 'prices.fixed': '10' };
+    const inPounds = { ...job, texts: { ...job.texts, currency: 'pounds' } };
+    const said = JSON.stringify(makePaper('quotation', inPounds, [], priced));
+    expect(said).toContain('Prices in pounds');
+    for (const price of ['"4.00"', '"1.0625"', '"10.00"']) expect(said).toContain(price);
+    expect(text('quotation')).toContain('"Prices"');
   });
 
   it('write counts in words', () => {

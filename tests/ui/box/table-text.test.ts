@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addReels, fillCells, nextNumber } from '../../../src/ui/box/box-edits.ts';
+import type { ReelTexts } from '../../../src/worksheets/box/job.ts';
+import { addListedReels, addReels, fillCells, nextNumber } from '../../../src/ui/box/box-edits.ts';
 import { reelRows, reelsAsCsv, tableCells } from '../../../src/ui/box/table-text.ts';
 import {
   COUNTER_FIELDS,
@@ -109,6 +110,16 @@ describe('a pasted block', () => {
       { number: 'r003', boxWords: 'Oars', gauge: 'Standard 8' },
       { number: 'r004', boxWords: 'Boathouse', gauge: '16 mm' },
     ]);
+  });
+
+  it('takes a list into the empty row of a new job, and behind whatever was typed', () => {
+    const rows = [{ boxWords: 'Regatta' }, { boxWords: 'Boathouse' }];
+    const words = (texts: ReelTexts): readonly string[] => {
+      const [job] = addListedReels(makeBox([makeJob([makeReel(1, texts)])]), 'j1', rows).jobs;
+      return job!.reels.map((reel) => `${reel.texts.number} ${reel.texts.boxWords}`);
+    };
+    expect(words({})).toEqual(['r001 Regatta', 'r002 Boathouse']);
+    expect(words({ boxWords: 'Typed' })).toEqual(['r001 Typed', 'r002 Regatta', 'r003 Boathouse']);
   });
 
   it('numbers reels on, with the zeros of the last one', () => {

@@ -5,6 +5,7 @@ import {
   fieldMessage,
   judgedReel,
   reelBalance,
+  isNumberItsOwn,
   reelFacts,
 } from '../../../src/worksheets/box/reel-reading.ts';
 import { REEL_FIELDS } from '../../../src/worksheets/box/reel-fields.ts';
@@ -104,10 +105,12 @@ describe('the totals of a box', () => {
         }),
       ),
     );
-    const started = performance.now();
+    // Time of the processor, not of the clock: what else the machine does is no fault of the box.
+    const started = process.cpuUsage();
     expect(boxTotals(many, bench).reelCount).toBe(500);
+    const { user, system } = process.cpuUsage(started);
     // A tenth of a second is felt as at once; a loaded machine is given five times as long.
-    expect(performance.now() - started).toBeLessThan(500);
+    expect((user + system) / 1000).toBeLessThan(500);
   });
 });
 
@@ -156,6 +159,21 @@ describe('a reel of the box', () => {
     expect(reelFacts(withConsent, reel, '').consent.run).toBe('no');
     expect(reelFacts(withConsent, makeReel(2), '').consent.run).toBe('yes');
     expect(reelFacts(withConsent, reel, '').consent.mend).toBe('not-said');
+  });
+
+  it('shares its number with no other, however it is written', () => {
+    const numbers = ['r007', '7', 'R007b', '8', '', ''];
+    const reels = numbers.map((number, at) => makeReel(at, { number }));
+    const job = makeJob(reels);
+    expect(reels.map((reel) => isNumberItsOwn(job, reel))).toEqual([
+      false,
+      false,
+      true,
+      true,
+      true,
+      true,
+    ]);
+    expect(reelFacts(job, reels[0]!, 'super-8').isNumberItsOwn).toBe(false);
   });
 
   it('says what is wrong with a text, and asks which of the two 8 mm gauges it is', () => {

@@ -36,6 +36,9 @@ function settings({ reelName, recordingName, sound }: ReelScriptEntries): readon
 const FUNCTIONS = `
 $ErrorActionPreference = 'Stop'
 $PSNativeCommandUseErrorActionPreference = $false
+# What goes wrong outside the programs stops the script with a sentence as well.
+$script:trouble = ${powershellQuoted(TROUBLE.unforeseen)}
+trap { Stop-Reel $script:trouble $_.Exception.Message }
 $invariant = [Globalization.CultureInfo]::InvariantCulture
 # Says a line on the screen and, once the work has begun, writes it into the log.
 $script:log = ''
@@ -62,15 +65,24 @@ function Invoke-Make($result, $words) {
   $program = $words[0]
   $rest = @($words[1..($words.Count - 1)]) + $unfinished
   & $program $rest
-  $works = $LASTEXITCODE -eq 0 -and (Test-Path -LiteralPath $unfinished) -and (Get-Item -LiteralPath $unfinished).Length -gt 0
-  if ($works -and -not (Test-Path -LiteralPath $result)) { Rename-Item -LiteralPath $unfinished -NewName $result }
-  else {
+  $works = $LASTEXITCODE -eq 0 -and (Test-Path -LiteralPath $unfinished) -and (Get-Item -LiteralPath $unfinished).Length -gt 0 -and -not (Test-Path -LiteralPath $result)
+  if ($works) { Rename-Item -LiteralPath $unfinished -NewName $result }
+  if (-not $works -or -not (Test-Path -LiteralPath $result)) {
     if (Test-Path -LiteralPath $unfinished) { Remove-Item -LiteralPath $unfinished }
     Stop-Reel $script:trouble
   }
   Show-Line ('  made: ' + $result)
 }
-# Asks a program, takes all that it says, and stops with a sentence when it fails.
+# Asks a program, takes its answer, and stops with a sentence when it fails.
+function Get-Answer($words, $sentence) {
+  $ErrorActionPreference = 'Continue'
+  $program = $words[0]
+  $rest = @($words[1..($words.Count - 1)])
+  $answer = @(& $program $rest)
+  if ($LASTEXITCODE -ne 0) { Stop-Reel $sentence }
+  $answer
+}
+# The same, but takes what the program says beside its answer as well: remarks and complaints.
 function Get-Said($words, $sentence) {
   $ErrorActionPreference = 'Continue'
   $program = $words[0]
@@ -139,7 +151,7 @@ function firstChecks(results: readonly string[], entries: ReelScriptEntries): re
     '}',
     `$script:log = ${powershellQuoted(FILE_NAMES.log)}`,
     `Add-Note ('---- ' + $reel)`,
-    `$version = @(Get-Said @('ffmpeg', '-hide_banner', '-version') ${powershellQuoted(TROUBLE.noTools)})[0]`,
+    `$version = @(Get-Answer @('ffmpeg', '-hide_banner', '-version') ${powershellQuoted(TROUBLE.noTools)})[0]`,
     'Add-Note $version',
   ];
 }
@@ -163,7 +175,7 @@ const UNREADABLE = powershellQuoted(TROUBLE.unreadable);
 
 function describe(asked: RecordingQuestions): readonly string[] {
   return [
-    `$facts = @(Get-Said ${wordList(asked.describe)} ${UNREADABLE})`,
+    `$facts = @(Get-Answer ${wordList(asked.describe)} ${UNREADABLE})`,
     `Add-Note ($facts -join ' ')`,
     `if (@('progressive', 'unknown') -notcontains (Get-Fact 'field_order')) { ${stop(TROUBLE.fields)} }`,
     `foreach ($rate in (Get-Fact 'r_frame_rate'), (Get-Fact 'avg_frame_rate')) {`,
@@ -175,7 +187,7 @@ function describe(asked: RecordingQuestions): readonly string[] {
 
 function countPictures(asked: RecordingQuestions): readonly string[] {
   return [
-    `$pictures = [long](((Get-Said ${wordList(asked.count)} ${UNREADABLE}) -join ' ') -replace '[^0-9]', '')`,
+    `$pictures = [long](((Get-Answer ${wordList(asked.count)} ${UNREADABLE}) -join ' ') -replace '[^0-9]', '')`,
     `Add-Note ('Pictures in the recording: ' + $pictures)`,
     `if ($pictures -lt ${asked.fewestPictures ?? '($last + 1)'}) { ${stop(TROUBLE.tooShort, '$pictures')} }`,
   ];
@@ -197,14 +209,14 @@ function lookForFields(asked: RecordingQuestions): readonly string[] {
 
 function sampleRate(asked: RecordingQuestions, sampleRateHz: number): readonly string[] {
   return [
-    `$hertz = ((Get-Said ${wordList(asked.sampleRate)} ${powershellQuoted(TROUBLE.badSound)}) -join ' ') -replace '[^0-9]', ''`,
+    `$hertz = ((Get-Answer ${wordList(asked.sampleRate)} ${powershellQuoted(TROUBLE.badSound)}) -join ' ') -replace '[^0-9]', ''`,
     `if ($hertz -ne '${sampleRateHz}') { ${stop(TROUBLE.otherSampleRate, '$hertz')} }`,
   ];
 }
 
 function drawLook(asked: RecordingQuestions): readonly string[] {
   return [
-    `[void](Get-Said ${wordList([...asked.look, FILE_NAMES.look])} ${powershellQuoted(TROUBLE.noLook)})`,
+    `[void](Get-Answer ${wordList([...asked.look, FILE_NAMES.look])} ${powershellQuoted(TROUBLE.noLook)})`,
     `Show-Line '  drawn anew, to look at: ${FILE_NAMES.look}'`,
     `if ($what -eq 'try') { Show-Line 'Tried, and nothing else was made.'; exit 0 }`,
   ];
@@ -244,7 +256,7 @@ function workLines({ work }: ScriptStep, asked: RecordingQuestions): readonly st
       ];
     case 'measure-viewing':
       return [
-        `$lasts = Get-Rate (((Get-Said ${wordList(asked.viewingSeconds)} $script:trouble) -join ' ').Trim())`,
+        `$lasts = Get-Rate (((Get-Answer ${wordList(asked.viewingSeconds)} $script:trouble) -join ' ').Trim())`,
         `if ([Math]::Abs($lasts - ${work.seconds.toFixed(6)}) -gt ${work.bySeconds.toFixed(6)}) { ${stop(TROUBLE.wrongLength, `('${work.seconds.toFixed(3)}, ' + $lasts.ToString($invariant))`)} }`,
         `Show-Line ('  lasts: ' + $lasts.ToString($invariant) + ' s')`,
       ];

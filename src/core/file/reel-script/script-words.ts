@@ -5,6 +5,7 @@ import type { CodeRange } from '../recorded-picture.ts';
 /** Sentences for what is found before or between the commands. */
 export const TROUBLE = {
   noTools: 'The programs ffmpeg and ffprobe are needed; one of them does not run here.',
+  unforeseen: 'Something went wrong that this script did not expect. The computer says:',
   noSuchWork: 'The first word after the name of the script is try or all, not:',
   noRecording: 'There is no such recording here:',
   noList: 'The measured keep list is not here:',

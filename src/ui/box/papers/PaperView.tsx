@@ -45,7 +45,7 @@ function Block({ block }: { readonly block: PaperBlock }): ComponentChildren {
       return <p class="paper-words">{block.text}</p>;
     case 'fields':
       return (
-        <dl class="paper-fields">
+        <dl class={block.isWide === true ? 'paper-fields paper-wide' : 'paper-fields'}>
           {block.fields.map(([label, text]) => (
             <div key={label}>
               <dt>{label}</dt>

@@ -1,3 +1,4 @@
+import type Fraction from 'fraction.js';
 import type { Job, Reel } from '../../../worksheets/box/job.ts';
 import { JOB_FIELDS } from '../../../worksheets/box/job-fields.ts';
 import { FINDING_KEYS, REEL_FIELDS, type ReelField } from '../../../worksheets/box/reel-fields.ts';
@@ -51,23 +52,27 @@ function conditionSheet(job: Job, reel: Reel): PaperSheet {
       {
         kind: 'fields',
         fields: [
-          ['Holes, splices, scratches: where, metres from the head', ''],
+          ['Colour or black and white, fading, which way', ''],
+          ['Leader at the head and at the tail', ''],
+          ['Holes, splices, scratches and their side: where, metres from the head', ''],
           ['Smell of the open can, and day', ''],
+          ['Acid strip: put in, read after how many hours', ''],
           ['Done to it', reelText(reel, 'done')],
           ['Pictures lost', reelText(reel, 'framesLost')],
           ['New damage: yes or no, which', ''],
         ],
       },
+      { kind: 'signatures', captions: ['Before: initials, day', 'After: initials, day'] },
+      // On the back.
       {
         kind: 'photos',
         captions: [
-          'Box, with a scale',
+          `${reelText(reel, 'number')}: box, with a scale`,
           'Roll from the side, with a scale',
           'Worst place',
           'After the work',
         ],
       },
-      { kind: 'signatures', captions: ['Before: initials, day', 'After: initials, day'] },
     ],
   };
 }
@@ -142,11 +147,14 @@ function jobSheet(job: Job, reel: Reel, bench: BenchTexts): PaperSheet {
       reelFieldsBlock(reel, ['framesExpected', 'framesFound', 'framesLost', 'soundOffset']),
       {
         kind: 'fields',
+        isWide: true,
         fields: [
+          ['Sound: rate, ties, head and level', ''],
           ['Recording', reelFile(job, reel, 'rec')],
           ['Master', reelFile(job, reel, 'master')],
           ['Copy to watch', reelFile(job, reel, 'view')],
           ['As written', reelText(reel, 'files')],
+          ['Script and log of the chain, version of its programs', ''],
         ],
       },
       reelFieldsBlock(reel, ['fileSets', 'areHashesRead', 'who']),
@@ -174,6 +182,12 @@ export function jobSheets(job: Job, reels: readonly Reel[], bench: BenchTexts): 
   };
 }
 
+/** A price as money; one that goes finer than cents with all its digits. */
+function priceText(price: Fraction): string {
+  const cents = price.mul(100);
+  return cents.d === 1n ? formatMoney(cents.valueOf()) : formatNumber(price.valueOf(), 6);
+}
+
 /** The offer line by line, by the price list of the bench. */
 export function quotationPaper(job: Job, bench: BenchTexts): Paper {
   const { texts } = job;
@@ -197,13 +211,13 @@ export function quotationPaper(job: Job, bench: BenchTexts): Paper {
       : [
           {
             kind: 'table',
-            caption: 'In your currency',
+            caption: (texts.currency ?? '') === '' ? 'Prices' : `Prices in ${texts.currency ?? ''}`,
             columns: ['Item', 'Quantity', 'Price', 'Amount'],
             rows: [
               ...offer.lines.map(({ label, quantity, unitPrice, cents }) => [
                 label,
                 formatNumber(quantity.valueOf(), 7),
-                formatNumber(unitPrice.valueOf(), 6),
+                priceText(unitPrice),
                 formatMoney(cents),
               ]),
               line('Sum', offer.subtotalCents),

@@ -1,8 +1,9 @@
 import type { Job, Reel } from '../../../worksheets/box/job.ts';
 import { CONSENT_NAMES, type ConsentAct } from '../../../worksheets/box/reel-fields.ts';
-import { consentTo, reelBalance } from '../../../worksheets/box/reel-reading.ts';
+import { consentTo, reelBalance, reelNumber } from '../../../worksheets/box/reel-reading.ts';
 import { reelFile } from '../../../worksheets/box/reel-files.ts';
 import { STATE_WORDS } from '../../../worksheets/box/reel-way.ts';
+import { formatDuration } from '../../../quantity/format.ts';
 import { reelCount } from '../reel-count.ts';
 import { lengthText, reelText } from './field-text.ts';
 import { countWords, PAPER_NAMES, type Paper, type PaperBlock } from './paper.ts';
@@ -173,6 +174,11 @@ export function consentPaper(job: Job): Paper {
                 options: ['yes', 'no'],
                 ticked: '',
               },
+              {
+                text: 'I was told that film which smells of vinegar goes on decaying, and that cold slows it',
+                options: ['yes', 'no'],
+                ticked: '',
+              },
             ],
           },
           ...termsBlocks(job),
@@ -226,7 +232,7 @@ export function returnNote(job: Job): Paper {
               [reelText(reel, 'done'), reelText(reel, 'refusal'), lostWords(reel)]
                 .filter((text) => text !== '')
                 .join('; '),
-              wasRun(reel) ? reelText(reel, 'files') || reelFile(job, reel, 'view') : '',
+              wasRun(reel) ? fileWords(job, reel) : '',
             ]),
           },
           { kind: 'heading', text: 'What to do next' },
@@ -248,6 +254,15 @@ export function returnNote(job: Job): Paper {
       },
     ],
   };
+}
+
+/** The files of a reel that was run, and how long its film lasts at the rate at which it was shot. */
+function fileWords(job: Job, reel: Reel): string {
+  const names = reelText(reel, 'files') || reelFile(job, reel, 'view');
+  const found = reelNumber(reel, 'framesFound')?.value;
+  const nativeFps = reelNumber(reel, 'nativeFps')?.value;
+  if (found === undefined || nativeFps === undefined) return names;
+  return `${names}; lasts ${formatDuration(Math.round(found / nativeFps))}`;
 }
 
 function lostWords(reel: Reel): string {

@@ -3,7 +3,12 @@
 export type PaperBlock =
   | { readonly kind: 'heading' | 'words'; readonly text: string }
   /** Label and what is known; an empty text is a line to write on. */
-  | { readonly kind: 'fields'; readonly fields: readonly (readonly [string, string])[] }
+  | {
+      readonly kind: 'fields';
+      readonly fields: readonly (readonly [string, string])[];
+      /** For long texts, such as names of files. */
+      readonly isWide?: true;
+    }
   | {
       readonly kind: 'table';
       readonly caption: string;

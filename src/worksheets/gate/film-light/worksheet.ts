@@ -102,7 +102,7 @@ export const worksheet = defineWorksheet({
   chapter: 'gate/set-up',
   inputs,
   model:
-    'The camera needs 78 ÷ ISO lux seconds at the sensor to be just full, through a lens that passes nine tenths of the light; that is for diffused light, and a condenser needs several times less. Heat goes with the light by the kind of lamp: 27, 100 or 300 lumens for each watt of radiation. The film is taken as black acetate 0.152 mm thick. Within a frame it warms by something between the two figures, and then cools. These constants are from memory, the brightest lamp is worked out from lamp data, and no measurement in a small gate was found: read the answers to about a stop.',
+    'The camera needs 78 ÷ ISO lux seconds at the sensor to be just full, through a lens that passes nine tenths of the light; that is for diffused light, and a condenser needs several times less. Heat goes with the light by the kind of lamp: 27, 100 or 300 lumens for each watt of radiation, a filament at 3,200 K by Planck’s law, the same behind glass that holds back infrared, and a white LED. The film is taken as black acetate 0.152 mm thick, with constants from tables. Within a frame it warms by something between the two figures, and then cools. The 78 and the cooling of still air are from memory, the brightest lamp is worked out from lamp data, and no measurement in a small gate was found: read the answers to about a stop.',
   answers: {
     neededLux: 'Light the camera needs in the open gate',
     neededLumens: 'The same as a flow through the picture',
@@ -169,5 +169,15 @@ export const worksheet = defineWorksheet({
     'Never let a film stand in the light of a filament lamp: it bends within a second or two and may burn. Lamp off first, motor off second.',
     'A new lamp, its driver and any wiring inside the housing are work for a licensed electrician; local rules come first. Keep the fan, the heat glass and the flap.',
   ],
-  sources: ['from-memory', 'arithmetic', 'kolb-1949', 'smpe-projection-1937', 'common-practice'],
+  sources: [
+    'from-memory',
+    'arithmetic',
+    'kolb-1949',
+    'smpe-projection-1937',
+    'cie-1931-observer',
+    'luminous-efficacy-article',
+    'materials-data-handbook',
+    'cellulose-acetate-table',
+    'common-practice',
+  ],
 });
