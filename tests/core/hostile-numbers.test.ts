@@ -17,7 +17,8 @@ const INNER =
   /\b(?:filmPhaseAt|filmRateAt|meanFilmRate|solveSymmetric|fitColumns|weakLampLines|lineHz|bandAttenuation|curveExtremes|smoothed|scaledInverse|phaseModels|familyLines|switchedLevels|cameraSlots)\(/u;
 const checked = [...exampleCalls, ...moreCalls].filter(({ call }) => !INNER.test(call));
 /** No end by what they mean: no window at all, and no camera rate that is enough. */
-const ENDLESS_BY_MEANING = /^(?:result\.halfWindowFrames is -Infinity$)/u;
+const ENDLESS_BY_MEANING =
+  /^(?:keepTrust\(.*: result\.halfWindowFrames is -Infinity|neededCameraFps\(.*: result is Infinity)$/u;
 
 /** Where in a result a number is not finite. */
 function endless(value: unknown, at = 'result'): readonly string[] {
@@ -33,14 +34,13 @@ function endless(value: unknown, at = 'result'): readonly string[] {
 function faultOf(call: string, path: string): readonly string[] {
   try {
     return endless(resultOf({ path, call }))
+      .map((fault) => `${call}: ${fault}`)
       .filter((fault) => !ENDLESS_BY_MEANING.test(fault))
-      .slice(0, 1)
-      .map((fault) => `${call}: ${fault}`);
+      .slice(0, 1);
   } catch (error) {
     const isRefusal =
-      error instanceof OutOfRangeError ||
-      /^cannot (?:print|write) /u.test((error as Error).message);
-    return isRefusal || isMade(call) ? [] : [`${call}: ${String(error)}`];
+      error instanceof OutOfRangeError || REFUSED_BELOW.test((error as Error).message);
+    return isRefusal ? [] : [`${call}: ${String(error)}`];
   }
 }
 
