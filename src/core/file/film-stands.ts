@@ -55,7 +55,7 @@ interface QuietRow {
   readonly to: number;
 }
 
-function quietRows(changeNats: Float32Array, most: number): readonly QuietRow[] {
+function quietRows(changeNats: readonly (number | undefined)[], most: number): readonly QuietRow[] {
   const rows: QuietRow[] = [];
   let from: number | undefined;
   for (let slot = 0; slot <= changeNats.length; slot += 1) {
