@@ -56,7 +56,7 @@ for (const [width, height] of [
       const seen = await picturesSeen(page);
       expect(seen.length, address).toBeGreaterThan(4);
       expect(
-        seen.filter(({ share }) => share < 0.85),
+        seen.filter(({ share }) => share < 0.7),
         address,
       ).toEqual([]);
       fields += seen.length;

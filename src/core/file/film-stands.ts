@@ -55,10 +55,7 @@ interface QuietRow {
   readonly to: number;
 }
 
-function quietRows(
-  changeNats: readonly (number | undefined)[],
-  most: number,
-): readonly QuietRow[] {
+function quietRows(changeNats: readonly (number | undefined)[], most: number): readonly QuietRow[] {
   const rows: QuietRow[] = [];
   let from: number | undefined;
   for (let slot = 0; slot <= changeNats.length; slot += 1) {
@@ -89,10 +86,9 @@ function quietRows(
 export function filmStands(position: FilmPosition, bench: RecordingBench): readonly FilmStand[] {
   if (!canTellStands(position, bench)) return [];
   const { slotChangeNats, slots } = position;
-  const [most, seconds] =
-    darkTimes(position, bench) < SHORT_EXPOSURE
-      ? [MOST_CHANGE_IF_SHORT, SHORTEST_IF_SHORT_SECONDS]
-      : [MOST_CHANGE, SHORTEST_SECONDS];
+  const isShort = darkTimes(position, bench) < SHORT_EXPOSURE;
+  const most = isShort ? MOST_CHANGE_IF_SHORT : MOST_CHANGE;
+  const seconds = isShort ? SHORTEST_IF_SHORT_SECONDS : SHORTEST_SECONDS;
   const shortest = Math.max(4, Math.round(seconds * slots.cameraFps) - WINDOW);
   const reach = Math.floor(WINDOW / 2);
   const far = reach + Math.round(BESIDE_SECONDS * slots.cameraFps);

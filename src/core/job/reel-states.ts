@@ -79,6 +79,8 @@ interface StateRule {
   readonly isAboutGivingBack?: true;
   /** About the work of this station alone, which a reel may pass by: not each is mended or cleaned. */
   readonly isPassedBy?: true;
+  /** About the machine of this moment: a reel that was recorded is not stopped by the next gauge. */
+  readonly isOfTheMoment?: true;
 }
 
 const said =
@@ -164,6 +166,7 @@ const RULES: readonly StateRule[] = [
     from: 'recorded',
     words: 'its gauge is not the gauge that the projector runs, or one of the two is not said',
     stops: ({ fitsProjector }) => fitsProjector !== true,
+    isOfTheMoment: true,
   },
   {
     from: 'recorded',
@@ -240,6 +243,7 @@ export function whatStops(from: ReelState, to: ReelState, facts: ReelFacts): rea
   const isGivenBack = isAside(from) && place(to) >= place('returned');
   return RULES.filter(
     (rule) =>
+      (rule.isOfTheMoment !== true || place(from) < place(rule.from)) &&
       (rule.isPassedBy === true ? rule.from === to : place(rule.from) <= place(to)) &&
       (!isGivenBack || rule.isAboutGivingBack === true) &&
       rule.stops(facts),

@@ -99,6 +99,14 @@ describe('the way of a reel', () => {
     expect(whatStops('agreed', 'cleaned', { ...sound, consent })).toHaveLength(1);
   });
 
+  it('asks for the gauge of the machine until it is recorded, and not when another is threaded', () => {
+    const another: ReelFacts = { ...sound, fitsProjector: false };
+    expect(whatStops('ready', 'recorded', another)).toHaveLength(1);
+    expect(whatStops('waiting', 'mastered', another)).toHaveLength(1);
+    expect(whatStops('recorded', 'returned', another)).toEqual([]);
+    expect(whatStops('returned', 'closed', another)).toEqual([]);
+  });
+
   it('lets any reel stand aside, and gives back one that was never run', () => {
     const nitrate: ReelFacts = {
       ...sound,

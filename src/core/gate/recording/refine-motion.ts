@@ -146,8 +146,8 @@ function cornerOf(matrix: Float64Array, size: number, corner: number): Float64Ar
  * Improves film position, readout time and lamp rate until the lines fit the light best: least squares
  * with a smooth film position, in a few steps of Gauss and Newton.
  *
- * @param isJoint  the lines give way in each step: slower, but it goes all the way where the film seems
- * to waver with its own beat, and the uncertainties allow for lines of another shape
+ * Jointly, the lines give way in each step: slower, but it goes all the way where the film seems to waver
+ * with its own beat, and the uncertainties allow for lines of another shape.
  */
 export function refineMotion(
   samples: GateSamples,
