@@ -65,8 +65,10 @@ export function planFor(mutant: Mutant, survey: Survey): readonly Planned[] {
       .filter((test) => test.isUsed && test.milliseconds <= LONGEST_TEST_MILLISECONDS)
       .filter((test) => sees(test, steps));
     if (chosen.length === 0) return [];
-    const named = chosen.filter(({ title }) => title.includes(topic));
-    const others = chosen.filter(({ title }) => !title.includes(topic));
+    const isNear = ({ title, probes: ran }: SurveyedTest): boolean =>
+      title.includes(topic) || ran.some(inFile);
+    const named = chosen.filter(isNear);
+    const others = chosen.filter((test) => !isNear(test));
     const tests = [...evenly(named, MOST_TESTS_OF_A_FILE), ...evenly(others, MOST_TESTS_OF_A_FILE)];
     const mean = tests.reduce((sum, test) => sum + test.milliseconds, 0) / tests.length;
     const rank = steps <= 1 ? 0 : TEXTS.test(testFile) ? 1 : 2;
