@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from '@playwright/test';
 import { findChromium, launchArguments } from './browser/chromium.ts';
+import { LEFT_OUT, ON_PHONE } from './browser/short-run.ts';
 
 const executablePath = await findChromium().catch((error: unknown) => {
   // One line tells what to install; a stack would hide it.
@@ -14,6 +15,7 @@ const projectFolder = fileURLToPath(new URL('..', import.meta.url));
 export default defineConfig({
   testDir: './browser',
   testMatch: '**/*.spec.ts',
+  ...(LEFT_OUT === undefined ? {} : { grepInvert: LEFT_OUT }),
   outputDir: './.output/playwright',
   snapshotPathTemplate: '{testDir}/screenshots/{arg}{ext}',
   reporter: [['list'], ['json', { outputFile: './.output/playwright.json' }]],
@@ -36,7 +38,7 @@ export default defineConfig({
     {
       // Tests that matter on a small screen carry the tag.
       name: 'phone',
-      grep: /@phone/,
+      grep: ON_PHONE,
       use: { viewport: { width: 390, height: 844 }, hasTouch: true, colorScheme: 'dark' },
     },
   ],

@@ -1,6 +1,6 @@
-// The one test command (npm test): every check, up to the first step in which one fails. Stages that
-// do not need each other run side by side. Ends with a table of the stages, what this machine lacks for
-// some of them, and one plain line, "N passed, N failed".
+// The one test command (npm test): every check, up to the first stage that fails. Two stages run at any
+// time, so that two cores are busy to the end. Ends with a table of the stages, what this machine lacks
+// for some of them, and one plain line, "N passed, N failed".
 // Stage names after -- run only those: npm test -- unit site
 import './guard-node.mjs';
 import { spawn } from 'node:child_process';
@@ -41,61 +41,57 @@ function vitest(name, config) {
   };
 }
 
-/** Steps run one after another, the lanes of a step side by side, the stages of a lane in order. */
-const steps = [
-  [
-    [
-      {
-        name: 'format',
-        command: [program('prettier'), '--check', '.', '--log-level', 'warn'],
-      },
-      {
-        name: 'lint',
-        command: [
-          program('eslint'),
-          '--config',
-          'tests/eslint.config.js',
-          '.',
-          '--max-warnings',
-          '0',
-        ],
-      },
-      { name: 'types', command: [program('astro'), 'check'] },
-      // Checks that no wrong result could disturb would prove nothing.
-      {
-        name: 'can-fail',
-        command: [join(projectFolder, 'tests/tools/published-can-fail.mjs')],
-      },
-      // The built site needs no unit test, and what asks little of a second core runs beside them.
-      { name: 'build', npm: ['run', 'build'] },
-      { name: 'folder', command: [join(projectFolder, 'tests/tools/build-in-folder.mjs')] },
-      vitest('site', 'vitest.site.config.ts'),
+/**
+ * In the order in which they are begun: whenever a hand is free, the first stage whose `after` have passed.
+ * The long ones come first, so that the two hands end together.
+ */
+const stages = [
+  { name: 'build', npm: ['run', 'build'] },
+  {
+    name: 'folder',
+    // Two builds at once would write into the same store of content.
+    after: ['build'],
+    command: [join(projectFolder, 'tests/tools/build-in-folder.mjs')],
+  },
+  {
+    name: 'browser',
+    after: ['build', 'folder'],
+    command: [
+      program('@playwright/test', 'playwright'),
+      'test',
+      '--config=tests/playwright.config.ts',
     ],
-    [vitest('unit', 'vitest.config.ts')],
-  ],
-  [
-    [
-      {
-        name: 'browser',
-        command: [
-          program('@playwright/test', 'playwright'),
-          'test',
-          '--config=tests/playwright.config.ts',
-        ],
-        report: join(output, 'playwright.json'),
-        count: ({ stats }) => ({
-          passed: stats.expected + stats.flaky,
-          failed: stats.unexpected,
-          skipped: stats.skipped,
-        }),
-      },
-      // Other engines than the one above, as far as the system has them.
-      vitest('others', 'vitest.engines.config.ts'),
-      { name: 'bench', command: [join(projectFolder, 'tests/bench/run.mjs')], onlyPrints: true },
-    ],
-  ],
+    // What is left out runs in npm run test:browser: tests/browser/short-run.ts.
+    environment: { SHORT_RUN: '1' },
+    report: join(output, 'playwright.json'),
+    count: ({ stats }) => ({
+      passed: stats.expected + stats.flaky,
+      failed: stats.unexpected,
+      skipped: stats.skipped,
+    }),
+  },
+  vitest('unit', 'vitest.config.ts'),
+  // Other engines than the one above, as far as the system has them.
+  { ...vitest('others', 'vitest.engines.config.ts'), after: ['build'] },
+  {
+    name: 'lint',
+    command: [program('eslint'), '--config', 'tests/eslint.config.js', '.', '--max-warnings', '0'],
+  },
+  // Writes into the store of content as well.
+  { name: 'types', after: ['folder'], command: [program('astro'), 'check'] },
+  { name: 'format', command: [program('prettier'), '--check', '.', '--log-level', 'warn'] },
+  { ...vitest('site', 'vitest.site.config.ts'), after: ['build', 'folder'] },
+  // Checks that no wrong result could disturb would prove nothing.
+  { name: 'can-fail', command: [join(projectFolder, 'tests/tools/published-can-fail.mjs')] },
+  // Measures times, so it comes when all else is done; npm run bench prints the rest.
+  {
+    name: 'bench',
+    after: [],
+    command: [join(projectFolder, 'tests/bench/run.mjs'), 'mutation', 'worksheet-recalculation'],
+    onlyPrints: true,
+  },
 ];
-const stages = steps.flat(2);
+stages.at(-1).after = stages.slice(0, -1).map(({ name }) => name);
 
 const environmentOf = (stage) => ({
   ...process.env,
@@ -117,10 +113,33 @@ const loudLines = new Set();
 
 const heading = (name) => `\n── ${name} ${'─'.repeat(60 - name.length)}`;
 
+/** Processor seconds of all children that have ended, theirs included, where the system tells (Linux). */
+function childrenSeconds() {
+  try {
+    const stat = readFileSync('/proc/self/stat', 'utf8');
+    const fields = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
+    // Fields 16 and 17 of proc(5), in hundredths of a second; the first one here is field 3.
+    return (Number(fields[13]) + Number(fields[14])) / 100;
+  } catch {
+    return undefined;
+  }
+}
+let countedSeconds = childrenSeconds() ?? 0;
+
+/** What ended children have taken since the last time this was asked: asked as each child ends. */
+function takeChildSeconds() {
+  const all = childrenSeconds();
+  if (all === undefined) return undefined;
+  const since = all - countedSeconds;
+  countedSeconds = all;
+  return since;
+}
+
 /** Runs a stage; beside others its words are held back until it ends, so that they do not mix. */
 function run(stage, isAlone) {
   const [file, args] = commandOf(stage);
   const said = [];
+  let cpuSeconds;
   const isSeen = isAlone && process.stdout.isTTY;
   if (isAlone) console.log(heading(stage.name));
   return new Promise((resolve) => {
@@ -144,13 +163,18 @@ function run(stage, isAlone) {
       for (const [line] of stripVTControlCharacters(words.toString()).matchAll(LOUD)) {
         loudLines.add(line);
       }
-      resolve(isGood);
+      resolve({ isGood, cpuSeconds });
     };
     child.on('error', (error) => {
       said.push(Buffer.from(`${error.message}\n`));
       end(false);
     });
-    child.on('close', (status) => end(status === 0));
+    child.on('exit', () => {
+      cpuSeconds = takeChildSeconds();
+    });
+    child.on('close', (status) => {
+      end(status === 0);
+    });
   });
 }
 
@@ -172,15 +196,15 @@ const NO_TESTS = { passed: 0, failed: 0, skipped: 0 };
 async function rowOf(stage, isAlone) {
   if (stage.report !== undefined) rmSync(stage.report, { force: true });
   const start = performance.now();
-  const isGood = await run(stage, isAlone);
-  const seconds = (performance.now() - start) / 1000;
+  const { isGood, cpuSeconds } = await run(stage, isAlone);
+  const times = { seconds: (performance.now() - start) / 1000, cpuSeconds };
   if (stage.onlyPrints === true) {
-    return { name: stage.name, result: isGood ? 'printed' : 'broke off', seconds, ...NO_TESTS };
+    return { name: stage.name, result: isGood ? 'printed' : 'broke off', ...times, ...NO_TESTS };
   }
   const tests = countTests(stage, isGood);
   // A report that tells of failures outranks an exit code that does not.
   const hasFailed = !isGood || tests.failed > 0;
-  return { name: stage.name, result: hasFailed ? 'FAILED' : 'passed', seconds, ...tests };
+  return { name: stage.name, result: hasFailed ? 'FAILED' : 'passed', ...times, ...tests };
 }
 
 const chosen = process.argv.slice(2);
@@ -196,37 +220,57 @@ mkdirSync(output, { recursive: true });
 const begin = performance.now();
 const rows = new Map();
 
-/** Runs a lane up to its first failure. */
-async function runLane(lane, isAlone) {
-  for (const stage of lane) {
-    const row = await rowOf(stage, isAlone);
-    rows.set(stage.name, row);
-    if (row.result === 'FAILED') return;
+/** Stages that run at the same time. */
+const HANDS = 2;
+const toRun = stages.filter(isChosen);
+const hasFailed = () => [...rows.values()].some(({ result }) => result === 'FAILED');
+
+/** The first stage that nothing keeps waiting, taken off the list. */
+function nextReady() {
+  const isWaiting = (name) => isChosen({ name }) && !rows.has(name);
+  const at = toRun.findIndex(({ after = [] }) => !after.some(isWaiting));
+  return at < 0 ? undefined : toRun.splice(at, 1)[0];
+}
+
+/** Begins stages as long as a hand is free; after a failure those that run are ended and none is begun. */
+async function runAll() {
+  const running = new Set();
+  const isAlone = toRun.length === 1;
+  for (;;) {
+    while (running.size < HANDS && !hasFailed()) {
+      const stage = nextReady();
+      if (stage === undefined) break;
+      const work = rowOf(stage, isAlone).then((row) => {
+        rows.set(stage.name, row);
+        running.delete(work);
+      });
+      running.add(work);
+    }
+    if (running.size === 0) return;
+    await Promise.race(running);
   }
 }
-
-for (const step of steps) {
-  const lanes = step.map((lane) => lane.filter(isChosen)).filter((lane) => lane.length > 0);
-  await Promise.all(lanes.map((lane) => runLane(lane, lanes.length === 1)));
-  if ([...rows.values()].some(({ result }) => result === 'FAILED')) break;
-}
+await runAll();
 
 const all = stages.map(
-  ({ name }) => rows.get(name) ?? { name, result: 'not run', seconds: 0, ...NO_TESTS },
+  ({ name }) =>
+    rows.get(name) ?? { name, result: 'not run', seconds: 0, cpuSeconds: undefined, ...NO_TESTS },
 );
 const total = (key) => all.reduce((sum, row) => sum + row[key], 0);
-const line = (name, result, seconds, tests, skipped) =>
-  `${name.padEnd(10)}${result.padEnd(11)}${seconds.padStart(9)}${tests.padStart(9)}${skipped.padStart(9)}`;
-console.log(`\n${line('stage', 'result', 'seconds', 'tests', 'skipped')}`);
-for (const { name, result, seconds, passed, failed, skipped } of all) {
-  const isRun = result !== 'not run';
-  const counts = isRun ? [seconds.toFixed(1), passed + failed, skipped].map(String) : ['', '', ''];
-  console.log(line(name, result, ...counts));
+const line = (name, result, ...cells) =>
+  `${name.padEnd(10)}${result.padEnd(11)}${cells.map((cell) => cell.padStart(9)).join('')}`;
+console.log(`\n${line('stage', 'result', 'seconds', 'CPU s', 'tests', 'skipped')}`);
+const inTenths = (seconds) => seconds?.toFixed(1) ?? '–';
+for (const { name, result, seconds, cpuSeconds, passed, failed, skipped } of all) {
+  const times = [inTenths(seconds), inTenths(cpuSeconds)];
+  const cells = [...times, String(passed + failed), String(skipped)];
+  console.log(line(name, result, ...(result === 'not run' ? [] : cells)));
 }
 const elapsed = (performance.now() - begin) / 1000;
 const skipped = total('skipped');
 const tests = total('passed') + total('failed');
-console.log(line('all', '', elapsed.toFixed(1), String(tests), String(skipped)));
+const busy = childrenSeconds();
+console.log(line('all', '', inTenths(elapsed), inTenths(busy), String(tests), String(skipped)));
 if (loudLines.size > 0) console.log(`\n${[...loudLines].join('\n')}`);
 console.log(
   `\n${total('passed')} passed, ${total('failed')} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`,

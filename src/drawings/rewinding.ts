@@ -52,7 +52,7 @@ export const drawing = lineDrawing({
     { text: 'full reel', x: 216, y: 46, to: point(176, 102) },
     { text: 'empty reel', term: 'rewind', x: 470, y: 46, anchor: 'end', to: point(512, 96) },
     { text: 'thumb and finger', x: 334, y: 178, anchor: 'middle', to: point(334, 140) },
-    { text: 'light in the table', x: 378, y: 280, to: point(350, 318) },
+    { text: 'light in the table', x: 304, y: 280, anchor: 'end', to: point(326, 318) },
     {
       text: 'crank',
       note: 'slow',

@@ -30,25 +30,14 @@ export interface Interval {
   readonly unit?: string;
 }
 
-/** A bound in at most six digits, rounded into the interval, so that it is accepted as it is printed. */
-function printed(bound: number, inwards: 1 | -1): string {
-  if (Number.isInteger(bound)) return String(bound);
-  const rounded = Number(bound.toPrecision(6));
-  if ((rounded - bound) * inwards >= 0) return String(rounded);
-  const step = 10 ** (Math.floor(Math.log10(Math.abs(rounded))) - 5);
-  return String(Number((rounded + inwards * step).toPrecision(6)));
-}
-
 function describe(interval: Interval): string {
   const symbol = interval.unit ?? '';
   const unit = symbol === '' || symbol === '°' ? symbol : ` ${symbol}`;
   const bounds: string[] = [];
-  if (interval.minimum !== undefined)
-    bounds.push(`at least ${printed(interval.minimum, 1)}${unit}`);
-  if (interval.above !== undefined) bounds.push(`more than ${printed(interval.above, 1)}${unit}`);
-  if (interval.maximum !== undefined)
-    bounds.push(`at most ${printed(interval.maximum, -1)}${unit}`);
-  if (interval.below !== undefined) bounds.push(`less than ${printed(interval.below, -1)}${unit}`);
+  if (interval.minimum !== undefined) bounds.push(`at least ${interval.minimum}${unit}`);
+  if (interval.above !== undefined) bounds.push(`more than ${interval.above}${unit}`);
+  if (interval.maximum !== undefined) bounds.push(`at most ${interval.maximum}${unit}`);
+  if (interval.below !== undefined) bounds.push(`less than ${interval.below}${unit}`);
   const kind = interval.whole === true ? 'a whole number' : 'a number';
   return bounds.length === 0 ? kind : `${kind}, ${bounds.join(' and ')}`;
 }

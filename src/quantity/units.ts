@@ -1,3 +1,5 @@
+import { requireInterval } from './errors.ts';
+
 /** Kinds of quantity that a reader can type; a quantity of one kind never stands for another. */
 export type Dimension =
   | 'time'
@@ -199,7 +201,7 @@ export const DIMENSION_WORDS: Readonly<Record<Dimension, string>> = {
  * Value in another unit of the same dimension.
  *
  * @returns value in the unit `to`
- * @throws {RangeError} when the two units measure different things
+ * @throws {RangeError} when the two units measure different things, or the value is not finite
  * @example convertUnit(50, 'ft', 'm') // ≈ 15.24
  */
 export function convertUnit(value: number, from: UnitName, to: UnitName): number {
@@ -208,6 +210,7 @@ export function convertUnit(value: number, from: UnitName, to: UnitName): number
   if (source.dimension !== target.dimension) {
     throw new RangeError(`cannot convert ${from} to ${to}`);
   }
+  requireInterval('value', value, {});
   if (from === to) return value;
   const base = value * source.factor + (source.offset ?? 0);
   return (base - (target.offset ?? 0)) / target.factor;

@@ -11,6 +11,8 @@ export const handTaskSchema = z.strictObject({
   pass: z.string().min(1),
   /** Sheet that goes with it. */
   worksheet: z.string().optional(),
+  /** Demo recording that is read for it; what its sheet then gives is printed for the watcher. */
+  recording: z.enum(['empty-gate', 'film']).optional(),
   /** Line drawing that shows it. */
   drawing: z.string().optional(),
   caution: z.string().optional(),

@@ -24,6 +24,13 @@ export function EntryField(props: Props): ComponentChildren {
   const isWrong = message !== undefined;
   const described = isWrong ? `${id}-message ${id}-help` : `${id}-help`;
   const symbol = entryUnitSymbol(spec, text);
+  const take = ({
+    currentTarget,
+  }: {
+    readonly currentTarget: { readonly value: string };
+  }): void => {
+    onChange(currentTarget.value);
+  };
   return (
     <div class={`entry entry-${spec.kind}${isWrong ? ' entry-wrong' : ''}`}>
       <label for={id}>
@@ -41,9 +48,7 @@ export function EntryField(props: Props): ComponentChildren {
             value={text}
             autocomplete="off"
             aria-describedby={described}
-            onChange={(event) => {
-              onChange(event.currentTarget.value);
-            }}
+            onChange={take}
           >
             {/* A value from a mangled link is kept visible until the reader chooses. */}
             {!Object.hasOwn(spec.options, text) && <option value={text}>{text}</option>}
@@ -63,9 +68,7 @@ export function EntryField(props: Props): ComponentChildren {
             spellcheck={false}
             aria-invalid={isWrong}
             aria-describedby={described}
-            onInput={(event) => {
-              onChange(event.currentTarget.value);
-            }}
+            onInput={take}
           />
         )}
         {/* For paper: a field would cut a long entry off. */}

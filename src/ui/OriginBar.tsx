@@ -21,25 +21,16 @@ interface Props {
   readonly onChoose: (origin: 'book' | 'bench') => void;
 }
 
-/** Whose numbers a bench shows: its own, those of the reel on the table, or both. */
-function ownWords({ reelName, isChanged, isChapters, benchName = '' }: Props): string {
+/** Whose numbers a sheet shows: the bench's own, those of the reel on the table, or both. */
+function shownNumbers(props: Props): string {
+  const { origin, reelName, isChanged, isChapters, benchName = '' } = props;
+  if (origin === 'link') return 'the numbers of the link';
+  if (origin === 'book') return isChapters ? 'this chapter’s numbers' : 'the book’s numbers';
+  const bench = `your bench${benchName === '' || (isChanged && reelName === undefined) ? '' : `: ${benchName}`}`;
   if (reelName !== undefined) {
-    const bench = benchName === '' ? '' : ` and your bench: ${benchName}`;
-    return `Showing the reel on the table, ${reelName}${bench}${isChanged ? ', changed' : ''}`;
+    return `the reel on the table, ${reelName}${benchName === '' ? '' : ` and ${bench}`}`;
   }
-  if (isChanged) return 'Showing your bench, changed';
-  if (isChapters) return 'Showing your bench, not the chapter’s numbers';
-  return `Showing your bench${benchName === '' ? '' : `: ${benchName}`}`;
-}
-
-function statusWords(props: Props): string {
-  const { origin, isChanged, isChapters } = props;
-  const changed = isChanged ? ', changed' : '';
-  if (origin === 'link') return `Showing the numbers of the link${changed}`;
-  if (origin === 'book') {
-    return `Showing ${isChapters ? 'this chapter’s numbers' : 'the book’s numbers'}${changed}`;
-  }
-  return ownWords(props);
+  return isChapters && !isChanged ? 'your bench, not the chapter’s numbers' : bench;
 }
 
 /**
@@ -50,7 +41,7 @@ export function OriginBar(props: Props): ComponentChildren {
   const { origin, isChanged, benchName, reelName, refusal, leftOut, onChoose } = props;
   return (
     <div class="origin">
-      <p class="origin-status">{statusWords(props)}</p>
+      <p class="origin-status">{`Showing ${shownNumbers(props)}${isChanged ? ', changed' : ''}`}</p>
       <div class="origin-choice">
         <button
           type="button"

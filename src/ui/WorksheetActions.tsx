@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import type { Entries } from '../worksheets/machine/evaluate.ts';
 import type { Worksheet, Outcome } from '../worksheets/machine/types.ts';
-import { answersAsCsv, answersAsJson, answersAsText } from './answers-as-text.ts';
+import { answersAsText } from './answers-as-text.ts';
 import { CopyButton } from './CopyButton.tsx';
-import { offerDownload } from './offer-download.ts';
 import { permalink } from './permalink.ts';
+import { TakeButton } from './TakenFile.tsx';
 
 interface Props {
   readonly worksheet: Worksheet;
@@ -31,30 +31,20 @@ export function WorksheetActions(props: Props): ComponentChildren {
       {outcome !== undefined && (
         <>
           <CopyButton text={answersAsText(worksheet, entries, outcome)} label="Copy as text" />
-          <button
-            type="button"
-            onClick={() => {
-              offerDownload({
-                fileName: `${worksheet.id}.csv`,
-                mediaType: 'text/csv',
-                text: answersAsCsv(worksheet, entries, outcome),
-              });
-            }}
-          >
-            CSV
-          </button>
-          <button
-            type="button"
-            onClick={() => {
-              offerDownload({
-                fileName: `${worksheet.id}.json`,
-                mediaType: 'application/json',
-                text: answersAsJson(worksheet, entries, outcome),
-              });
-            }}
-          >
-            JSON
-          </button>
+          {(['csv', 'json'] as const).map((kind) => (
+            <TakeButton
+              key={kind}
+              label={kind.toUpperCase()}
+              file={{
+                fileName: `${worksheet.id}.${kind}`,
+                mediaType: kind === 'csv' ? 'text/csv' : 'application/json',
+                text: async () => {
+                  const { answersAs } = await import('./files/answers-as-files.ts');
+                  return answersAs[kind](worksheet, entries, outcome);
+                },
+              }}
+            />
+          ))}
         </>
       )}
     </footer>

@@ -44,6 +44,8 @@ interface Props {
   readonly pictures: ReadonlyMap<string, PictureComponent>;
   /** Path of the page, for links to these numbers. */
   readonly path: string;
+  /** What stands beside the fields in place of the first picture: the home movie with these numbers. */
+  readonly children?: ComponentChildren;
   /** Takes answers back into the reel of the box on the table; loaded only where one lies there. */
   readonly takeBack?: TakeBackComponent | undefined;
   /** Told what the reader did, each time they do something. */
@@ -61,7 +63,8 @@ const NOTHING_DONE: SheetState = { changed: {} };
  */
 export function WorksheetView(props: Props): ComponentChildren {
   const { worksheet, instance, pictures, path, linked, bench, units = 'metric' } = props;
-  const { takeBack: TakeBack } = props;
+  const { takeBack: TakeBack, children } = props;
+  const beside = children === undefined ? 1 : 0;
   const inputs = worksheet.inputs;
   const [done, setDone] = useState<SheetState>(props.before ?? NOTHING_DONE);
   const [isLive, setIsLive] = useState(false);
@@ -121,12 +124,6 @@ export function WorksheetView(props: Props): ComponentChildren {
         }}
       />
       <div class="sheet-body">
-        {/* The first stands before the fields: under the verdict on a phone, beside them elsewhere. */}
-        <PictureList
-          outcome={outcome?.pictures?.slice(0, 1)}
-          pictures={pictures}
-          instance={instance}
-        />
         <fieldset class="sheet-inputs">
           <legend>What you set or know</legend>
           {Object.entries(inputs).map(([key, spec]) => (
@@ -143,12 +140,21 @@ export function WorksheetView(props: Props): ComponentChildren {
             />
           ))}
         </fieldset>
-        <AnswerList instance={instance} worksheet={worksheet} outcome={outcome} units={units} />
+        {/* In sight beside the fields; on a phone the picture stands before them, under the verdict. */}
+        <div class="sheet-results">
+          {children}
+          <PictureList
+            outcome={outcome?.pictures?.slice(0, beside)}
+            pictures={pictures}
+            instance={instance}
+          />
+          <AnswerList instance={instance} worksheet={worksheet} outcome={outcome} units={units} />
+        </div>
       </div>
       {outcome !== undefined && (
         <>
           <PictureList
-            outcome={outcome.pictures?.slice(1)}
+            outcome={outcome.pictures?.slice(beside)}
             pictures={pictures}
             instance={`${instance}-more`}
           />

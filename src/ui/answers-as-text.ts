@@ -1,7 +1,6 @@
 import type { Entries } from '../worksheets/machine/evaluate.ts';
 import { entryText } from '../worksheets/machine/entry-text.ts';
 import type { Worksheet, Outcome } from '../worksheets/machine/types.ts';
-import { csvText } from './csv-text.ts';
 
 /** The sheet as plain text, for a message or a note: question, entries, verdict, answers. */
 export function answersAsText(worksheet: Worksheet, entries: Entries, outcome: Outcome): string {
@@ -15,35 +14,4 @@ export function answersAsText(worksheet: Worksheet, entries: Entries, outcome: O
     ...Object.values(outcome.answers).map((answer) => `  ${answer.label}: ${answer.text}`),
     '',
   ].join('\n');
-}
-
-/** The sheet as comma-separated values: section, key, label, value, unit, text. */
-export function answersAsCsv(worksheet: Worksheet, entries: Entries, outcome: Outcome): string {
-  const inputs = worksheet.inputs;
-  const rows = [
-    ['section', 'key', 'label', 'value', 'unit', 'text'],
-    ...Object.entries(inputs).map(([key, spec]) => [
-      'input',
-      key,
-      spec.label,
-      '',
-      '',
-      entries[key] ?? '',
-    ]),
-    ...Object.entries(outcome.answers).map(([key, answer]) => [
-      'answer',
-      key,
-      answer.label,
-      answer.value === undefined ? '' : String(answer.value),
-      answer.unit ?? '',
-      answer.text,
-    ]),
-  ];
-  return csvText(rows);
-}
-
-/** The sheet as JSON: worksheet id, entries as typed, answers with value, unit and text. */
-export function answersAsJson(worksheet: Worksheet, entries: Entries, outcome: Outcome): string {
-  const { verdict, answers } = outcome;
-  return `${JSON.stringify({ worksheet: worksheet.id, entries, verdict, answers }, undefined, 2)}\n`;
 }

@@ -53,6 +53,12 @@ export async function hydrateWorksheet(
   };
   if (Object.keys(before.changed).length > 0) keep(before);
   let takeBack: TakeBackComponent | undefined;
+  // A scene has a script of its own: it is taken out of the form that comes to life, and put back.
+  const scene = element.querySelector('scene-view');
+  scene?.remove();
+  const place = scene ? (
+    <div class="sheet-scene" ref={(to) => void to?.append(scene)} />
+  ) : undefined;
   const view = ({ bench, units, hasTableReel }: SheetOpening): ComponentChildren => (
     <WorksheetView
       worksheet={worksheet}
@@ -69,7 +75,9 @@ export async function hydrateWorksheet(
       onMissingPicture={(name) => {
         void addPicture(name).then(draw);
       }}
-    />
+    >
+      {place}
+    </WorksheetView>
   );
   const opening = (): SheetOpening => readOpening?.() ?? NO_BENCH;
   const draw = (): void => {

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type BrowserContext, type Page } from '@playwright/test';
 import { wakeForm } from './live-forms.ts';
+import { axeViolations } from './sweep/axe.ts';
 
 const MATCHING = '/gate/matching/';
 
@@ -297,24 +297,20 @@ test('a damaged store gives what can be read, names the rest and keeps it aside'
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing in a filled form, a refusal and an offer, ${colorScheme} @phone`, async ({
+  test(`axe finds nothing in a filled form, a refusal and an offer, ${colorScheme} @phone${colorScheme === 'dark' ? '-long' : ''}`, async ({
     page,
   }) => {
     await page.emulateMedia({ colorScheme });
-    const violations = async (): Promise<readonly string[]> =>
-      (await new AxeBuilder({ page }).analyze()).violations.map(
-        ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`,
-      );
     await openBench(page);
     await page.getByRole('button', { name: /^Start from this bench: Club/u }).click();
     await page.getByLabel('Film rate', { exact: true }).fill('quick');
     for (const more of await page.locator('.bench summary').all()) await more.click();
     await openFile(page, 'notes.txt', 'no');
     await expect(page.getByRole('status')).toContainText('was not opened');
-    expect(await violations()).toEqual([]);
+    expect(await axeViolations(page)).toEqual([]);
     await openBench(page, '#b=1&n=Other&pf=16&q=Wedding&rl=50+ft&m=30&zz=1');
     await expect(page.getByRole('dialog')).toBeVisible();
-    expect(await violations()).toEqual([]);
+    expect(await axeViolations(page)).toEqual([]);
   });
 }
 
@@ -369,7 +365,7 @@ test('lengths among the answers are shown in feet to a reader who asked for them
   await expect(answers).toContainText(/\d\sft\s\(\d[\d.]*\sm\)/u);
 });
 
-test('no page moves when the numbers of the bench come in @phone', async ({ page }) => {
+test('no page moves when the numbers of the bench come in @phone-long', async ({ page }) => {
   await openBench(page);
   await page.getByRole('button', { name: 'Start from this bench: Family bench, 8 mm' }).click();
   await expect(page.locator('[data-bench-name]')).toHaveText('Family bench, 8 mm');

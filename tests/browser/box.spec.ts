@@ -1,7 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { wakeForm } from './live-forms.ts';
 import { printedText } from './printed-text.ts';
+import { axeViolations } from './sweep/axe.ts';
 
 // A whole job on the page of the box: twelve reels of the rowing club from the counter to the papers.
 
@@ -508,8 +508,7 @@ test('the table is typed into by keys alone, and comes back after a reload @phon
   await page.reload();
   await expect(page.locator('box-form')).toHaveAttribute('data-ready', 'true');
   await expect(cell(page, 'Words on the box', 2)).toHaveValue('Boathouse');
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
+  expect(await axeViolations(page)).toEqual([]);
 });
 
 test('a file comes in with a question for each job that is here already', async ({ page }) => {

@@ -1,12 +1,22 @@
 // Editions of the built site that a test deploys, bit by bit if it likes, on a server that it may cut.
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  copyFileSync,
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { expect, type Page } from '@playwright/test';
 import { writeOfflineCopy } from '../../src/build/offline-copy.mjs';
 import { siteFolder } from '../site/built-site.ts';
 import { serveSite } from '../tools/site-server.ts';
+import { projectFolder } from '../walls/source-files.ts';
 
 /** Marks of eight letters, as the hash in the name of a script has. */
 export type Mark = 'edition1' | 'edition2';
@@ -26,15 +36,59 @@ function filesOf(folder: string): readonly string[] {
     .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1));
 }
 
+/** Pages of a small edition: those that the tests of editions open. */
+const SMALL_PAGES = [
+  '404.html',
+  'index.html',
+  'contents/index.html',
+  'editions/index.html',
+  'gate/matching/index.html',
+  'gate/shutter-blades/index.html',
+  'reel/condition/index.html',
+  'your-film/index.html',
+];
+
+/** The sheet whose form the tests of editions use. */
+const SMALL_SHEET = 'flash-rate';
+
 /**
- * An edition made from the built site: every page carries its mark and starts a script of its own, which
+ * Some pages of the built site with the pictures and scripts that they are made of, a third of the files: as
+ * much as the tests of editions ask for. That the whole book is kept is asked once, of the whole book.
+ *
+ * @returns its folder
+ */
+export async function makeSmallSite(): Promise<string> {
+  const folder = mkdtempSync(join(tmpdir(), 'handbook-small-'));
+  const pages = SMALL_PAGES.map((page) => readFileSync(join(siteFolder, page), 'utf8')).join('\n');
+  const sheets = readdirSync(join(projectFolder, 'content/examples'))
+    .map((name) => name.replace(/\.yaml$/u, ''))
+    .filter((id) => id !== SMALL_SHEET);
+  const isScriptOfOther = (path: string): boolean =>
+    sheets.some((id) => path.startsWith(`assets/${id}.`));
+  const wanted = filesOf(siteFolder).filter(
+    (path) =>
+      SMALL_PAGES.includes(path) ||
+      path === 'editions.json' ||
+      (path.startsWith('assets/') && !isScriptOfOther(path)) ||
+      (!path.endsWith('.html') && pages.includes(`/${path}`)),
+  );
+  for (const path of wanted) {
+    mkdirSync(dirname(join(folder, path)), { recursive: true });
+    copyFileSync(join(siteFolder, path), join(folder, path));
+  }
+  await writeOfflineCopy(folder, '/');
+  return folder;
+}
+
+/**
+ * An edition made from a built site: every page carries its mark and starts a script of its own, which
  * marks the page too. Its worker is written by the build's own step.
  *
  * @returns its folder
  */
-export async function makeEdition(mark: Mark): Promise<string> {
+export async function makeEdition(site: string, mark: Mark): Promise<string> {
   const folder = mkdtempSync(join(tmpdir(), `handbook-${mark}-`));
-  cpSync(siteFolder, folder, { recursive: true });
+  cpSync(site, folder, { recursive: true });
   const script = `assets/own-script.${mark}.js`;
   writeFileSync(join(folder, script), `document.documentElement.dataset.scriptOf="${mark}";`);
   for (const path of filesOf(folder).filter((name) => name.endsWith('.html'))) {
@@ -153,7 +207,7 @@ export function lookForNewer(page: Page): Promise<boolean> {
 
 /** The pages at hand, and the scripts they run, are all of one edition. */
 export async function expectWhole(page: Page, address: string, mark: Mark): Promise<void> {
-  for (const path of ['/contents/', '/gate/matching/']) {
+  for (const path of ['/contents/', '/your-film/']) {
     await page.goto(`${address}${path}`);
     await expect(page.locator('html')).toHaveAttribute('data-script-of', mark);
     await expect(page.locator('html')).toHaveAttribute('data-page-of', mark);

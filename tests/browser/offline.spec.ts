@@ -1,27 +1,43 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test as base } from '@playwright/test';
 import { writeOfflineCopy } from '../../src/build/offline-copy.mjs';
 import { readPages, siteFolder } from '../site/built-site.ts';
-import { Host, visit } from './editions.ts';
+import { Host, makeSmallSite, visit } from './editions.ts';
 
-const test = base.extend<{ edition: Host }>({
-  // eslint-disable-next-line no-empty-pattern -- the runner reads what a fixture needs from the pattern
-  edition: async ({}, use) => {
+const test = base.extend<{ book: Host; edition: Host }, { smallSite: string }>({
+  smallSite: [
+    // eslint-disable-next-line no-empty-pattern -- the runner reads what a fixture needs from the pattern
+    async ({}, use) => {
+      const folder = await makeSmallSite();
+      await use(folder);
+      rmSync(folder, { recursive: true, force: true });
+    },
+    { scope: 'worker' },
+  ],
+  /** The whole book. */
+  // eslint-disable-next-line no-empty-pattern -- as above
+  book: async ({}, use) => {
     const host = await Host.open(siteFolder);
+    await use(host);
+    await host.close();
+  },
+  /** A few pages of it. */
+  edition: async ({ smallSite }, use) => {
+    const host = await Host.open(smallSite);
     await use(host);
     await host.close();
   },
 });
 test.use({ serviceWorkers: 'allow' });
 
-test('after one visit every page opens with the server gone', async ({ page, edition }) => {
-  await visit(page, edition.address);
-  edition.isDown = true;
+test('after one visit every page opens with the server gone', async ({ page, book }) => {
+  await visit(page, book.address);
+  book.isDown = true;
   const pages = readPages().filter(({ address }) => address !== '/404.html');
   expect(pages.length).toBeGreaterThan(5);
   for (const { address, root } of pages) {
-    await page.goto(`${edition.address}${address}`);
+    await page.goto(`${book.address}${address}`);
     const title = root.querySelector('h1')?.textContent.trim() ?? 'none';
     await expect(page.locator('h1')).toHaveText(title);
   }
@@ -34,19 +50,19 @@ test('after one visit every page opens with the server gone', async ({ page, edi
 
 test('after one visit worksheets, links with numbers and search work with the server gone', async ({
   page,
-  edition,
+  book,
 }) => {
-  await visit(page, edition.address);
-  edition.isDown = true;
+  await visit(page, book.address);
+  book.isDown = true;
 
-  await page.goto(`${edition.address}/gate/shutter-blades/?w=flash-rate&filmFps=24#flash-rate`);
+  await page.goto(`${book.address}/gate/shutter-blades/?w=flash-rate&filmFps=24#flash-rate`);
   const sheet = page.locator('worksheet-form[data-instance="flash-rate"]');
   await expect(sheet).toHaveAttribute('data-ready', 'true');
   await expect(sheet.locator('#flash-rate-answer-flashRateHz')).toContainText('72');
   await sheet.getByLabel('Film rate', { exact: true }).fill('16 2/3');
   await expect(sheet.locator('#flash-rate-answer-flashRateHz')).toContainText('50');
 
-  await page.goto(`${edition.address}/search/?q=ghost`);
+  await page.goto(`${book.address}/search/?q=ghost`);
   await expect(page.locator('.hit-link').first()).toBeVisible();
   await page.getByRole('link', { name: 'blended frame', exact: true }).click();
   await expect(page).toHaveURL(/glossary\/#blended-frame$/u);

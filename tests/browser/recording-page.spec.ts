@@ -3,12 +3,12 @@
 import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { PICTURE_CHECKSUMS_COMMAND } from '../../src/core/file/viewing-commands.ts';
 import { pictureChecksums, streamFacts } from '../tools/coded-clips.ts';
 import { runAsPasted, runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
 import { demoPath, demoTruths } from '../tools/demo-recordings/demo-readings.ts';
+import { axeViolations } from './sweep/axe.ts';
 
 // Reading takes its time where several pages read at once.
 test.describe.configure({ timeout: 120_000 });
@@ -49,7 +49,7 @@ async function expectNoSidewaysScroll(page: Page): Promise<void> {
 }
 
 test.describe('a recording of the empty gate', () => {
-  test('is read from the demo, and goes into the bench @phone', async ({ page }) => {
+  test('is read from the demo, and goes into the bench @phone-long', async ({ page }) => {
     const loaded: string[] = [];
     page.on('request', (request) => loaded.push(request.url()));
     await page.goto(GATE);
@@ -70,8 +70,7 @@ test.describe('a recording of the empty gate', () => {
     await expectSoon(sheet.locator('.verdict')).toContainText('The light ripples by');
     await expect(sheet.locator('svg')).toHaveAccessibleName(/Film rate over the clip/u);
 
-    const { violations } = await new AxeBuilder({ page }).include('recording-sheet').analyze();
-    expect(violations).toEqual([]);
+    expect(await axeViolations(page, { within: 'recording-sheet' })).toEqual([]);
     await expectNoSidewaysScroll(page);
 
     await sheet.getByRole('button', { name: 'Take film rate and readout time' }).click();
@@ -135,7 +134,7 @@ test.describe('a recording of the empty gate', () => {
 });
 
 test.describe('a recording of film', () => {
-  test('is read from the demo to a keep list that is true @phone', async ({ page }) => {
+  test('is read from the demo to a keep list that is true @phone-long', async ({ page }) => {
     const sheet = await readDemo(page, FILM);
     const [filmFps, errorFps] = valueAndError(await answer(sheet, 'Film rate, mean').innerText());
     expect(Math.abs(filmFps - filmTruth.filmFps)).toBeLessThanOrEqual(errorFps);
@@ -161,8 +160,7 @@ test.describe('a recording of film', () => {
     await expect(sheet.locator('pre').first()).toContainText('-/filter:v keep-filter.txt -r 18');
     await expect(sheet.locator('pre').nth(1)).toContainText('-filter_script:v keep-filter.txt');
 
-    const { violations } = await new AxeBuilder({ page }).include('recording-sheet').analyze();
-    expect(violations).toEqual([]);
+    expect(await axeViolations(page, { within: 'recording-sheet' })).toEqual([]);
     await expectNoSidewaysScroll(page);
   });
 
@@ -254,7 +252,7 @@ test.describe('a recording of film', () => {
       await expectSoon(sheet.getByText('Missing film frames: 40.')).toBeVisible();
     });
 
-    test('a recording of pictures that stand alone is saved unchanged, any other refused', async ({
+    test('a recording of pictures that stand alone is saved unchanged, any other refused @long', async ({
       page,
     }) => {
       const sheet = await readDemo(page, FILM);
@@ -299,7 +297,7 @@ test.describe('a recording of film', () => {
       expect(streamFacts(saved)['avg_frame_rate']).toBe('18/1');
     });
 
-    test('a copy to watch is made, read again, and can be stopped', async ({ page }) => {
+    test('a copy to watch is made, read again, and can be stopped @long', async ({ page }) => {
       const sheet = await readDemo(page, FILM);
       await sheet.getByRole('button', { name: 'Make a copy to watch' }).click();
       await sheet.getByRole('button', { name: 'Cancel saving' }).click();

@@ -93,7 +93,9 @@ test('tells the size of the copy to the byte before it is made, and of the copy 
   expect(statSync(watched).size).toBeGreaterThan(0.2 * about);
 });
 
-test('prints no line that Windows cuts off, and its parts make the same film', async ({ page }) => {
+test('prints no line that Windows cuts off, and its parts make the same film @long', async ({
+  page,
+}) => {
   const path = writeLongFilm('recording.mov', '-an');
   const sheet = await read(page, path);
   await sheet.getByRole('button', { name: 'Copy the kept frames unchanged' }).click();
@@ -119,7 +121,7 @@ test('prints no line that Windows cuts off, and its parts make the same film', a
   expect(pictureChecksums(join(folder, 'film-copied.mov'))).toEqual(kept);
 });
 
-test('says beforehand why a recording cannot be copied unchanged, and about how large Matroska gets', async ({
+test('says beforehand why a recording cannot be copied unchanged, and about how large Matroska gets @long', async ({
   page,
 }) => {
   const grouped = await read(page, demoPath(film));

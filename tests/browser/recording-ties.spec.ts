@@ -3,11 +3,11 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { TIE_WORDS } from '../../src/core/file/recording-words.ts';
 import { demoPath, demoTruths } from '../tools/demo-recordings/demo-readings.ts';
 import { runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
+import { axeViolations } from './sweep/axe.ts';
 
 test.skip(!runsWholeChain, 'SKIPPED: needs ffmpeg 5 or later, with ffprobe');
 test.describe.configure({ timeout: 120_000 });
@@ -122,8 +122,7 @@ test('ties carry the count over a dark stretch, and wrong ones are refused in wo
     await expectSoon(ties.getByText(TIE_WORDS['another-count'].says)).toBeVisible();
     await expect(ties.getByText('Not used.')).toHaveCount(2);
     expect(await listOf(page, sheet)).toEqual(tied);
-    const { violations } = await new AxeBuilder({ page }).include('recording-sheet').analyze();
-    expect(violations).toEqual([]);
+    expect(await axeViolations(page, { within: 'recording-sheet' })).toEqual([]);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

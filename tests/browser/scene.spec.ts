@@ -222,8 +222,12 @@ test('the first screen of the front page sets the setting that works @phone', as
   await expect(page.locator('input[data-key="exposureSeconds"]')).toHaveValue('1/54');
   await expect(page.locator('input[data-key="cameraFps"]')).toHaveValue('50');
   await expect(cure).toBeHidden();
-  await page.locator('input[data-key="exposureSeconds"]').fill('1/100');
+  const exposure = page.locator('input[data-key="exposureSeconds"]');
+  await exposure.fill('1/100');
   await expect(verdict).toContainText('pulses');
+  await expect(exposure).toHaveAttribute('aria-invalid', 'false');
+  await exposure.fill('soon');
+  await expect(exposure).toHaveAttribute('aria-invalid', 'true');
 });
 
 test('the first screen holds picture, verdict, button, search and the three ways @phone', async ({

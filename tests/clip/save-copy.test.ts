@@ -16,6 +16,7 @@ import {
   writeCodedClip,
   type Coding,
 } from '../tools/coded-clips.ts';
+import { isLongRun } from '../tools/sample-sizes.ts';
 import { chainTitle, runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'save-copy-'));
@@ -27,6 +28,10 @@ const FRAMES = 40;
 /** Kept frames as a list really has them: uneven steps, one frame for two film frames, and a step back. */
 const KEPT = [3, 5, 8, 8, 11, 10, 14, 17, 20, 22, 25, 28, 31, 34, 37, 39];
 const RATES = ['16', '18', '24000/1001'] as const;
+
+/** The test command tries 18 with every coding and the others in turn, the long run all. */
+const ratesOf = (coding: Coding): readonly string[] =>
+  isLongRun ? RATES : ['18', RATES[ALONE.indexOf(coding) % 2 === 0 ? 0 : 2]];
 
 type Saved = Extract<SavedCopy, { kind: 'saved' }>;
 
@@ -56,7 +61,7 @@ const withoutTimes = ({
 
 describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), () => {
   it.each(ALONE)(
-    'holds exactly the listed pictures of $name, at 16, 18 and 24000/1001',
+    'holds exactly the listed pictures of $name, at rates exact and rounded',
     async (coding) => {
       const recording = writeCodedClip(folder, coding, {
         frames: FRAMES,
@@ -65,8 +70,9 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
       });
       const pictures = pictureChecksums(recording);
       const packets = packetChecksums(recording);
+      const whole = withoutTimes(streamFacts(recording));
       expect(new Set(pictures).size).toBe(FRAMES);
-      for (const rate of RATES) {
+      for (const rate of ratesOf(coding)) {
         const copy = await saved(recording, KEPT, rate);
         const path = await writeSaved(copy, `${coding.name} ${rate}`);
         if (rate === '18') {
@@ -80,7 +86,7 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
           avg_frame_rate: exact,
           nb_frames: '16',
         });
-        expect(withoutTimes(facts)).toEqual(withoutTimes(streamFacts(recording)));
+        expect(withoutTimes(facts)).toEqual(whole);
         expect(copy.checked).toMatchObject({ frameCount: 16, totalBytes: copy.file.size });
       }
     },

@@ -1,11 +1,14 @@
 import { describe, it } from 'vitest';
 import { filmPosition } from '../../src/core/file/film-position.ts';
 import { measuredKeepList } from '../../src/core/file/measured-keep-list.ts';
+import { readClawNoise } from '../../src/core/gate/recording/claw-noise.ts';
 import { readEmptyGate } from '../../src/core/gate/recording/read-empty-gate.ts';
+import { soundBursts } from '../../src/core/gate/recording/sound-bursts.ts';
 import { bandMotionOfPictures } from '../../src/core/file/band-motion.ts';
 import { makeEqualShutter } from '../../src/core/gate/shutter.ts';
 import { expectApproved } from '../tools/approved-text.ts';
 import { drawnValue } from '../tools/drawn-value.ts';
+import { PLAIN_SOUND, projectorSound } from '../tools/projector-sound.ts';
 import { enteredBench } from './file/film-clips.ts';
 import { drawnClips, drawnGates } from './drawn-recordings.ts';
 
@@ -35,6 +38,26 @@ describe('readings of drawn recordings', () => {
     const lines = [`## ${title}`, ...linesOf(position), ...linesOf(list)];
     expectApproved(
       `tests/core/approved/film-${title.replaceAll(/\W+/gu, '-')}.txt`,
+      `${lines.join('\n')}\n`,
+    );
+  });
+
+  it.each([
+    ['plain', { filmFps: 18 }],
+    [
+      'wandering with mains and a voice',
+      { filmFps: 16.7, wander: 0.01, mainsLevel: 0.1, voiceLevel: 0.1 },
+    ],
+  ] as const)('of a sound: %s', (title, part) => {
+    const plan = { ...PLAIN_SOUND, sampleRate: 16_000, seconds: 6, ...part };
+    const { samples } = projectorSound(plan, 5);
+    const lines = [
+      `## ${title}`,
+      ...linesOf(soundBursts(samples, plan.sampleRate)),
+      ...linesOf(readClawNoise(samples, plan.sampleRate, { least: 15, most: 20 })),
+    ];
+    expectApproved(
+      `tests/core/approved/sound-${title.replaceAll(/\W+/gu, '-')}.txt`,
       `${lines.join('\n')}\n`,
     );
   });

@@ -4,6 +4,7 @@ import { measuredKeepList } from '../../src/core/file/measured-keep-list.ts';
 import { filmAt } from '../tools/film-clip/projector.ts';
 import { filmClip, type ClipPlan } from '../tools/film-clip/film-clip.ts';
 import type { SceneKind } from '../tools/film-clip/scenes.ts';
+import { sizeOf } from '../tools/sample-sizes.ts';
 import { enteredBench } from './file/film-clips.ts';
 import { describeStands, plansWith, positionOf } from './file/film-stand-clips.ts';
 
@@ -11,7 +12,7 @@ describe('a stretch in which nothing changes', () => {
   const middle = 120;
   const cases = (['still-without-grain', 'black'] as const).flatMap((kind: SceneKind) =>
     plansWith(
-      3,
+      sizeOf('untold'),
       [
         { kind: 'moving', filmFrames: 90 },
         { kind, filmFrames: middle },
@@ -107,7 +108,7 @@ describe('a tie', () => {
 
 describe('a stretch that is not told', () => {
   const cases = plansWith(
-    4,
+    sizeOf('counted'),
     [
       { kind: 'moving', filmFrames: 90 },
       { kind: 'still-without-grain', filmFrames: 120 },
@@ -137,8 +138,7 @@ describe('a stretch that is not told', () => {
   );
 });
 
-// The long random run takes twelve.
-describeStands(3);
+describeStands(sizeOf('stands'));
 
 describe('a claw that misses once', () => {
   const stands = [60, 100, 131];

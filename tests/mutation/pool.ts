@@ -79,7 +79,12 @@ export async function doTasks(
     Array.from({ length: threads }, async () => {
       let thread = await startThread();
       for (let next = tasks.next(); next.done !== true; next = tasks.next()) {
-        const verdict = await doTask(thread, next.value);
+        let verdict = await doTask(thread, next.value);
+        // What did not end is tried a second time by a thread of its own.
+        if (verdict.dead) {
+          thread = await startThread();
+          verdict = await doTask(thread, next.value);
+        }
         if (verdict.dead) thread = await startThread();
         done(verdict);
       }

@@ -1,7 +1,8 @@
 // The mutation run (npm run mutate): makes small changes to core and worksheets, one at a time, and asks
 // whether the tests notice. Modules stay loaded; a change is put in their place and meets, nearest first,
 // the tests that run the place where it stands, up to the first that fails. Tests that run other programs
-// or take longer than three seconds are left out, so the whole test command notices at least as much.
+// or take longer than three seconds are left out, so the whole test command notices at least as much. A
+// test that fails counts only where it passes without the change, and a change that hangs is tried twice.
 //   --sample 100   so many changes of each room, drawn by --seed (1); all of them with --full
 //   --rooms core,worksheets
 //   --only PATH    changes to files under this path alone

@@ -23,6 +23,8 @@ export interface SurveyedTest {
 /** What one test file takes and touches. */
 export interface SurveyedFile {
   readonly version: string;
+  /** What the numbers of probes counted when it was looked at. */
+  readonly layout: Layout;
   /** Probes that run as its tests are declared. */
   readonly probes: readonly number[];
   readonly tests: readonly SurveyedTest[];
@@ -49,8 +51,23 @@ export function probesIn(path: string): {
   return { first: firstProbe.get(path) ?? 0, probes: probesByFile.get(path) ?? [] };
 }
 
-/** Numbers of probes shift with any change to a source. */
-const versionWithProbes = (testFile: string): string => `${probeCount} ${versionOf(testFile)}`;
+/** Number of probes in each source file, in their order. */
+type Layout = readonly (readonly [path: string, count: number])[];
+const layout: Layout = [...probesByFile].map(([path, probes]) => [path, probes.length]);
+
+/** The numbers that probes have now; all those of a file whose places are no longer the same. */
+function renumbering(before: Layout): (probes: readonly number[]) => readonly number[] {
+  if (JSON.stringify(before) === JSON.stringify(layout)) return (probes) => probes;
+  const numbers: (readonly number[])[] = [];
+  for (const [path, count] of before) {
+    const { first, probes } = probesIn(path);
+    const all = probes.map((_, index) => first + index);
+    for (let index = 0; index < count; index += 1) {
+      numbers.push(count === all.length ? [all[index]!] : all);
+    }
+  }
+  return (probes) => [...new Set(probes.flatMap((probe) => numbers[probe] ?? []))];
+}
 
 const folder = join(projectFolder, 'tests/.output/mutation/survey');
 const keptAt = (testFile: string): string => join(folder, `${testFile.replaceAll('/', '~')}.json`);
@@ -58,7 +75,13 @@ const keptAt = (testFile: string): string => join(folder, `${testFile.replaceAll
 function kept(testFile: string): SurveyedFile | undefined {
   try {
     const found = JSON.parse(readFileSync(keptAt(testFile), 'utf8')) as SurveyedFile;
-    return found.version === versionWithProbes(testFile) ? found : undefined;
+    if (found.version !== versionOf(testFile)) return undefined;
+    const renumbered = renumbering(found.layout);
+    return {
+      ...found,
+      probes: renumbered(found.probes),
+      tests: found.tests.map((test) => ({ ...test, probes: renumbered(test.probes) })),
+    };
   } catch {
     return undefined;
   }
@@ -142,7 +165,7 @@ export async function survey(say: (line: string) => void): Promise<Survey> {
     } catch (error) {
       say(`${testFile} cannot be loaded outside the test framework: ${String(error)}`);
     }
-    const surveyed = { version: versionWithProbes(testFile), probes, tests };
+    const surveyed = { version: versionOf(testFile), layout, probes, tests };
     found.set(testFile, surveyed);
     writeFileSync(keptAt(testFile), JSON.stringify(surveyed));
     const failed = tests.filter(({ isUsed }) => !isUsed).length;

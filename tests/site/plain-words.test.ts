@@ -20,6 +20,7 @@ const EVERYDAY = new Set([
   'core',
   'rim',
   'join',
+  'copy to watch',
 ]);
 
 /** Technical words that are in no glossary. */

@@ -50,6 +50,8 @@ const PARTS: Readonly<Record<string, string>> = {
   'sheet-opening': 'nothing-before-a-bench-is-kept',
   // Written when somebody asks for the script of a reel.
   'reel-scripts': 'nothing-before-a-script-is-asked-for',
+  // Written when somebody takes the answers of a sheet as a file.
+  'answers-as-files': 'nothing-before-a-file-is-asked-for',
   // Says what is wrong with the address of a link to a sheet, and is in the script of every form.
   form: 'nothing-before-a-sheet-is-named',
   // Answers are taken back only where a reel of the box lies on the table.

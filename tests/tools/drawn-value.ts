@@ -27,10 +27,14 @@ export function drawnValue(value: unknown, shown: Shown = { significantDigits: 4
     const list = value as readonly unknown[];
     if (list.length <= longest) return `[${list.map(again).join(', ')}]`;
     const ends = [...list.slice(0, 3).map(again), '…', ...list.slice(-2).map(again)].join(', ');
-    const isNumeric = list.every((each) => typeof each === 'number');
+    const known = list.filter((each) => each !== undefined);
+    const isNumeric = known.every((each) => typeof each === 'number');
     const sumOf = (power: number): number =>
-      list.reduce<number>((total, each) => total + (each as number) ** power, 0);
-    const sums = isNumeric ? `, sum ${number(sumOf(1))}, of squares ${number(sumOf(2))}` : '';
+      known.reduce<number>((total, each) => total + (each as number) ** power, 0);
+    const unknown = known.length < list.length ? `, ${list.length - known.length} not known` : '';
+    const sums = isNumeric
+      ? `${unknown}, sum ${number(sumOf(1))}, of squares ${number(sumOf(2))}`
+      : '';
     return `[${ends}; ${list.length} in all${sums}]`;
   }
   if (typeof value === 'object' && value !== null) {

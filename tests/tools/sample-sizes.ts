@@ -6,14 +6,43 @@ export interface SampleSize {
   readonly longRun: number;
 }
 
-/** Every run over drawn or spread cases that the test command shortens. Both runs start at the same seed. */
+/** Every run over drawn or spread cases that the test command shortens. Both runs start at the same case. */
 export const SAMPLES = {
-  entries: { what: 'random entries for each worksheet', command: 300, longRun: 10_000 },
-  corners: { what: 'corners of the ranges of each worksheet', command: 256, longRun: 2048 },
-  advice: { what: 'benches whose advice is fed back', command: 1500, longRun: 10_000 },
+  entries: { what: 'random entries for each worksheet', command: 150, longRun: 10_000 },
+  corners: { what: 'corners of the ranges of each worksheet', command: 64, longRun: 2048 },
+  advice: { what: 'benches whose advice is fed back', command: 600, longRun: 10_000 },
   gates: { what: 'judged recordings of an empty gate', command: 8, longRun: 200 },
+  simulated: { what: 'settings advised, and simulated', command: 60, longRun: 160 },
+  found: { what: 'benches whose found settings are fed back', command: 200, longRun: 600 },
+  cameras: { what: 'kinds of camera before an empty gate', command: 5, longRun: 13 },
+  refusedRates: { what: 'camera rates of refused recordings', command: 2, longRun: 4 },
+  taken: { what: 'random entries whose texts are taken away', command: 15, longRun: 40 },
+  untold: { what: 'clips with a stretch that is not told', command: 1, longRun: 3 },
+  counted: { what: 'clips whose bridged film frames are counted', command: 1, longRun: 4 },
+  stands: { what: 'clips in which film stands', command: 1, longRun: 12 },
   clips: { what: 'film clips off a simulated projector', command: 3, longRun: 54 },
 } as const satisfies Readonly<Record<string, SampleSize>>;
+
+/** True in `npm run test:fuzz`, which takes these samples whole. */
+export const isLongRun = process.env['LONG_RUN'] === '1';
+
+/** How much of a run is taken now. */
+export function sizeOf(name: keyof typeof SAMPLES): number {
+  const { command, longRun } = SAMPLES[name];
+  return isLongRun ? longRun : command;
+}
+
+/**
+ * As many of these cases as are taken now, spread over all of them.
+ *
+ * @throws {Error} where the table above has another count of them all
+ */
+export function someOf<Case>(cases: readonly Case[], name: keyof typeof SAMPLES): readonly Case[] {
+  const { longRun } = SAMPLES[name];
+  if (cases.length !== longRun) throw new Error(`${name}: ${cases.length} cases, not ${longRun}`);
+  const taken = sizeOf(name);
+  return Array.from({ length: taken }, (_, at) => cases[Math.floor((at * longRun) / taken)]!);
+}
 
 /** One line for each, as the test command prints them. */
 export function sampleLines(): readonly string[] {

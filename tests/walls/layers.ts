@@ -147,7 +147,7 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     // What a scene shows, and how its light swings, said in its alternative text.
     ...all('src/scene/', 'src/ui/scene/bench-from-entries.ts', 'node:crypto'),
     // The same CSV as the reader takes from a sheet, and the kinds by which the search lists.
-    ...all('src/ui/csv-text.ts', 'src/ui/search/kinds.ts'),
+    ...all('src/ui/files/csv-text.ts', 'src/ui/search/kinds.ts'),
     ...all('node:fs', 'node:path', 'node:url'),
     types('src/worksheets/'),
     types('src/ui/search/'),

@@ -11,7 +11,7 @@ import type {
   ResultTable,
   Worksheet,
 } from '../../src/worksheets/machine/types.ts';
-import { mixedEntries } from './mixed-entries.ts';
+import { mixedEntries, untidyEntries } from './mixed-entries.ts';
 import { drawnValue } from '../tools/drawn-value.ts';
 
 /** Entries of one case, and what it is called. */
@@ -22,6 +22,7 @@ export interface PrintedCase {
 
 const FULL_FILE_LINES = 60;
 const MIXED_CASES = 8;
+const UNTIDY_CASES = 2;
 
 /** No-break spaces are for the page. */
 const plain = (text: string): string => text.replaceAll(/[^\S\n]/gu, ' ');
@@ -163,7 +164,13 @@ export async function printedSheet(
 ): Promise<string> {
   const { id, title, question, chapter, model, sources, cautions, answerLabels } = worksheet;
   const opening = { title: 'As it opens', entries: {} };
-  const said = await Promise.all([opening, ...cases].map((each) => caseLines(worksheet, each)));
+  const untidy = untidyEntries(id, worksheet.inputs, UNTIDY_CASES).map((entries, index) => ({
+    title: `No figure round ${index + 1}`,
+    entries,
+  }));
+  const said = await Promise.all(
+    [opening, ...cases, ...untidy].map((each) => caseLines(worksheet, each)),
+  );
   const lines = [
     `# ${title} (${id}, chapter ${chapter})`,
     question,

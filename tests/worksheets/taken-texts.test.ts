@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { answersAsCsv, answersAsJson, answersAsText } from '../../src/ui/answers-as-text.ts';
+import { answersAsText } from '../../src/ui/answers-as-text.ts';
+import { answersAsCsv, answersAsJson } from '../../src/ui/files/answers-as-files.ts';
 import { textOf } from '../../src/ui/file-text.ts';
 import { evaluate, fillEntries, type Entries } from '../../src/worksheets/machine/evaluate.ts';
 import type { ResultFile, Worksheet } from '../../src/worksheets/machine/types.ts';
 import { findWorksheet, worksheets } from '../../src/worksheets/registry.ts';
 import { readExamples } from '../content/read-content.ts';
+import { sizeOf } from '../tools/sample-sizes.ts';
 import { writtenText } from './written-text.ts';
 import { commandFaults, faultsOf, fetchedFileFaults, takenTextFaults } from './outcome-faults.ts';
 import { knownEntries, seededChance, seedOf } from './random-entries.ts';
@@ -48,7 +50,10 @@ describe('texts to take away', () => {
     '$id: they are whole for examples and random entries',
     async (sheet) => {
       const chance = seededChance(seedOf(`${sheet.id} texts`));
-      const random = Array.from({ length: 40 }, () => knownEntries(sheet.inputs, chance).entries);
+      const random = Array.from(
+        { length: sizeOf('taken') },
+        () => knownEntries(sheet.inputs, chance).entries,
+      );
       const examples = (readExamples().get(sheet.id) ?? []).map(({ entries }) =>
         fillEntries(sheet.inputs, entries),
       );

@@ -1,4 +1,4 @@
-import { csvText } from '../../ui/csv-text.ts';
+import { csvText } from '../../ui/files/csv-text.ts';
 
 /** A column of a table for machines. */
 export interface OpenColumn {

@@ -1,7 +1,12 @@
 import type Fraction from 'fraction.js';
 import { planCopy } from './copy-plan.ts';
 import { checkSaved, type SavedFile } from './check-saved.ts';
-import { proveAlone, requireAllMarked } from './prove-alone.ts';
+import {
+  proveAlone,
+  requireAllMarked,
+  STRETCH_AT_ONCE,
+  type AskedPictures,
+} from './prove-alone.ts';
 import { readIndex, type RecordingIndex } from './read-index.ts';
 import { standAloneRule } from './stand-alone-rule.ts';
 import { refusalIn, throwIfStopped } from './as-refused.ts';
@@ -43,24 +48,37 @@ export type SaveForecast =
     }
   | { readonly kind: 'refused'; readonly refusal: SaveRefusal };
 
-/** Pictures between two looks at the signal and the progress. */
-const REPORT_EACH = 50;
+/**
+ * Bytes of some coded pictures. Those that lie near each other are read as one stretch, others as one file
+ * of stretches: either way the browser answers one question instead of hundreds.
+ */
+async function readPictures(
+  file: Blob,
+  { offsets, lengths }: AskedPictures,
+): Promise<readonly Uint8Array[]> {
+  const begin = offsets[0] ?? 0;
+  const end = (offsets.at(-1) ?? 0) + (lengths.at(-1) ?? 0);
+  const isNear = end - begin <= STRETCH_AT_ONCE || offsets.length === 1;
+  const read = isNear
+    ? file.slice(begin, end)
+    : new Blob(offsets.map((from, at) => file.slice(from, from + (lengths[at] ?? 0))));
+  const bytes = new Uint8Array(await read.arrayBuffer());
+  let next = 0;
+  return offsets.map((from, index) => {
+    const length = lengths[index] ?? 0;
+    const at = isNear ? from - begin : next;
+    next += length;
+    return bytes.subarray(at, at + length);
+  });
+}
 
 async function proveKept(
   file: Blob,
   { table }: RecordingIndex,
   { cameraFrames, signal, onProgress }: SaveRequest,
 ): Promise<void> {
-  const read = async (
-    cameraFrame: number,
-    most = Number.POSITIVE_INFINITY,
-  ): Promise<Uint8Array> => {
-    const from = table.offsets[cameraFrame] ?? 0;
-    const length = Math.min(most, table.sizes[cameraFrame] ?? 0);
-    return new Uint8Array(await file.slice(from, from + length).arrayBuffer());
-  };
+  const read = (asked: AskedPictures): Promise<readonly Uint8Array[]> => readPictures(file, asked);
   await proveAlone(table, cameraFrames, read, (done, all) => {
-    if (done % REPORT_EACH !== 0 && done !== all) return;
     throwIfStopped(signal);
     onProgress?.(done / all);
   });

@@ -70,19 +70,30 @@ function changeIn(
   return sum / (to - from);
 }
 
+/** Room for the way into every state of every piece: 11 MB for an hour at 50 frames/s. */
+export function pathRoom({ knotSlots, phases, slopes }: PathStates): Uint8Array {
+  return new Uint8Array((knotSlots.length - 1) * phases * slopes);
+}
+
 /**
  * The most likely path of straight pieces (Viterbi's recursion), with a penalty for changes of slope.
  *
  * @param states    layout of the path
  * @param evidence  evidence of the recording
  * @param witness   whose bands are heard
+ * @param room      room to work in, as {@link pathRoom} lays it out; one for several paths, one after the other
  * @returns the path
  */
-export function bestPath(states: PathStates, evidence: PhaseEvidence, witness: Witness): BestPath {
+export function bestPath(
+  states: PathStates,
+  evidence: PhaseEvidence,
+  witness: Witness,
+  room: Uint8Array = pathRoom(states),
+): BestPath {
   const { phases, slopes, middleSlope, knotSlots } = states;
   const pieces = knotSlots.length - 1;
   const size = phases * slopes;
-  const cameWith = new Uint8Array(pieces * size);
+  const cameWith = room;
   const piece = new Float64Array(size);
   let scores = new Float64Array(size);
   let next = new Float64Array(size);
@@ -127,17 +138,17 @@ const FEWEST_BANDS = 6;
  * @param states    layout of the path
  * @param evidence  evidence of the recording
  * @param path      the path
- * @returns nats for each slot; NaN where too few bands are heard
+ * @returns nats for each slot; undefined where too few bands are heard
  */
 export function slotChanges(
   states: PathStates,
   evidence: PhaseEvidence,
   path: BestPath,
-): Float32Array {
+): readonly (number | undefined)[] {
   const { phases, knotSlots, pace } = states;
   const { slots, steps, changeNats, heardBands } = evidence;
   const { knotSteps } = path;
-  const changes = new Float32Array(slots);
+  const changes: (number | undefined)[] = [];
   let piece = 0;
   for (let slot = 0; slot < slots; slot += 1) {
     while (piece < knotSlots.length - 2 && slot >= (knotSlots[piece + 1] ?? 0)) piece += 1;
@@ -147,7 +158,7 @@ export function slotChanges(
     const phase =
       Math.round((((pace * slot * phases + ahead) % phases) + phases) % phases) % phases;
     const own = (changeNats[slot] ?? 0) - (steps.all[slot * phases + phase] ?? 0) * NATS_PER_STEP;
-    changes[slot] = (heardBands[slot] ?? 0) < FEWEST_BANDS ? NaN : own;
+    changes.push((heardBands[slot] ?? 0) < FEWEST_BANDS ? undefined : own);
   }
   return changes;
 }

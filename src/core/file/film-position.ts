@@ -2,7 +2,7 @@ import { requireInterval } from '../../quantity/errors.ts';
 import { makeGateLight } from '../gate/gate-light.ts';
 import { longestDarkFraction } from '../gate/shutter.ts';
 import type { BandMotion } from './band-motion.ts';
-import { bestPath, slotChanges, type BestPath } from './best-path.ts';
+import { bestPath, pathRoom, slotChanges, type BestPath } from './best-path.ts';
 import { cameraSlots, type CameraSlots } from './camera-slots.ts';
 import { knotPhases } from './knot-spread.ts';
 import { pathStates, type PathStates } from './path-states.ts';
@@ -32,9 +32,9 @@ export interface FilmPosition {
   readonly knotErrors: Float64Array;
   /**
    * How much better a film that goes on explains each slot than a picture that never changes, nats; near
-   * 0 where nothing changes, not even the grain.
+   * 0 where nothing changes, not even the grain; undefined where too little of the picture is heard.
    */
-  readonly slotChangeNats: Float32Array;
+  readonly slotChangeNats: readonly (number | undefined)[];
   /** Why a piece does not tell the position; undefined where it does. */
   readonly pieceReasons: readonly (UntoldReason | undefined)[];
 }
@@ -184,9 +184,10 @@ export function filmPosition(
   if (filmFps > MOST_PACE * slots.cameraFps) return refused('camera-too-slow');
   const evidence = evidenceAt(motion, slots, bench, filmFps, PHASES);
   const states = statesFor(slots, filmFps, RATE_REACHES.then, PHASES);
-  const path = bestPath(states, evidence, 'all');
+  const room = pathRoom(states);
+  const path = bestPath(states, evidence, 'all', room);
   const witnesses = (['even', 'odd'] as const).map((witness) =>
-    bestPath(states, evidence, witness),
+    bestPath(states, evidence, witness, room),
   );
   const leads = rivalNats(states, evidence, path, bench.shutter.sectors.length);
   const { reasons, knotDisagreements } = toldPieces(path, witnesses, leads, PHASES);

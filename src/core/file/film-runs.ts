@@ -1,3 +1,4 @@
+import { requireInterval } from '../../quantity/errors.ts';
 import type { FilmPosition } from './film-position.ts';
 import { paceBetween, type ToldRun } from './told-runs.ts';
 
@@ -21,10 +22,13 @@ const SURE_GAP = 0.25;
  * @param filmFrames  film frames of the stretch
  * @param rateSpread  spread of the film rate, as a share
  * @returns film frames, more or less
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
  * @example countUncertainty(100, 0.002) // 0.4
  */
 export function countUncertainty(filmFrames: number, rateSpread: number): number {
+  requireInterval('filmFrames', filmFrames, { unit: 'film frames' });
+  requireInterval('rateSpread', rateSpread, { minimum: 0 });
   return 2 * rateSpread * filmFrames;
 }
 

@@ -26,6 +26,12 @@ const MOST_PACE = 0.85;
 const SHORT_EXPOSURE = 1.05;
 const LEAST_EXPOSURE = 0.6;
 
+/**
+ * With such an exposure some rates of film and camera show hardly any change for a second, again and
+ * again, while the film runs: only a longer stand is told, s.
+ */
+const SHORTEST_IF_SHORT_SECONDS = 2;
+
 /** Whether this bench lets film that stands be told from film that runs. */
 function canTellStands(position: FilmPosition, bench: RecordingBench): boolean {
   const { filmFps, slots } = position;
@@ -38,19 +44,40 @@ function darkTimes({ filmFps }: FilmPosition, bench: RecordingBench): number {
 }
 
 /** Middle of the values that are known; undefined where there are none. */
-function middleOf(values: Float32Array): number | undefined {
-  const known = values.filter((value) => !Number.isNaN(value)).sort();
+function middleOf(values: readonly (number | undefined)[]): number | undefined {
+  const known = values.filter((value) => value !== undefined).sort((a, b) => a - b);
   return known[Math.floor(known.length / 2)];
 }
 
+/** Camera frames in a row that hardly change. */
+interface QuietRow {
+  readonly from: number;
+  readonly to: number;
+}
+
+function quietRows(changeNats: readonly (number | undefined)[], most: number): readonly QuietRow[] {
+  const rows: QuietRow[] = [];
+  let from: number | undefined;
+  for (let slot = 0; slot <= changeNats.length; slot += 1) {
+    const isQuiet = (changeNats[slot] ?? Infinity) < most;
+    if (isQuiet) from ??= slot;
+    else if (from !== undefined) {
+      rows.push({ from, to: slot });
+      from = undefined;
+    }
+  }
+  return rows;
+}
+
 /**
- * Stretches of half a second or more in which nothing changes: film that stands in the gate (a lost loop,
- * a torn hole, a stopped gate), and film without any picture. A still on the film is no such stretch,
- * its grain changes.
+ * Stretches of half a second or more (two seconds where the exposure is hardly longer than the dark of a
+ * blade) in which nothing changes: film that stands in the gate (a lost loop, a torn hole, a stopped gate),
+ * and film without any picture. A still on the film is no such stretch, its grain changes.
  *
  * Model: film that goes on must explain the pictures better than one that never changes, by 6 nats a
- * camera frame, 4 where the exposure is short; a stand is a row of camera frames that all stay below, as long as half a second less
- * the window of seven frames in which they are seen, beside film that changes three times as much.
+ * camera frame, 4 where the exposure is short; a stand is a row of camera frames that all stay below, as
+ * long as half a second (two) less the window of seven frames in which they are seen, beside film that
+ * changes three times as much.
  *
  * @param position  measured film position
  * @param bench     projector and camera
@@ -59,27 +86,20 @@ function middleOf(values: Float32Array): number | undefined {
 export function filmStands(position: FilmPosition, bench: RecordingBench): readonly FilmStand[] {
   if (!canTellStands(position, bench)) return [];
   const { slotChangeNats, slots } = position;
-  const shortest = Math.max(4, Math.round(SHORTEST_SECONDS * slots.cameraFps) - WINDOW);
-  const most = darkTimes(position, bench) < SHORT_EXPOSURE ? MOST_CHANGE_IF_SHORT : MOST_CHANGE;
+  const isShort = darkTimes(position, bench) < SHORT_EXPOSURE;
+  const most = isShort ? MOST_CHANGE_IF_SHORT : MOST_CHANGE;
+  const seconds = isShort ? SHORTEST_IF_SHORT_SECONDS : SHORTEST_SECONDS;
+  const shortest = Math.max(4, Math.round(seconds * slots.cameraFps) - WINDOW);
   const reach = Math.floor(WINDOW / 2);
   const far = reach + Math.round(BESIDE_SECONDS * slots.cameraFps);
   /** Change of the film on the side of a row on which it is less. */
   const beside = (from: number, to: number): number =>
     Math.min(
-      middleOf(slotChangeNats.subarray(Math.max(0, from - far), Math.max(0, from - reach))) ??
+      middleOf(slotChangeNats.slice(Math.max(0, from - far), Math.max(0, from - reach))) ??
         Infinity,
-      middleOf(slotChangeNats.subarray(to + reach, to + far)) ?? Infinity,
+      middleOf(slotChangeNats.slice(to + reach, to + far)) ?? Infinity,
     );
-  const stands: FilmStand[] = [];
-  let row = 0;
-  for (let slot = 0; slot <= slotChangeNats.length; slot += 1) {
-    if ((slotChangeNats[slot] ?? Infinity) < most) {
-      row += 1;
-      continue;
-    }
-    if (row >= shortest && beside(slot - row, slot) > LEAST_CONTRAST * most)
-      stands.push({ fromSlot: Math.max(0, slot - row - reach), toSlot: slot - 1 + reach });
-    row = 0;
-  }
-  return stands;
+  return quietRows(slotChangeNats, most)
+    .filter(({ from, to }) => to - from >= shortest && beside(from, to) > LEAST_CONTRAST * most)
+    .map(({ from, to }) => ({ fromSlot: Math.max(0, from - reach), toSlot: to - 1 + reach }));
 }

@@ -67,6 +67,7 @@ export function tightFrameBits(
   bitDepth: BitDepth,
   sampling: Sampling,
 ): number {
+  requireInterval('bitDepth', bitDepth, { minimum: 8, maximum: 16, whole: true });
   return frameSamples(widthPixels, heightPixels, sampling) * bitDepth;
 }
 

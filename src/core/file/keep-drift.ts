@@ -73,6 +73,9 @@ export function tieErrorFrames(
   widestFrames: number,
   cameraFrame: number,
 ): number {
+  requireInterval('narrowestFrames', narrowestFrames, {});
+  requireInterval('widestFrames', widestFrames, {});
+  requireInterval('cameraFrame', cameraFrame, {});
   const halves = cameraFrame * 2;
   if (Math.abs(halves - Math.round(halves)) > 1e-6) return 0.5;
   const fewest = Math.round(halves) % 2 === 0 ? 1 : 2;

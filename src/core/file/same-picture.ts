@@ -26,6 +26,9 @@ const FEWEST_BANDS = 8;
 /** And by less than this share of what is usual between film frames there. */
 const USUAL_SHARE = 0.3;
 
+/** Film frames on either side that tell what is usual. */
+const NEIGHBOURS = 8;
+
 /** Mean square of the difference between two camera frames in one band, if they are near enough. */
 function bandDifference(
   gram: BandMotion['gram'],
@@ -53,13 +56,13 @@ interface NoisePair {
   readonly square: number;
 }
 
-/** Pairs of neighbouring camera frames of which a band holds one and the same film frame, whole. */
-function noisePairs(
+/** Pairs of neighbouring camera frames of which a band holds one and the same film frame, whole, in order. */
+function* noisePairs(
   motion: BandMotion,
   position: FilmPosition,
   track: FilmTrack,
   bench: RecordingBench,
-): readonly NoisePair[] {
+): Generator<NoisePair, void, undefined> {
   const { filmFps, slots } = position;
   const ranges = wholeStarts(makeGateLight(1, bench.shutter), bench.exposureSeconds * filmFps, 0);
   const readout = position.readoutSeconds * filmFps;
@@ -71,7 +74,6 @@ function noisePairs(
         return film;
     return undefined;
   };
-  const pairs: NoisePair[] = [];
   for (let frame = 1; frame < slots.slotOfFrame.length; frame += 1) {
     const slot = slots.slotOfFrame[frame] ?? 0;
     const at = slot - track.firstSlot;
@@ -82,10 +84,34 @@ function noisePairs(
       if (film === undefined || film !== wholeIn((track.positions[at - 1] ?? NaN) + delay))
         continue;
       const square = motion.gram[(frame * BANDS + band) * LAGS] ?? 0;
-      if (square > 0) pairs.push({ band, slot, square });
+      if (square > 0) yield { band, slot, square };
     }
   }
-  return pairs;
+}
+
+/** The pairs within reach of a slot; asked for slots that go up, it keeps no others. */
+function pairsNear(
+  pairs: Generator<NoisePair, void, undefined>,
+  reach: number,
+): (slot: number) => readonly NoisePair[] {
+  let near: NoisePair[] = [];
+  let coming = pairs.next();
+  return (slot) => {
+    while (coming.done !== true && coming.value.slot <= slot + reach) {
+      near.push(coming.value);
+      coming = pairs.next();
+    }
+    const first = near.findIndex((pair) => pair.slot >= slot - reach);
+    if (first > 0) near = near.slice(first);
+    else if (first < 0) near = [];
+    return near;
+  };
+}
+
+/** How a kept picture differs from the one before: each band, and the middle one. */
+interface Difference {
+  readonly bands: readonly (number | undefined)[];
+  readonly square: number;
 }
 
 /** Whether nearly all bands differ by no more than their noise. */
@@ -124,33 +150,34 @@ export function samePictures(
   kept: readonly Kept[],
   bench: RecordingBench,
 ): { readonly same: Uint8Array; readonly compared: number } {
-  const pairs = noisePairs(motion, position, track, bench);
   const reach = NOISE_SECONDS * position.slots.cameraFps;
-  const differences = kept.map((frame, index) => {
+  const near = pairsNear(noisePairs(motion, position, track, bench), reach);
+  const differenceAt = (index: number): Difference | undefined => {
+    const frame = kept[index];
     const before = kept[index - 1];
-    if (before === undefined || frame.status === 'bridged') return undefined;
+    if (frame === undefined || before === undefined || frame.status === 'bridged') return undefined;
     const bands = Array.from({ length: BANDS }, (_, band) =>
       bandDifference(motion.gram, band, before.cameraFrame, frame.cameraFrame),
     );
     const squares = bands.filter((square) => square !== undefined);
     return squares.length === 0 ? undefined : { bands, square: medianOf(squares) };
-  });
+  };
+  // The neighbours on either side alone: an hour has 65,000 film frames.
+  const beside: (Difference | undefined)[] = Array.from({ length: NEIGHBOURS + 1 }, (_, index) =>
+    differenceAt(index - 1),
+  );
   const same = new Uint8Array(kept.length);
   let compared = 0;
-  let from = 0;
-  let to = 0;
   for (const [index, { slot }] of kept.entries()) {
-    while (from < pairs.length && (pairs[from]?.slot ?? 0) < slot - reach) from += 1;
-    while (to < pairs.length && (pairs[to]?.slot ?? 0) <= slot + reach) to += 1;
-    const difference = differences[index];
-    if (difference === undefined || to - from < FEWEST_PAIRS) continue;
+    beside.push(differenceAt(index + NEIGHBOURS));
+    if (beside.length > 2 * NEIGHBOURS + 1) beside.shift();
+    const difference = beside.at(-1 - NEIGHBOURS);
+    const pairs = near(slot);
+    if (difference === undefined || pairs.length < FEWEST_PAIRS) continue;
     compared += 1;
-    const near = differences
-      .slice(Math.max(0, index - 8), index + 9)
-      .filter((each) => each !== undefined)
-      .map(({ square }) => square);
-    if (difference.square >= USUAL_SHARE * medianOf(near)) continue;
-    if (isNoiseOnly(difference.bands, pairs.slice(from, to))) same[index] = 1;
+    const usual = beside.filter((each) => each !== undefined).map(({ square }) => square);
+    if (difference.square >= USUAL_SHARE * medianOf(usual)) continue;
+    if (isNoiseOnly(difference.bands, pairs)) same[index] = 1;
   }
   return { same, compared };
 }

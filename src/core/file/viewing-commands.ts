@@ -1,13 +1,25 @@
+import { requireInterval } from '../../quantity/errors.ts';
 import { FILE_NAMES } from './file-names.ts';
 import type { CropRectangle } from '../gate/picture-crop.ts';
 
-/** Filter that keeps a part of the picture. */
+const SIZE = { minimum: 1, whole: true, unit: 'px' };
+const PLACE = { minimum: 0, whole: true, unit: 'px' };
+
+/**
+ * Filter that keeps a part of the picture.
+ *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ */
 export function cropFilter({
   widthPixels,
   heightPixels,
   leftPixels,
   topPixels,
 }: CropRectangle): string {
+  requireInterval('widthPixels', widthPixels, SIZE);
+  requireInterval('heightPixels', heightPixels, SIZE);
+  requireInterval('leftPixels', leftPixels, PLACE);
+  requireInterval('topPixels', topPixels, PLACE);
   return `crop=${widthPixels}:${heightPixels}:${leftPixels}:${topPixels}`;
 }
 

@@ -17,8 +17,6 @@ const STANDING_HZ = 1e-6;
  * @example beatHz(54, 25) // 4
  */
 export function beatHz(flashRateHz: number, cameraFps: number): number {
-  requireInterval('flashRateHz', flashRateHz, { above: 0, maximum: 100_000, unit: 'Hz' });
-  requireInterval('cameraFps', cameraFps, { minimum: 0.1, maximum: 1000, unit: 'frames/s' });
   const beat = flashRateHz - nearestMultiple(flashRateHz, cameraFps) * cameraFps;
   return Math.abs(beat) < STANDING_HZ ? 0 : beat;
 }
@@ -27,8 +25,11 @@ export function beatHz(flashRateHz: number, cameraFps: number): number {
  * Whole number of flashes nearest to one camera frame: the multiple of the camera rate that the beat
  * is counted from.
  *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @example nearestMultiple(54, 25) // 2
  */
 export function nearestMultiple(flashRateHz: number, cameraFps: number): number {
+  requireInterval('flashRateHz', flashRateHz, { above: 0, maximum: 100_000, unit: 'Hz' });
+  requireInterval('cameraFps', cameraFps, { minimum: 0.1, maximum: 1000, unit: 'frames/s' });
   return Math.round(flashRateHz / cameraFps);
 }

@@ -43,9 +43,11 @@ const ROUNDING = 1e-9;
  * Exposure time as a camera shows it and a person sets it: one over a number of four digits. Advice is
  * judged with this time, not with one that nobody can set.
  *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @example markedExposureSeconds(1 / 54.0001) // ≈ 0.0185185 (1/54)
  */
 export function markedExposureSeconds(exposureSeconds: number): number {
+  requireInterval('exposureSeconds', exposureSeconds, { above: 0, unit: 's' });
   return 1 / Number((1 / exposureSeconds).toPrecision(4));
 }
 
@@ -73,11 +75,16 @@ export function shutterRipplePercent(
   return exposureRipple(makeGateLight(filmFps, shutter), exposureSeconds).percent;
 }
 
-/** Dark times of a shutter at a film rate, s. */
+/**
+ * Dark times of a shutter at a film rate, s.
+ *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ */
 export function darkTimes(
   shutter: Shutter,
   filmFps: number,
 ): { readonly pulldownSeconds: number; readonly longestSeconds: number } {
+  requireInterval('filmFps', filmFps, { above: 0, unit: 'frames/s' });
   return {
     pulldownSeconds: pulldownDarkFraction(shutter) / filmFps,
     longestSeconds: longestDarkFraction(shutter) / filmFps,

@@ -10,16 +10,20 @@ const PERIODS = { above: 0, maximum: 1e6 };
 const OPEN_FRACTION = { minimum: 0.01, maximum: 0.99 };
 
 /**
- * Ripple as a share, without checks; `narrow` is the smaller of open and closed fraction.
+ * Ripple as a share; `narrow` is the smaller of open and closed fraction.
  *
  * Let the exposure last x flash periods, of which whole ones gather the same light wherever they
  * start. Over the rest r = x mod 1 the most light is min(r, d), a start at an opening, and the least
  * is max(0, r − (1 − d)), a start at a blade. Their difference is min(r, 1 − r, d, 1 − d); the mean
  * is d·x.
  *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @example rippleShare(54 / 50, 0.5, 0.5) // ≈ 0.148148
  */
 export function rippleShare(flashPeriods: number, openFraction: number, narrow: number): number {
+  requireInterval('flashPeriods', flashPeriods, PERIODS);
+  requireInterval('openFraction', openFraction, OPEN_FRACTION);
+  requireInterval('narrow', narrow, OPEN_FRACTION);
   const rest = flashPeriods - Math.floor(flashPeriods);
   const difference = Math.min(rest, 1 - rest, narrow);
   const share = difference / (openFraction * flashPeriods);
@@ -27,12 +31,12 @@ export function rippleShare(flashPeriods: number, openFraction: number, narrow: 
 }
 
 /**
- * Largest ripple as a share while the flash periods in the exposure run from `low` to `high`, without
- * checks.
+ * Largest ripple as a share while the flash periods in the exposure run from `low` to `high`.
  *
  * Between whole numbers k the share r ÷ x rises up to r = narrow and falls from there on, and each
  * later peak is lower. So the largest lies at an end of the stretch or at its first peak k + narrow.
  *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @example largestRippleShare(0.99, 1.01, 0.5, 0.5) // ≈ 0.020202
  */
 export function largestRippleShare(
@@ -41,13 +45,12 @@ export function largestRippleShare(
   openFraction: number,
   narrow: number,
 ): number {
-  const peak = Math.max(0, Math.ceil(low - narrow)) + narrow;
-  const atPeak = peak <= high ? narrow / (openFraction * peak) : 0;
-  return Math.max(
-    atPeak,
+  const atEnds = Math.max(
     rippleShare(low, openFraction, narrow),
     rippleShare(high, openFraction, narrow),
   );
+  const peak = Math.max(0, Math.ceil(low - narrow)) + narrow;
+  return peak <= high ? Math.max(atEnds, narrow / (openFraction * peak)) : atEnds;
 }
 
 /**
@@ -64,7 +67,5 @@ export function largestRippleShare(
  * @example closedFormRipplePercent(54 / 50, 0.5) // ≈ 14.8148
  */
 export function closedFormRipplePercent(flashPeriods: number, openFraction: number): number {
-  requireInterval('flashPeriods', flashPeriods, PERIODS);
-  requireInterval('openFraction', openFraction, OPEN_FRACTION);
   return 100 * rippleShare(flashPeriods, openFraction, Math.min(openFraction, 1 - openFraction));
 }

@@ -78,6 +78,7 @@ export function goodPhaseShare(
   requireInterval('filmFramesInCycle', filmFramesInCycle, { minimum: 1 });
   requireInterval('cameraFps', cameraFps, { minimum: 0.1, maximum: 1000, unit: 'frames/s' });
   if (windowSeconds === undefined) return 0;
+  requireInterval('windowSeconds', windowSeconds, { unit: 's' });
   const share = filmFramesInCycle * (windowSeconds * cameraFps - 1) + 1;
   return Math.min(1, Math.max(0, share >= 1 - 1e-9 ? 1 : share));
 }

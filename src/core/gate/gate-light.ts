@@ -1,6 +1,8 @@
 import { requireInterval } from '../../quantity/errors.ts';
 import type { Shutter } from './shutter.ts';
 
+const TIME = { unit: 's' };
+
 /** Corner of the light waveform; two corners at the same time are a hard edge. */
 export interface LightPoint {
   readonly seconds: number;
@@ -78,12 +80,17 @@ function lastPointBefore(light: GateLight, seconds: number): number {
 }
 
 function splitCycle(light: GateLight, seconds: number): { cycles: number; within: number } {
+  requireInterval('seconds', seconds, TIME);
   const cycles = Math.floor(seconds / light.periodSeconds);
   const within = seconds - cycles * light.periodSeconds;
   return { cycles, within: Math.min(Math.max(within, 0), light.periodSeconds) };
 }
 
-/** Level, 0–1, at any time; at a hard edge the level just after it. */
+/**
+ * Level, 0–1, at any time; at a hard edge the level just after it.
+ *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ */
 export function lightLevel(light: GateLight, seconds: number): number {
   const { within } = splitCycle(light, seconds);
   const index = lastPointBefore(light, within);
@@ -95,7 +102,11 @@ export function lightLevel(light: GateLight, seconds: number): number {
   return before.level + share * (after.level - before.level);
 }
 
-/** Light from time 0 to any time, level × s; negative before 0. */
+/**
+ * Light from time 0 to any time, level × s; negative before 0.
+ *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ */
 export function lightUntil(light: GateLight, seconds: number): number {
   const { cycles, within } = splitCycle(light, seconds);
   const index = lastPointBefore(light, within);
@@ -112,7 +123,11 @@ export function lightUntil(light: GateLight, seconds: number): number {
   return cycles * perCycle + (light.lightToPoint[index] ?? 0) + piece;
 }
 
-/** Exact light between two times, level × s: what an exposure that spans them collects. */
+/**
+ * Exact light between two times, level × s: what an exposure that spans them collects.
+ *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ */
 export function lightBetween(light: GateLight, startSeconds: number, endSeconds: number): number {
   return lightUntil(light, endSeconds) - lightUntil(light, startSeconds);
 }

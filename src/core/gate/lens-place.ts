@@ -72,7 +72,8 @@ export function mirrorLengthMillimetres(
   const toLens = filmDistanceMillimetres(focalLengthMillimetres, magnification);
   requireInterval('mirrorMillimetres', mirrorMillimetres, {
     minimum: 0,
-    maximum: toLens,
+    // To a tenth, as a rule reads it.
+    maximum: Math.floor(toLens * 10) / 10,
     unit: 'mm',
   });
   const share = mirrorMillimetres / toLens;

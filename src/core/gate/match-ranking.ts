@@ -1,3 +1,4 @@
+import { requireInterval } from '../../quantity/errors.ts';
 /** What is wrong with a combination of settings; the first that applies, in this order. */
 export type MatchFault = 'exposure-too-long' | 'readout-too-long' | 'ripple' | 'blended';
 
@@ -29,9 +30,11 @@ export const RIPPLE_STEP_PERCENT = 0.5;
 /**
  * Steps of half a percent into which ripples are sorted before anything else counts: 0 for none.
  *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @example rippleStep(1.2) // 3
  */
 export function rippleStep(ripplePercent: number): number {
+  requireInterval('ripplePercent', ripplePercent, { minimum: 0, unit: '%' });
   // The small part keeps a ripple that is a whole step but for rounding in its step.
   return Math.ceil(ripplePercent / RIPPLE_STEP_PERCENT - 1e-7);
 }

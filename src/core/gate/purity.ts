@@ -63,6 +63,11 @@ export interface PurityQuestion {
   readonly phase: number;
 }
 
+function requireTimes(exposureSeconds: number, readoutSeconds: number): void {
+  requireInterval('exposureSeconds', exposureSeconds, { above: 0, maximum: 60, unit: 's' });
+  requireInterval('readoutSeconds', readoutSeconds, { minimum: 0, maximum: 60, unit: 's' });
+}
+
 function rowShare(
   light: GateLight,
   startSeconds: number,
@@ -105,13 +110,19 @@ function darkRows(
   return { some, share: Math.min(1, dark / readoutSeconds) };
 }
 
-/** Purity of one camera frame whose first row starts at a time of the light. */
+/**
+ * Purity of one camera frame whose first row starts at a time of the light.
+ *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ */
 export function cameraFramePurity(
   light: GateLight,
   startSeconds: number,
   exposureSeconds: number,
   readoutSeconds: number,
 ): CameraFramePurity {
+  requireInterval('startSeconds', startSeconds, { unit: 's' });
+  requireTimes(exposureSeconds, readoutSeconds);
   const period = light.periodSeconds;
   const end = startSeconds + exposureSeconds + readoutSeconds;
   const shares: { readonly filmFrame: number; readonly collected: number }[] = [];
@@ -166,8 +177,7 @@ export function cameraFramePurity(
 export function purityCycle(question: PurityQuestion): PurityCycle {
   const { filmRate, cameraRate, exposureSeconds, readoutSeconds, phase } = question;
   requireInterval('phase', phase, { minimum: 0, maximum: 1 });
-  requireInterval('exposureSeconds', exposureSeconds, { above: 0, maximum: 60, unit: 's' });
-  requireInterval('readoutSeconds', readoutSeconds, { minimum: 0, maximum: 60, unit: 's' });
+  requireTimes(exposureSeconds, readoutSeconds);
   const light = makeGateLight(filmRate.valueOf(), question.shutter);
   const { filmFrames, cameraFrames } = commonCycle(filmRate, cameraRate);
   const span = exposureSeconds + readoutSeconds + light.periodSeconds;

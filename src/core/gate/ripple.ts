@@ -17,12 +17,19 @@ export interface Ripple {
 /** Below this share of the mean a difference is rounding of the sum, and is given as 0. */
 const ROUNDING = 1e-12;
 
-/** Ripple from the least, most and mean light of an exposure. */
+/**
+ * Ripple from the least, most and mean light of an exposure.
+ *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
+ */
 export function rippleFromExtremes(
   leastLight: number,
   mostLight: number,
   meanLight: number,
 ): Ripple {
+  requireInterval('leastLight', leastLight, { minimum: 0 });
+  requireInterval('mostLight', mostLight, { minimum: 0 });
+  requireInterval('meanLight', meanLight, { above: 0 });
   const difference = mostLight - leastLight;
   if (difference <= ROUNDING * meanLight) {
     return { leastLight, mostLight, meanLight, percent: 0, stops: 0 };

@@ -84,6 +84,8 @@ export function slowPulsations(
   exposureSeconds: number,
 ): readonly Pulsation[] {
   requireInterval('exposureSeconds', exposureSeconds, { above: 0, maximum: 60, unit: 's' });
+  requireInterval('patternsPerFrame', patternsPerFrame, { minimum: 1, maximum: 3, whole: true });
+  requireInterval('flashesPerFrame', flashesPerFrame, { minimum: 1, maximum: 12, whole: true });
   const flashesPerPattern = Math.round(flashesPerFrame / patternsPerFrame);
   return Array.from({ length: flashesPerPattern - 1 }, (_, index): Pulsation => {
     const harmonic = (index + 1) * patternsPerFrame;

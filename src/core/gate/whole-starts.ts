@@ -7,6 +7,8 @@ export interface StartRange {
   readonly toSeconds: number;
 }
 
+const EXPOSURE = { above: 0, maximum: 60, unit: 's' };
+
 /** Light of a neighbour below this share is rounding. */
 const ROUNDING = 1e-9;
 
@@ -14,10 +16,12 @@ const ROUNDING = 1e-9;
  * Starts at which an exposure sees only the dark, in one cycle; a touch of rounding counts as dark.
  *
  * @param light            gate light
- * @param exposureSeconds  exposure time, s
+ * @param exposureSeconds  exposure time, s; > 0, at most 60
  * @returns ranges of starts; none where the exposure is longer than every dark gap
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  */
 export function darkStarts(light: GateLight, exposureSeconds: number): readonly StartRange[] {
+  requireInterval('exposureSeconds', exposureSeconds, EXPOSURE);
   const slack = ROUNDING * light.periodSeconds;
   return darkGaps(light)
     .map(({ startSeconds, endSeconds }) => ({
@@ -47,7 +51,7 @@ export function wholeStarts(
   exposureSeconds: number,
   readoutSeconds: number,
 ): readonly StartRange[] {
-  requireInterval('exposureSeconds', exposureSeconds, { above: 0, maximum: 60, unit: 's' });
+  requireInterval('exposureSeconds', exposureSeconds, EXPOSURE);
   requireInterval('readoutSeconds', readoutSeconds, { minimum: 0, maximum: 60, unit: 's' });
   const period = light.periodSeconds;
   const pulldown = darkGaps(light).find(({ startSeconds }) => startSeconds < 0);

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { requireInterval } from '../../quantity/errors.ts';
 import { jobTime } from '../customer/job-time.ts';
 import {
   quotation,
@@ -9,6 +10,8 @@ import {
 import { bitRateBytes } from '../file/file-size.ts';
 import { exactStepByRule } from '../reel/film-length.ts';
 import type { GaugeId } from '../reel/gauges/gauge.ts';
+
+const COUNT = { minimum: 0, whole: true };
 
 /** A reel whose gauge and length are known. */
 export interface CountedReel {
@@ -98,6 +101,8 @@ export function jobQuotation(
   prices: PriceList,
   terms: PriceTerms,
 ): Quotation {
+  requireInterval('reelCount', reelCount, COUNT);
+  requireInterval('carrierCount', carrierCount, COUNT);
   const none = new Fraction(0);
   const entries: readonly PriceEntry[] = [
     { label: 'Reels', quantity: new Fraction(reelCount), unitPrice: prices.perReel ?? none },

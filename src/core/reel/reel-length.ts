@@ -119,6 +119,7 @@ export function measuredThickness(filmMillimetres: number): WoundThickness {
  *
  * @param thickness  wound thickness, from and to
  * @returns thickness, mm
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @source arithmetic
  * @example likelyThicknessMillimetres({ minimumMillimetres: 0.15, maximumMillimetres: 0.17 }) // ≈ 0.16
  */
@@ -129,7 +130,8 @@ export function likelyThicknessMillimetres(
   >,
 ): number {
   const { minimumMillimetres, maximumMillimetres, likelyMillimetres } = thickness;
-  return likelyMillimetres ?? (minimumMillimetres + maximumMillimetres) / 2;
+  const likely = likelyMillimetres ?? (minimumMillimetres + maximumMillimetres) / 2;
+  return requireInterval('thicknessMillimetres', likely, THICKNESS);
 }
 
 const DIAMETER = { above: 0, maximum: 2000, unit: 'mm' };

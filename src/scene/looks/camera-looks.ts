@@ -105,6 +105,14 @@ export const FILE_LOOKS = {
     filmFrame: 20,
     afterSeconds: 1,
   },
+  // Later than too-fast: it has run on into the next shot, which the film at its own speed has yet to reach.
+  'straight-on': {
+    name: 'Played straight on',
+    file: { playedFps: 25 },
+    view: 'kept',
+    filmFrame: 20,
+    afterSeconds: 2.5,
+  },
   'too-slow': {
     name: 'Too slow',
     file: { playedFps: 12 },

@@ -21,6 +21,9 @@ import type { ChoiceInput, InputSpec, Worksheet } from '../../worksheets/machine
 import { current, currentTexts, type BenchState } from './bench-state.ts';
 import type { TableReel } from './table-reel.ts';
 
+/** The texts that count, by field. */
+type Texts = ReturnType<typeof currentTexts>;
+
 const CHANGED_BENCH =
   'The bench in use is not the one for which this reel was put on the table. Open the box again, which judges it again.';
 
@@ -129,11 +132,7 @@ export function convertBenchText(
 }
 
 /** Text of the field that says the same where the reader left this one empty, if it fits the input. */
-function standInText(
-  field: BenchField,
-  texts: ReturnType<typeof currentTexts>,
-  spec: InputSpec,
-): string | undefined {
+function standInText(field: BenchField, texts: Texts, spec: InputSpec): string | undefined {
   const standIn = standInOf(field);
   const text = standIn === undefined ? undefined : texts[standIn];
   if (standIn === undefined || text === undefined) return undefined;
@@ -163,6 +162,45 @@ function accepted(worksheet: Worksheet, book: Entries, offered: Entries): Entrie
   return culprit === undefined ? {} : without(kept, [culprit]);
 }
 
+/** What bench and table offer a worksheet, before it is asked whether it takes that. */
+interface Offered {
+  readonly entries: Entries;
+  /** Inputs about which the reel on the table says something. */
+  readonly ofReel: ReadonlySet<string>;
+  /** Inputs whose field of the bench is filled with what they cannot take. */
+  readonly unfit: readonly string[];
+}
+
+function offeredTo(worksheet: Worksheet, texts: Texts, table: TableReel | undefined): Offered {
+  const own = table?.sheets[worksheet.id] ?? {};
+  const ofReel = new Set<string>();
+  const entries: Record<string, string> = {};
+  const unfit: string[] = [];
+  for (const [key, spec] of Object.entries(worksheet.inputs)) {
+    const given = ownProperty(own, key);
+    if (given !== undefined && parseEntry(spec, given).ok) {
+      entries[key] = given;
+      ofReel.add(key);
+      continue;
+    }
+    if (spec.bench === undefined) continue;
+    if (ownProperty(table?.entries ?? {}, spec.bench) !== undefined) ofReel.add(key);
+    const text = texts[spec.bench]?.trim() ?? '';
+    const standIn =
+      spec.onlyOwnBenchField === true ? undefined : standInText(spec.bench, texts, spec);
+    const converted = text === '' ? standIn : convertBenchText(spec.bench, text, spec);
+    if (converted !== undefined) entries[key] = converted;
+    else if (text !== '') unfit.push(key);
+  }
+  return { entries, ofReel, unfit };
+}
+
+/** What speaks against the reel on the table; empty where nothing does. */
+function refusalOf(table: TableReel, projectorGauge: string): string {
+  // A word about another projector says nothing about this one.
+  return table.judgedFor === projectorGauge ? table.refusal : CHANGED_BENCH;
+}
+
 /**
  * What the bench in use says to a worksheet, over the entries the book gives it. An entry that the
  * worksheet refuses is left out and named, so that it opens with answers.
@@ -177,41 +215,19 @@ export function benchOverlay(
 ): BenchOverlay | undefined {
   const inputs = worksheet.inputs;
   const texts = currentTexts(state, table?.entries);
-  const own = table?.sheets[worksheet.id] ?? {};
-  const ofReel: string[] = [];
-  const offered: Record<string, string> = {};
-  const unfit: string[] = [];
-  for (const [key, spec] of Object.entries(inputs)) {
-    const given = ownProperty(own, key);
-    if (given !== undefined && parseEntry(spec, given).ok) {
-      offered[key] = given;
-      ofReel.push(key);
-      continue;
-    }
-    if (spec.bench === undefined) continue;
-    if (table !== undefined && ownProperty(table.entries, spec.bench) !== undefined)
-      ofReel.push(key);
-    const text = texts[spec.bench]?.trim() ?? '';
-    const standIn =
-      spec.onlyOwnBenchField === true ? undefined : standInText(spec.bench, texts, spec);
-    const converted = text === '' ? standIn : convertBenchText(spec.bench, text, spec);
-    if (converted !== undefined) offered[key] = converted;
-    else if (text !== '') unfit.push(key);
-  }
-  const entries = accepted(worksheet, fillEntries(inputs, bookEntries), offered);
-  const refused = Object.keys(offered).filter((key) => !Object.hasOwn(entries, key));
-  const leftOut = [...unfit, ...refused].map((key) => inputs[key]?.label ?? key);
+  const offered = offeredTo(worksheet, texts, table);
+  const entries = accepted(worksheet, fillEntries(inputs, bookEntries), offered.entries);
+  const refused = Object.keys(offered.entries).filter((key) => !Object.hasOwn(entries, key));
+  const leftOut = [...offered.unfit, ...refused].map((key) => inputs[key]?.label ?? key);
   if (Object.keys(entries).length + leftOut.length === 0) return undefined;
-  const named = current(state, 'benches') ?? current(state, 'reels');
-  const isOfReel = table !== undefined && ofReel.some((key) => Object.hasOwn(entries, key));
-  // A word about another projector says nothing about this one.
-  const isStale = isOfReel && table.judgedFor !== (texts['projector.gauge'] ?? '');
-  const refusal = isStale ? CHANGED_BENCH : isOfReel ? table.refusal : '';
-  return {
-    name: (table === undefined ? named : current(state, 'benches'))?.name ?? '',
-    ...(isOfReel ? { reel: table.name } : {}),
-    ...(refusal === '' ? {} : { refusal }),
-    entries,
-    leftOut,
-  };
+  const bench = current(state, 'benches');
+  if (table === undefined) {
+    return { name: (bench ?? current(state, 'reels'))?.name ?? '', entries, leftOut };
+  }
+  const name = bench?.name ?? '';
+  if (!Object.keys(entries).some((key) => offered.ofReel.has(key))) {
+    return { name, entries, leftOut };
+  }
+  const refusal = refusalOf(table, texts['projector.gauge'] ?? '');
+  return { name, reel: table.name, ...(refusal === '' ? {} : { refusal }), entries, leftOut };
 }

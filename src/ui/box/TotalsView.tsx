@@ -34,7 +34,7 @@ export function TotalsView({ job, bench, showsOwn, onShowOwn }: Props): Componen
   ].filter((words) => words !== false);
   const lines: readonly (readonly [string, string])[] = [
     ['Reels', String(totals.reelCount)],
-    ['Length', `${formatQuantity(totals.lengthMetres, 'm', 4)}`],
+    ['Length', formatQuantity(totals.lengthMetres, 'm', 4)],
     ['Running time', formatDuration(Math.round(totals.runningSeconds))],
     ['Film frames', formatNumber(totals.frames, 9)],
     [

@@ -6,7 +6,7 @@ import {
   type ReelField,
 } from '../../worksheets/box/reel-fields.ts';
 import type { Reel, ReelTexts } from '../../worksheets/box/job.ts';
-import { csvText } from '../csv-text.ts';
+import { csvText } from '../files/csv-text.ts';
 
 /**
  * Cells of a table as a spreadsheet copies it or as CSV (RFC 4180): fields between tabs, commas or

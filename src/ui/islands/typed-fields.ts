@@ -14,8 +14,9 @@ function isTyped(field: Field): boolean {
   return field.value !== field.defaultValue;
 }
 
+/** Its fields; what moves a scene in it is none of them. */
 const fieldsOf = (form: HTMLElement): readonly Field[] => [
-  ...form.querySelectorAll<Field>('input, select, textarea'),
+  ...form.querySelectorAll<Field>(':is(input, select, textarea):not(scene-view *)'),
 ];
 
 /**

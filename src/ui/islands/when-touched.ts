@@ -10,6 +10,9 @@ const TOUCHES = ['pointerdown', 'focusin', 'input', 'change'] as const;
 export function whenTouched(element: HTMLElement, wake: () => Promise<void>): void {
   const calls = new AbortController();
   const { signal } = calls;
+  /** A scene in a sheet is touched for itself. */
+  const isOwn = ({ target }: Event): boolean =>
+    (target as Element).closest(`scene-view,${element.localName}`) === element;
   let pressed: HTMLElement | undefined;
 
   const begin = async (): Promise<void> => {
@@ -23,13 +26,17 @@ export function whenTouched(element: HTMLElement, wake: () => Promise<void>): vo
     pressed?.click();
   };
 
-  for (const kind of TOUCHES) element.addEventListener(kind, () => void begin(), { signal });
+  for (const kind of TOUCHES) {
+    element.addEventListener(kind, (event) => void (isOwn(event) && begin()), {
+      signal,
+    });
+  }
   element.addEventListener(
     'click',
     (event) => {
-      const button = event.target instanceof Element ? event.target.closest('button') : null;
+      const button = (event.target as Element).closest('button');
       // A form that a link or a bench has woken answers by itself.
-      if (button === null || element.dataset['ready'] === 'true') return;
+      if (!button || !isOwn(event) || element.dataset['ready'] === 'true') return;
       event.preventDefault();
       pressed = button;
       void begin();

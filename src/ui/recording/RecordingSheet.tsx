@@ -198,7 +198,7 @@ export function RecordingSheet<
         <h3 id={`${instance}-title`}>{kind.title}</h3>
         <p class="sheet-question">{kind.question}</p>
       </header>
-      <VerdictBox instance={instance} verdict={verdict} />
+      <VerdictBox instance={instance} verdict={verdict} isWorking={progress !== undefined} />
       <OriginBar
         origin={isOfBench ? 'bench' : 'book'}
         isChanged={isChanged}
@@ -296,12 +296,16 @@ function verdictOf<
 const withSmallStart = (sentence: string): string =>
   `${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
 
+/** Before the result, nothing is called one. */
+const WORKING = { mark: '…', word: 'Working' };
+
 function VerdictBox(props: {
   readonly instance: string;
   readonly verdict: Verdict | undefined;
+  readonly isWorking: boolean;
 }): ComponentChildren {
   const { level, sentence } = props.verdict ?? { level: 'note', sentence: '' };
-  const sign = LEVEL_SIGNS[level];
+  const sign = props.isWorking ? WORKING : LEVEL_SIGNS[level];
   return (
     <>
       <p class={`verdict verdict-${level}`} id={`${props.instance}-verdict`}>

@@ -46,7 +46,7 @@ export function gateReader(): RecordingReader<GateSettings, GateReading> {
         decoded = { file: source.file, fromSeconds, seconds, light: reading.light };
         last = decoded;
       }
-      onProgress({ words: 'Looking for what explains it', share: undefined });
+      onProgress({ words: 'Finding out why the light changes', share: undefined });
       try {
         const answer = await thinking.ask({ task: 'gate', light: decoded.light, bench }, signal);
         if (answer === 'stopped' || answer.answer !== 'gate') return undefined;

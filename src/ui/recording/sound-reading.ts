@@ -47,9 +47,15 @@ const NOTHING = (reason: string): SoundReading => ({
   sentence: `No second reading from the sound: ${reason}`,
 });
 
-/** Compares the rate by the sound with that by the pictures. */
+const NO_CLAW =
+  'a rhythm is heard, but not the claw once a film frame: it may be the wind of the shutter or the motor. Put the microphone near the gate, away from the fan.';
+
+/**
+ * Compares the rate by the sound with that by the pictures. A rhythm without the claw may confirm the
+ * pictures; it never speaks against them.
+ */
 export function soundSentence(
-  { filmFps, errorFps, alternatives }: ClawNoiseReading,
+  { filmFps, errorFps, isClawHeard, alternatives }: ClawNoiseReading,
   pictures: PicturesRate | undefined,
 ): SoundReading {
   const rate = (fps: number): string =>
@@ -57,6 +63,7 @@ export function soundSentence(
   const also = alternatives.map((fps) => formatNumber(fps, 4)).join(' or ');
   const fits = also === '' ? '' : ` The same rhythm would fit ${also} frames/s.`;
   if (pictures === undefined) {
+    if (!isClawHeard) return NOTHING(NO_CLAW);
     return {
       level: 'care',
       sentence: `Reading from the sound: ${rate(filmFps)}.${fits} The pictures do not tell the film rate, so nothing confirms it.`,
@@ -76,6 +83,7 @@ export function soundSentence(
       sentence: `Second reading from the sound: ${rate(borne)}. It agrees with the pictures.${doubt}`,
     };
   }
+  if (!isClawHeard) return NOTHING(NO_CLAW);
   return {
     level: 'care',
     sentence: `Second reading from the sound: ${rate(filmFps)}.${fits} It does not agree with the pictures, which give ${formatNumber(pictures.filmFps, 4)} frames/s over the same stretch. Check the film rate and the shutter of your bench, and count ten seconds of film frames by eye.`,

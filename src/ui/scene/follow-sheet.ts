@@ -33,12 +33,15 @@ export function followSheet(scene: LiveScene, form: HTMLElement, worksheet: Work
     }
   }
   // A change of the fields changes the answers; a bench or a link sets fields without an event.
-  new MutationObserver(show).observe(form, {
-    subtree: true,
-    childList: true,
-    characterData: true,
-    attributes: true,
-  });
+  const changes = new MutationObserver(show);
+  for (const part of form.querySelectorAll('.verdict, .sheet-inputs, .sheet-answers')) {
+    changes.observe(part, {
+      subtree: true,
+      childList: true,
+      characterData: true,
+      attributes: true,
+    });
+  }
   form.addEventListener('input', show);
   show();
 }

@@ -14,6 +14,9 @@ const RIPPLE_LIMIT_PERCENT = 1;
 /** A time as a camera shows it. */
 const exposureText = (seconds: number): string => `1/${Number((1 / seconds).toPrecision(4))}`;
 
+/** The input of the sheet that a field stands for. */
+const keyOf = (field: HTMLInputElement): string => field.dataset['key'] ?? '';
+
 function partOf(element: HTMLElement, part: string): HTMLElement {
   const found = element.querySelector<HTMLElement>(`[data-front="${part}"]`);
   if (found === null) throw new Error(`a front page without ${part}`);
@@ -52,11 +55,12 @@ export async function hydrateFront(
   }
 
   function judge(): void {
-    const typed = Object.fromEntries(fields.map((field) => [field.dataset['key'], field.value]));
+    const typed = Object.fromEntries(fields.map((field) => [keyOf(field), field.value] as const));
     const entries = fillEntries(flashMatch.inputs, typed);
     const { outcome, messages, message } = evaluate(flashMatch, entries);
     for (const field of fields) {
-      field.toggleAttribute('aria-invalid', Object.hasOwn(messages, field.dataset['key'] ?? ''));
+      // The attribute without a value would mean that nothing is wrong.
+      field.setAttribute('aria-invalid', String(Object.hasOwn(messages, keyOf(field))));
     }
     if (outcome === undefined) {
       say('care', Object.values(messages)[0] ?? message ?? '');
@@ -79,7 +83,7 @@ export async function hydrateFront(
       cameraFps: String(Number(advised.cameraFps.toPrecision(6))),
       exposureSeconds: exposureText(advised.exposureSeconds),
     };
-    for (const field of fields) field.value = texts[field.dataset['key'] ?? ''] ?? field.value;
+    for (const field of fields) field.value = texts[keyOf(field)] ?? field.value;
     judge();
     verdict.focus();
   });

@@ -112,9 +112,17 @@ export function makePainter(canvas: HTMLCanvasElement, supply: FilmSupply): Pain
     return true;
   }
 
+  /** What stands on the canvas: a screen asks more often than a file has pictures. */
+  let lastSides: readonly Painted[] | undefined;
+  let lastAsked = '';
+
   return {
     paint(painted, wanted) {
       const middle = dividerColumn(wanted.split, width, wanted.isStrips);
+      const { view, seconds, isStrips, contrasts } = wanted;
+      const numbers = painted.map((one) => pictureAt(one, view, seconds));
+      const asked = [view, middle, isStrips, ...contrasts, '', ...numbers].join();
+      if (painted === lastSides && asked === lastAsked) return true;
       const done = painted.map((one, index) => {
         const from = index === 0 ? 0 : middle;
         const to = index === 0 && painted.length > 1 ? middle : width;
@@ -123,7 +131,11 @@ export function makePainter(canvas: HTMLCanvasElement, supply: FilmSupply): Pain
           : whole(one, wanted, from, to, wanted.contrasts[index] ?? 1);
       });
       const isDone = done.every(Boolean);
-      if (isDone) pen.putImageData(image, 0, 0);
+      if (isDone) {
+        pen.putImageData(image, 0, 0);
+        lastSides = painted;
+        lastAsked = asked;
+      }
       return isDone;
     },
   };

@@ -70,23 +70,28 @@ export function fieldMessage(field: BoxField, text: string): string | undefined 
   return read.ok ? undefined : read.reason;
 }
 
-/** What follows from a reel alone is worked out once for each state of it: a box may hold hundreds. */
-function onceForEach<Result>(work: (reel: Reel) => Result): (reel: Reel) => Result {
-  const known = new WeakMap<Reel, { readonly result: Result }>();
-  return (reel) => {
-    const found = known.get(reel) ?? { result: work(reel) };
-    known.set(reel, found);
+/**
+ * What follows from a reel or a job alone is worked out once for each state of it: a box may hold
+ * hundreds, and each reel asks its job.
+ */
+function onceForEach<Item extends Reel | Job, Result>(
+  work: (item: Item) => Result,
+): (item: Item) => Result {
+  const known = new WeakMap<Item, { readonly result: Result }>();
+  return (item) => {
+    const found = known.get(item) ?? { result: work(item) };
+    known.set(item, found);
     return found.result;
   };
 }
 
 /** The gauge of a reel, where one is named. */
-export const gaugeOf = onceForEach((reel): GaugeId | undefined =>
+export const gaugeOf = onceForEach((reel: Reel): GaugeId | undefined =>
   readGauge(reel.texts.gauge ?? ''),
 );
 
 /** The reel as it is counted: its measured length, or else the size of its reel; undefined without both. */
-export const countedReel = onceForEach((reel): CountedReel | undefined => {
+export const countedReel = onceForEach((reel: Reel): CountedReel | undefined => {
   const gauge = gaugeOf(reel);
   const metres = reelNumber(reel, 'lengthMetres') ?? reelNumber(reel, 'size');
   if (gauge === undefined || metres === undefined) return undefined;
@@ -126,11 +131,12 @@ function readFindings(entries: Entries): ReelFindings {
     const value = ok && 'value' in rest ? rest.value.value : spec.default;
     return value === undefined || value === '' ? [] : [[key, value] as const];
   });
+  // The inputs of the sheet have the keys and values of the findings: its own `find` hands them on.
   return Object.fromEntries(read) as unknown as ReelFindings;
 }
 
 /** The triage of a reel by its findings. */
-export const judgedReel = onceForEach((reel): JudgedReel => {
+export const judgedReel = onceForEach((reel: Reel): JudgedReel => {
   const entries = triageEntries(reel);
   const findings = readFindings(entries);
   const triage = triageReel(findings);
@@ -192,14 +198,14 @@ export interface ReelBalance {
 }
 
 /** Whether every reel that came in went back or stands elsewhere, as the job says. */
-export function reelBalance(job: Job): ReelBalance {
+export const reelBalance = onceForEach((job: Job): ReelBalance => {
   const countIn = job.reels.length;
   const countOut = job.reels.filter(
     ({ state }) => state === 'returned' || state === 'closed',
   ).length;
   const countElsewhere = jobNumber(job, 'elsewhereCount')?.value ?? 0;
   return { countIn, countOut, countElsewhere, isBalanced: countIn === countOut + countElsewhere };
-}
+});
 
 /** What is known of a reel, for the rules of its way. Whatever was not said counts against it. */
 export function reelFacts(job: Job, reel: Reel, projectorGauge: string): ReelFacts {

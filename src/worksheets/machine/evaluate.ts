@@ -1,4 +1,3 @@
-import type Fraction from 'fraction.js';
 import { OutOfRangeError } from '../../quantity/errors.ts';
 import { ownProperty } from '../../quantity/own-property.ts';
 import { formatNumber } from '../../quantity/format.ts';
@@ -208,7 +207,7 @@ export function evaluate(worksheet: Worksheet, entries: Entries): Evaluation {
     const read = parseEntry(spec, ownProperty(entries, key) ?? spec.default, angleFps);
     if (read.ok) {
       values[key] = read.value.value;
-      if (read.value.exact !== undefined) exact[key] = read.value.exact as Fraction;
+      if (read.value.exact !== undefined) exact[key] = read.value.exact;
     } else {
       messages[key] = read.reason;
     }

@@ -51,3 +51,23 @@ export async function elementsTooWide(page: Page): Promise<readonly string[]> {
       .map((element) => `${element.tagName.toLowerCase()}.${element.className}`);
   });
 }
+
+/** What lies over a note in the margin, or under it. */
+export async function overlappedNotes(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const notes = [...document.querySelectorAll('.margin-note')]
+      .filter((note) => note.checkVisibility())
+      .map((note) => note.getBoundingClientRect());
+    return [...document.querySelectorAll<HTMLElement>('.prose > *, .prose figure > img')]
+      .filter((part) => !part.matches('p, ol, ul, dl, h2, h3, blockquote'))
+      .filter((part) => {
+        const { left, right, top, bottom } = part.getBoundingClientRect();
+        return notes.some(
+          (note) =>
+            Math.min(right, note.right) - Math.max(left, note.left) > 1 &&
+            Math.min(bottom, note.bottom) - Math.max(top, note.top) > 1,
+        );
+      })
+      .map((part) => `${part.tagName.toLowerCase()}.${part.className} ${part.id}`);
+  });
+}

@@ -28,6 +28,8 @@ export function acceptClip(seed: number): Judgement | undefined {
   if (typeof right === 'string') throw new Error(`seed ${seed} refused: ${right}`);
   const found = judge(right.list.frames, truth);
   expect(found, `seed ${seed}`).toMatchObject({ lost: 0, doubled: 0, unmarkedErrors: 0 });
+  // The film never stands in these clips.
+  expect(right.list.stands, `seed ${seed}`).toEqual([]);
   // The list leaves out no more than the film frames that both ends cut.
   expect(found.filmFrames).toBeGreaterThan(plan.projector.filmFps * plan.seconds * 0.98 - 3);
   const trueFps = (filmAt(plan.projector, plan.seconds) - plan.projector.start) / plan.seconds;

@@ -32,17 +32,22 @@ export function positionOf(clip: FilmClip): FilmPosition {
   return position;
 }
 
-/** Clips in which the film stands for half a second or more; set down before they were run. */
-const STAND_SEEDS = 6100;
+/**
+ * First seeds of clips in which the film stands for half a second or more. The first were set down before
+ * they were run, the later ones once more, after short exposures had been told from stands.
+ */
+export const STAND_SEEDS = { first: 6100, later: 9300 };
 
 /** Holds so many clips with a stand, and the same clips without one, to what must be marked. */
-export function describeStands(count: number): void {
-  describe('film that stands', () => {
-    const cases = plansWith(count, [{ kind: 'moving', filmFrames: 400 }], 7, STAND_SEEDS).map(
+export function describeStands(count: number, from = STAND_SEEDS.first, leastShare = 0.9): void {
+  describe(`film that stands, seeds from ${from} on`, () => {
+    const cases = plansWith(count, [{ kind: 'moving', filmFrames: 400 }], 7, from).map(
       ([seed, plan]) => {
         const { filmFps } = plan.projector;
         const from = Math.round(2.5 * filmFps) + (seed % 7);
-        const length = Math.ceil(0.5 * filmFps) + 1 + (seed % 5);
+        // An exposure hardly longer than the dark of the widest blade tells long stands alone.
+        const isShort = plan.camera.exposureSeconds * filmFps < 1.05 * plan.pulldown;
+        const length = Math.ceil((isShort ? 2 : 0.5) * filmFps) + 1 + (seed % 5);
         return [seed, plan, Array.from({ length }, (_, at) => from + at)] as const;
       },
     );
@@ -68,9 +73,9 @@ export function describeStands(count: number): void {
       expect(read(plan)).toEqual([]);
     });
 
-    it('is found in at least nine cases of ten', () => {
+    it(`is found in at least ${100 * leastShare} cases of 100`, () => {
       expect(found).toHaveLength(cases.length);
-      expect(found.filter(Boolean).length).toBeGreaterThanOrEqual(0.9 * cases.length);
+      expect(found.filter(Boolean).length).toBeGreaterThanOrEqual(leastShare * cases.length);
     });
   });
 }

@@ -54,7 +54,7 @@ function keepSteps(entries: ReelScriptEntries): readonly ScriptStep[] {
   const { keep, nativeFps, recorded } = entries;
   const { rules, filmFrames } = plannedKeep(entries);
   const pick = {
-    title: `Pick ${filmFrames === 1 ? 'one film frame, turn it' : `${filmFrames} film frames, turn them`}, and write the master`,
+    title: `Pick the film frames, ${filmFrames} in all, turn them, and write the master`,
     why: [
       'Exactly the camera frames of the keep list are taken, in order, turned the right way',
       'round, and stamped at the native rate. Nothing is lost: every code value stays.',

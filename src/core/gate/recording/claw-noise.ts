@@ -11,6 +11,11 @@ export interface ClawNoiseReading {
   readonly filmFps: number;
   /** How far it may be from the truth, frames/s, two spreads; true to the clock of the sound. */
   readonly errorFps: number;
+  /**
+   * A noise comes once a film frame, or unlike noises do. Otherwise like noises come several times: wind
+   * of the blades, a claw of several teeth, or the motor, which knows nothing of film frames.
+   */
+  readonly isClawHeard: boolean;
   /** Other film rates that the same rhythm fits, with more or fewer noises a film frame, frames/s. */
   readonly alternatives: readonly number[];
 }
@@ -230,6 +235,7 @@ export function readClawNoise(
     kind: 'read',
     filmFps: rateOf(likely),
     errorFps: rhythm.errorHertz * step * likely,
+    isClawHeard: step === 1,
     alternatives: others.map(rateOf),
   };
 }

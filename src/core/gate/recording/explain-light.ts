@@ -5,13 +5,14 @@ import {
   familyLines,
   fineLines,
   searchLines,
+  withFinestLines,
   type LightLine,
   type LineFamily,
 } from './light-lines.ts';
 import { isLampPossible, type LampFilter } from './lamp-lines.ts';
 import { lineColumns, type Motion } from './line-columns.ts';
 import { modelOf, steadyModel, type LightModel } from './light-model.ts';
-import { fitFiltered, fitLines, refineMotion } from './refine-motion.ts';
+import { fitFiltered, fitLines, refineMotion, type RefinedMotion } from './refine-motion.ts';
 import { LONG_SEGMENTS, SegmentSpectra, SHORT_SEGMENTS } from './segment-spectra.ts';
 import { filtered, slowCurves, type SlowChange, type SlowCurves } from './slow-change.ts';
 import { trackSpeed } from './speed-track.ts';
@@ -343,4 +344,38 @@ export function explainLight(samples: GateSamples, search: LineSearch): Explanat
     still,
     steady,
   };
+}
+
+const SETTLING_ROUNDS = 6;
+/** A film rate that moves by more than this share in settling was never held. */
+const SETTLED_SHARE = 1e-3;
+
+/** Lines and motion by which film rate and readout time are told. */
+export interface SettledMotion {
+  readonly lines: readonly LightLine[];
+  readonly refined: RefinedMotion;
+}
+
+/**
+ * The motion of an explanation with every corner of the curve of its light: what a few lines leave out
+ * bends the film position instead, and near a multiple of the camera rate that puts the readout time out
+ * by a quarter.
+ *
+ * @returns the motion; that of the explanation itself where the finer lines do not hold it
+ */
+export function settledMotion(
+  samples: GateSamples,
+  { lines, families, slow }: LightModel,
+  refined: RefinedMotion,
+  flashesPerFrame: number,
+): SettledMotion {
+  const fine = withFinestLines(lines, families, flashesPerFrame);
+  const curves = slowCurves(slow, samples);
+  const { changes } = samples;
+  const settled = refineMotion(
+    ...([samples, changes, fine, refined.motion, curves, SETTLING_ROUNDS] as const),
+    true,
+  );
+  const moved = Math.abs(settled.meanFilmFps / refined.meanFilmFps - 1);
+  return moved > SETTLED_SHARE ? { lines, refined } : { lines: fine, refined: settled };
 }

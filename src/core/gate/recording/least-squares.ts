@@ -52,7 +52,8 @@ export interface LinearFit {
   readonly residualSquares: number;
 }
 
-function dot(a: Float64Array, b: Float64Array): number {
+/** Sum of the products of two series. */
+export function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;
   for (let index = 0; index < a.length; index += 1) sum += (a[index] ?? 0) * (b[index] ?? 0);
   return sum;

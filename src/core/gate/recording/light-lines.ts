@@ -59,6 +59,26 @@ export function fineLines(family: LineFamily, flashesPerFrame: number): readonly
   }
 }
 
+/** Flashes up to which the lines of shutter and blades are followed where every corner counts. */
+const FINEST_FLASHES = 10;
+
+/**
+ * Lines of an explanation with all that its shutter and blades add up to ten flashes. Corners that are
+ * left out of a curve bend the film position instead, and with it film rate and readout time.
+ */
+export function withFinestLines(
+  lines: readonly LightLine[],
+  families: readonly LineFamily[],
+  flashesPerFrame: number,
+): readonly LightLine[] {
+  const known = new Set(lines.filter(({ lamp }) => lamp === 0).map(({ film }) => film));
+  const added = Array.from({ length: FINEST_FLASHES * flashesPerFrame }, (_, index) => index + 1)
+    .filter((film) => families.includes(film % flashesPerFrame === 0 ? 'shutter' : 'unequal'))
+    .filter((film) => !known.has(film))
+    .map(filmLine);
+  return [...lines, ...added];
+}
+
 /** Products of lamp and shutter too weak to tell a lamp by, which its ripple still holds. */
 const WEAK_LAMP_PRODUCTS = [2, -5, 3, -6];
 

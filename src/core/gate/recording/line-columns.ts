@@ -1,3 +1,4 @@
+import { requireInterval } from '../../../quantity/errors.ts';
 import { BAND_COUNT } from '../band-light.ts';
 import { filmPhaseAt, type FilmPhase } from './film-phase.ts';
 import { centreBands, type GateSamples } from './gate-samples.ts';
@@ -12,12 +13,16 @@ export interface Motion {
   readonly nominalLampHz: number;
 }
 
+const BANDS = { minimum: 0, below: BAND_COUNT, whole: true };
+
 /**
  * Delay of a band's middle after the first row, as a share of the readout time.
  *
+ * @throws {OutOfRangeError} names the argument, the value given and the accepted range
  * @example bandDelay(1) // 0.125
  */
-export const bandDelay = (band: number): number => (band + 0.5) / BAND_COUNT;
+export const bandDelay = (band: number): number =>
+  (requireInterval('band', band, BANDS) + 0.5) / BAND_COUNT;
 
 /** How much a line loses because a band averages its rows, as a factor. */
 export function bandAttenuation(line: LightLine, filmFps: number, motion: Motion): number {

@@ -21,21 +21,30 @@ const STATED_DEVIATIONS = 2.6;
 const FALL_OFF_SHARE = 0.003;
 
 /**
+ * A motor that swings makes the flicker stronger and weaker as it goes, and beside a slow beat that looks
+ * like a film that wavers: with a swing as large as the beat the readout time is out by this share.
+ */
+const SWING_SHARE = 0.01;
+
+/**
  * Readout time from the delay of each band after the one above it. The first and the last band are left
  * out: where the edge of the gate lies in one of them, the middle of its light is not the middle of the
  * band.
  *
  * Model: the residual of each band against the slope of its light gives how much later than assumed the
  * band was read; a straight line through those delays corrects the readout time. Its error is the larger
- * of what the noise of the samples and what the scatter of the bands about the line make of it.
+ * of what the noise of the samples and what the scatter of the bands about the line make of it, with a
+ * share for the fall-off of the lens and one for the swing of the motor.
  *
  * @param lines    the lines that were fitted
  * @param refined  the fit
+ * @param swing    half the spread of the flash rate over the clip ÷ beat
  * @returns the readout time and its error; an error without bounds where nothing moves down the picture
  */
 export function measuredReadout(
   lines: readonly LightLine[],
   refined: RefinedMotion,
+  swing: number,
 ): MeasuredReadout {
   const { fit, columns, motion, meanFilmFps } = refined;
   const slopes = new Float64Array(BAND_COUNT);
@@ -76,6 +85,8 @@ export function measuredReadout(
   const deviation = Math.sqrt(Math.max(noise, scatter) / spread);
   return {
     readoutSeconds,
-    errorSeconds: STATED_DEVIATIONS * deviation + FALL_OFF_SHARE * readoutSeconds,
+    errorSeconds:
+      STATED_DEVIATIONS * deviation +
+      (FALL_OFF_SHARE + SWING_SHARE * Math.min(1, swing) ** 2) * readoutSeconds,
   };
 }

@@ -1,3 +1,4 @@
+import { requireInterval } from '../../../quantity/errors.ts';
 import { shutterRipplePercent } from '../complete-setting.ts';
 import type { GateBench } from './gate-reading.ts';
 import type { GateRipples } from './gate-ripple.ts';
@@ -24,7 +25,10 @@ const READOUT_SECONDS = 0.001;
 
 /** Exposure times that one as marked may really be, s. */
 export const markedExposureRange = (exposureSeconds: number): readonly number[] =>
-  [1 - EXPOSURE_SHARE, 1, 1 + EXPOSURE_SHARE].map((factor) => exposureSeconds * factor);
+  [1 - EXPOSURE_SHARE, 1, 1 + EXPOSURE_SHARE].map(
+    (factor) =>
+      requireInterval('exposureSeconds', exposureSeconds, { above: 0, unit: 's' }) * factor,
+  );
 
 /** Whether the ripple of the shutter is what these blades make at this exposure time and film rate. */
 function isRippleExpected({ ripples, filmFps }: JudgedAnswer, bench: GateBench): boolean {

@@ -4,7 +4,7 @@ import { beatHz } from '../beat.ts';
 import { flashRateHz } from '../flash-rate.ts';
 import { shutterOpenFraction } from '../shutter.ts';
 import { requireInterval } from '../../../quantity/errors.ts';
-import { explainLight, type Explanation } from './explain-light.ts';
+import { explainLight, settledMotion, type Explanation } from './explain-light.ts';
 import { readFrameClock } from './frame-times.ts';
 import { gateAdvice } from './gate-advice.ts';
 import {
@@ -289,10 +289,14 @@ function describe(
     !isEven &&
     !isLampUnderGlobalShutter(model) &&
     model.score - steady.score > FILM_RATE_GAIN;
+  const settled =
+    refined !== undefined && isLineSeen
+      ? settledMotion(samples, model, refined, flashesPerFrame)
+      : undefined;
   const measured =
-    refined === undefined
+    settled === undefined
       ? undefined
-      : measuredFilmRate(refined, durationSeconds, lampSlackFps(model, flashesPerFrame));
+      : measuredFilmRate(settled.refined, durationSeconds, lampSlackFps(model, flashesPerFrame));
   const isFilmSeen = isLineSeen && measured !== undefined && !passesMatch(answer, measured, bench);
   const filmRate = isFilmSeen ? measured : undefined;
   const flash = filmRate === undefined ? undefined : flashRateHz(filmRate.filmFps, flashesPerFrame);
@@ -302,7 +306,15 @@ function describe(
   // Beside a slow flicker an exposure that hunts hides what all rows share of it.
   const isShared = model.slow === 'hunting' && Math.abs(beat ?? 0) < FASTEST_HUNTING_HZ;
   const readout =
-    isFilmSeen && isFilmLocked && !isShared ? measuredReadout(model.lines, refined) : undefined;
+    settled !== undefined && isFilmSeen && isFilmLocked && !isShared
+      ? measuredReadout(
+          settled.lines,
+          settled.refined,
+          (flashesPerFrame * (measured.fastestFps - measured.slowestFps)) /
+            2 /
+            Math.max(1e-9, Math.abs(beat ?? 0)),
+        )
+      : undefined;
   const isReadoutSeen = readout !== undefined && readout.errorSeconds < READOUT_KNOWN_SECONDS;
   const readoutSeconds = isReadoutSeen ? readout.readoutSeconds : undefined;
   const isHidden = isHiddenBySlow(ripples);
@@ -333,7 +345,7 @@ function describe(
       flash === undefined || readoutSeconds === undefined
         ? undefined
         : bandDriftPerSecond(flash, cameraFps, readoutSeconds),
-    speed: refined === undefined || !isFilmSeen ? [] : speedChart(refined, durationSeconds),
+    speed: settled === undefined || !isFilmSeen ? [] : speedChart(settled.refined, durationSeconds),
     causes,
     advice: gateAdvice(filmRate?.filmFps, cameraFps, readoutSeconds, causes, bench),
   };

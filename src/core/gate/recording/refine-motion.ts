@@ -7,7 +7,7 @@ import {
   splineWeights,
 } from './film-phase.ts';
 import type { GateSamples } from './gate-samples.ts';
-import { fitColumns, solveSymmetric, type LinearFit } from './least-squares.ts';
+import { dot, fitColumns, solveSymmetric, type LinearFit } from './least-squares.ts';
 import { lineHz, type LightLine } from './light-lines.ts';
 import { bandDelay, lineColumns, type Motion } from './line-columns.ts';
 import {
@@ -46,6 +46,9 @@ const READOUT_DEVIATION_SECONDS = 0.01;
 
 /** A round that takes off less than this share of the residual is the last. */
 const SETTLED = 1e-4;
+
+/** Share by which lines that look alike are held apart, as when they are fitted. */
+const LINE_RIDGE = 1e-6;
 
 /** Fits amplitudes to columns of lines, unfiltered as {@link lineColumns} gives them. */
 export function fitFiltered(
@@ -94,9 +97,57 @@ function freedomOf(matrix: Float64Array, told: Float64Array, size: number, knots
 const bendAt = (coefficients: Float64Array, knot: number): number =>
   (coefficients[knot - 1] ?? 0) - 2 * (coefficients[knot] ?? 0) + (coefficients[knot + 1] ?? 0);
 
+/** How each sample answers to film position, readout time and lamp rate, as the steps find it. */
+interface SampleSlopes {
+  /** Per film frame, per second of readout, per hertz of the lamp; three a sample. */
+  readonly slopes: Float64Array;
+  /** First knot that moves the sample. */
+  readonly firsts: Int32Array;
+  /** Weight of that knot and of the three after it. */
+  readonly splines: Float64Array;
+}
+
+/** Adds the rows of the lines below those of the motion. */
+function addLines(
+  matrix: Float64Array,
+  size: number,
+  columns: readonly Float64Array[],
+  { slopes, firsts, splines }: SampleSlopes,
+): void {
+  const lineAt = size - columns.length;
+  for (const [index, column] of columns.entries()) {
+    const row = (lineAt + index) * size;
+    for (let at = 0; at < column.length; at += 1) {
+      const value = column[at] ?? 0;
+      const perFilm = value * (slopes[3 * at] ?? 0);
+      const first = row + (firsts[at] ?? 0);
+      for (let a = 0; a < 4; a += 1)
+        matrix[first + a] = (matrix[first + a] ?? 0) + perFilm * (splines[4 * at + a] ?? 0);
+      const readoutAt = row + lineAt - 2;
+      matrix[readoutAt] = (matrix[readoutAt] ?? 0) + value * (slopes[3 * at + 1] ?? 0);
+      matrix[readoutAt + 1] = (matrix[readoutAt + 1] ?? 0) + value * (slopes[3 * at + 2] ?? 0);
+    }
+    for (let other = 0; other <= index; other += 1)
+      matrix[row + lineAt + other] = dot(column, columns[other] ?? column);
+    const own = row + lineAt + index;
+    matrix[own] = (matrix[own] ?? 0) * (1 + LINE_RIDGE);
+  }
+}
+
+/** The upper left part of a square matrix. */
+function cornerOf(matrix: Float64Array, size: number, corner: number): Float64Array {
+  const part = new Float64Array(corner * corner);
+  for (let row = 0; row < corner; row += 1)
+    part.set(matrix.subarray(row * size, row * size + corner), row * corner);
+  return part;
+}
+
 /**
  * Improves film position, readout time and lamp rate until the lines fit the light best: least squares
  * with a smooth film position, in a few steps of Gauss and Newton.
+ *
+ * Jointly, the lines give way in each step: slower, but it goes all the way where the film seems to waver
+ * with its own beat, and the uncertainties allow for lines of another shape.
  */
 export function refineMotion(
   samples: GateSamples,
@@ -105,6 +156,7 @@ export function refineMotion(
   start: Motion,
   curves: SlowCurves,
   rounds: number,
+  isJoint = false,
 ): RefinedMotion {
   let motion = start;
   let bend = FIRST_BEND;
@@ -112,10 +164,13 @@ export function refineMotion(
   let { fit, columns } = fitLines(samples, values, lines, motion, filter);
   const knots = motion.phase.coefficients.length;
   const hasLamp = lines.some(({ lamp }) => lamp === 1);
-  const size = knots + 2;
-  const [readoutAt, lampAt] = [knots, knots + 1];
+  const size = knots + 2 + (isJoint ? 2 * lines.length : 0);
+  const [readoutAt, lampAt, lineAt] = [knots, knots + 1, knots + 2];
   let matrix = new Float64Array(0);
   let told = new Float64Array(0);
+  const slopes = new Float64Array(isJoint ? 3 * values.length : 0);
+  const firsts = new Int32Array(isJoint ? values.length : 0);
+  const splines = new Float64Array(isJoint ? 4 * values.length : 0);
   let noise = 0;
   let before = Infinity;
   for (let round = 0; ; round += 1) {
@@ -163,7 +218,12 @@ export function refineMotion(
       addAt(readoutAt, readoutAt, perReadout ** 2);
       addAt(lampAt, readoutAt, perLampHz * perReadout);
       addAt(lampAt, lampAt, perLampHz ** 2);
+      if (!isJoint) continue;
+      slopes.set([perFilm, perReadout, perLampHz], 3 * at);
+      firsts[at] = first;
+      splines.set(weights, 4 * at);
     }
+    if (isJoint) addLines(matrix, size, columns, { slopes, firsts, splines });
     told = matrix.slice();
     const { coefficients } = motion.phase;
     const stiffness = noise / bend ** 2;
@@ -232,7 +292,12 @@ export function refineMotion(
     fit,
     columns,
     commonWeight: filter.commonWeight,
-    phaseFreedom: freedomOf(matrix, told, size, knots),
+    phaseFreedom: freedomOf(
+      cornerOf(matrix, size, lineAt),
+      cornerOf(told, size, lineAt),
+      lineAt,
+      knots,
+    ),
     gonePhaseDeviation: deviationOf(gone),
   };
 }

@@ -27,7 +27,7 @@ const inputs = {
 } as const satisfies InputSpecs;
 
 function verdictFor(shares: Channels, stops: Channels): Outcome['verdict'] {
-  const all = Object.values(shares);
+  const all = [shares.red, shares.green, shares.blue];
   if (all.some((share) => share > BRIGHTEST)) {
     return {
       level: 'stop',
@@ -87,7 +87,11 @@ export const worksheet = defineWorksheet({
         blueStops: quantity(stops.blue, 'stop'),
         redGain: quantity(curves.red.gain, 'one'),
         blueGain: quantity(curves.blue.gain, 'one'),
-        brightestPercent: quantity(100 * Math.max(...Object.values(shares)), 'percent', 2),
+        brightestPercent: quantity(
+          100 * Math.max(shares.red, shares.green, shares.blue),
+          'percent',
+          2,
+        ),
       },
       ...(verdict.level === 'note'
         ? {

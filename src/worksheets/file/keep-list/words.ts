@@ -60,7 +60,7 @@ export function keepVerdict(found: KeepFindings, { filmFrames }: KeepEntries): O
   if (trust.sureFilmFrames === filmFrames) {
     return {
       level: 'good',
-      sentence: `${filmFrames === 1 ? 'The one film frame' : `Each of the ${formatNumber(filmFrames)} film frames`} is sure of a whole camera frame of its own, counted with ${wander}.`,
+      sentence: `Every film frame is sure of a whole camera frame of its own, counted with ${wander}.`,
     };
   }
   const count =

@@ -72,9 +72,10 @@ function verdictFor(pattern: RepeatPattern, lost: number): Outcome['verdict'] {
           : `Every film frame is shown ${timesWords(mostRepeats)}: movement stays even.`,
     };
   }
+  const times = mostRepeats === 2 ? 'once or twice' : `${fewestRepeats} or ${mostRepeats} times`;
   return {
     level: 'note',
-    sentence: `No film frame is lost; each is shown ${timesWords(fewestRepeats)} or ${timesWords(mostRepeats)}, so even movement steps a little unevenly.`,
+    sentence: `No film frame is lost; each is shown ${times}, so even movement steps a little unevenly.`,
   };
 }
 

@@ -59,6 +59,7 @@ describe('the film rate from the noise of the claw', () => {
     const { reading } = read({ clicks: 2, filmFps: 15 });
     if (reading.kind !== 'read') throw new Error(reading.reason);
     const named = [reading.filmFps, ...reading.alternatives];
+    expect(reading.isClawHeard).toBe(false);
     for (const fps of [15, 30])
       expect(named.some((each) => Math.abs(each / fps - 1) < 0.002)).toBe(true);
   });
@@ -66,11 +67,13 @@ describe('the film rate from the noise of the claw', () => {
   it('names the others where only the wind of three blades is heard', () => {
     const reading = expectRight(read({ clickLevel: 0, blades: 3, windLevel: 0.05 }));
     expect(reading.alternatives.some((fps) => Math.abs(fps / 27 - 1) < 0.002)).toBe(true);
+    expect(reading.isClawHeard).toBe(false);
   });
 
   it('is one answer where the claw is heard beside the wind', () => {
     const reading = expectRight(read({ clickLevel: 0.08, blades: 3, windLevel: 0.05 }));
     expect(reading.alternatives).toEqual([]);
+    expect(reading.isClawHeard).toBe(true);
   });
 
   it('takes its expectation for an answer only where the rhythm is', () => {

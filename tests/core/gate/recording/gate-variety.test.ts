@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { GateBench, GateReading } from '../../../../src/core/gate/recording/gate-reading.ts';
 import { readEmptyGate } from '../../../../src/core/gate/recording/read-empty-gate.ts';
 import { makeEqualShutter } from '../../../../src/core/gate/shutter.ts';
+import { someOf } from '../../../tools/sample-sizes.ts';
 import {
   CLUB_GATE,
   openingsOf,
@@ -62,7 +63,7 @@ const CAMERAS: readonly (readonly [string, Partial<GateScene>])[] = [
 ];
 
 describe('recordings of all kinds of camera', () => {
-  test.each(CAMERAS)('%s', (_, differs) => {
+  test.each(someOf(CAMERAS, 'cameras'))('%s', (_, differs) => {
     const scene = { ...SCENE, ...differs };
     const { reading, trueFps, truePercent } = read(scene);
     const off = Math.abs(reading.filmRate!.filmFps - trueFps);
@@ -100,7 +101,7 @@ describe('recordings that are refused, at every camera rate', () => {
   };
   const readoutSeconds = 0.011;
 
-  describe.each([25, NTSC_30, 50, NTSC_60])('at %f', (cameraFps) => {
+  describe.each(someOf([25, NTSC_30, 50, NTSC_60], 'refusedRates'))('at %f', (cameraFps) => {
     const plain = { ...SCENE, cameraFps, readoutSeconds };
 
     test('three seconds are too short, and the refusal says how long they are', () => {

@@ -1,0 +1,16 @@
+// The test command leaves some tests of the browser to `npm run test:browser`, which runs all of them. They
+// ask what others ask as well, of one more coding, order or window:
+// - `@long` in a title: not in the test command;
+// - `@phone-long`: at a desk in the test command, on a phone too in the whole run.
+
+/** True in the test command. */
+export const isShortRun = process.env['SHORT_RUN'] === '1';
+
+/** Titles that are left out. */
+export const LEFT_OUT = isShortRun ? /@long/u : undefined;
+
+/** Titles of what runs on a phone too. */
+export const ON_PHONE = isShortRun ? /@phone(?!-long)/u : /@phone/u;
+
+/** Of every page that many, the colours of the dark scheme are asked of one in the test command. */
+export const DARK_STEP = isShortRun ? 3 : 1;
