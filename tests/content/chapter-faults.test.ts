@@ -126,7 +126,12 @@ describe('the props that are read from a component', () => {
       { name: 'at', isRequired: false },
     ]);
     expect(declaredProps('---\n---\n')).toEqual([]);
-    expect(components.get('Worksheet')?.map(({ name }) => name)).toEqual(['id', 'entries', 'name']);
+    expect(components.get('Worksheet')?.map(({ name }) => name)).toEqual([
+      'id',
+      'entries',
+      'name',
+      'scene',
+    ]);
   });
 });
 

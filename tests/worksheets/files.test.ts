@@ -92,7 +92,9 @@ describe('the worksheet on media', () => {
     for (const copies of ['1', '2']) {
       const { verdict } = run(mediaCount, { copies }).outcome!;
       expect(verdict.level).toBe('care');
-      expect(verdict.sentence).toContain('Keep three sets in two places, one of them in another house');
+      expect(verdict.sentence).toContain(
+        'Keep three sets in two places, one of them in another house',
+      );
     }
     expect(run(mediaCount, { copies: '3' }).outcome!.verdict.level).toBe('note');
   });

@@ -12,7 +12,7 @@ export interface ClawNoiseReading {
   /** How far it may be from the truth, frames/s, two spreads; true to the clock of the sound. */
   readonly errorFps: number;
   /**
-   * A noise comes once a film frame, or unlike noises do. Otherwise like noises come several times: wind
+   * A noise comes once a film frame at `filmFps`, or unlike noises do. Otherwise like noises come several times: wind
    * of the blades, a claw of several teeth, or the motor, which knows nothing of film frames.
    */
   readonly isClawHeard: boolean;
