@@ -79,6 +79,47 @@ test('axe would find a fault, and a fault of colour in the dark', async ({ page 
     const faint = document.createElement('p');
     faint.textContent = 'too faint to read';
     // A rule of the sheet itself: the security policy forbids a style attribute.
+    document.adoptedStyleSheets = [new CSSStyleSheet()];
+    document.adoptedStyleSheets[0]?.insertRule('.faint { color: #333; background: #222 }');
+    faint.className = 'faint';
+    document.querySelector('main')?.append(document.createElement('button'), faint);
+  });
+  expect((await axeViolations(page)).join('\n')).toContain('button-name');
+  expect((await axeViolations(page, { rules: COLOUR_RULES })).join('\n')).toContain(
+    'color-contrast',
+  );
+});
+
+test('the sweep would hear a fault, see a shift and an element that is too wide', async ({
+  page,
+  baseURL,
+}) => {
+  const heard = listenTo(page, '/', baseURL ?? '');
+  await noteShifts(page);
+  await page.goto('/');
+  await page.waitForLoadState('networkidle');
+  await page.evaluate(() => {
+    // eslint-disable-next-line no-console -- planted for the listener to hear
+    console.warn('planted');
+    document.adoptedStyleSheets = [new CSSStyleSheet()];
+    document.adoptedStyleSheets[0]?.insertRule(
+      '.planted { inline-size: 900px; block-size: 200px }',
+    );
+    const planted = document.createElement('div');
+    planted.className = 'planted';
+    document.body.prepend(planted);
+  });
+  await expect.poll(() => notedShifts(page)).not.toEqual([]);
+  expect(heard.faults).toEqual(['console: planted']);
+  // After the shift: a change of the window's size counts as the reader's own doing.
+  await page.setViewportSize({ width: 390, height: 844 });
+  expect((await elementsTooWide(page)).join(' ')).toContain('div.planted');
+});
+
+test('the sweep would see a table that lies over a note in the margin', async ({ page }) => {
+  await page.goto('/gate/matching/');
+  expect(await overlappedNotes(page)).toEqual([]);
+  await page.evaluate(() => {
     const note = document.querySelector('.prose .margin-note');
     if (note === null) throw new Error('no note');
     const over = document.createElement('div');
