@@ -35,8 +35,10 @@ test('worksheets, their links, search and sheets to fill in stay in the folder',
     new RegExp(`^${site}gate/shutter-blades/\\?w=flash-rate&filmFps=24`, 'u'),
   );
 
+  // The page of the link is there when its sheet shows the numbers of it.
+  await expect(page.locator(SHEET).getByLabel('Film rate', { exact: true })).toHaveValue('24');
   await page.locator('#head-search').fill('blended frame');
-  await page.keyboard.press('Enter');
+  await page.locator('#head-search').press('Enter');
   await expect(page).toHaveURL(`${site}search/?q=blended+frame`);
   await page.locator('.hit-link').first().click();
   await expect(page).toHaveURL(new RegExp(`^${site}\\w+/`, 'u'));

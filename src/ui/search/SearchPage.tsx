@@ -4,7 +4,8 @@ import { KINDS, type Kind } from './kinds.ts';
 import { sitePath } from '../islands/site-path.ts';
 import { moveThroughResults } from './result-keys.ts';
 import { BestHits, ResultGroups } from './ResultGroups.tsx';
-import type { Findings, OpenedIndex, SearchIndex } from './search-index.ts';
+import type { OpenedIndex } from './open-search-index.ts';
+import type { Findings, SearchIndex } from './search-index.ts';
 
 /** Hits of each kind before the reader asks for more. */
 const FIRST_HITS = 4;

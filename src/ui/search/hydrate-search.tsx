@@ -1,5 +1,5 @@
 import { hydrate, render, type ComponentChildren } from 'preact';
-import { openSearchIndex, type OpenedIndex } from './search-index.ts';
+import { openSearchIndex, type OpenedIndex } from './open-search-index.ts';
 import type { RecordFiles } from './search-record.ts';
 import { SearchPage } from './SearchPage.tsx';
 
