@@ -1,26 +1,16 @@
 // The drawn home movie: a film frame, a camera frame, and how evenly a browser plays it. Prints, never fails.
-import { spawn } from 'node:child_process';
 import { loadavg } from 'node:os';
-import { setTimeout } from 'node:timers/promises';
-import { chromium } from '@playwright/test';
-import { findChromium, launchArguments } from '../browser/chromium.ts';
 import { makeMixer } from '../../src/scene/camera/mix.ts';
 import { picturePlan } from '../../src/scene/camera/views.ts';
 import { makeAnyFilmInGate } from '../../src/scene/gate/any-film-in-gate.ts';
 import { LOOKS, sideOf, type LookId } from '../../src/scene/looks/looks.ts';
 import { shownOf } from '../../src/scene/side.ts';
+import { onBuiltPage } from './parts/built-page.ts';
 import { isLong } from './parts/is-long.ts';
+import { middleAndTail } from './parts/times.ts';
 import { makePaper } from '../scene/paper.ts';
 
 const ROUNDS = 12;
-const PORT = 20_000 + (process.pid % 20_000);
-
-function middleAndTail(times: readonly number[]): string {
-  const ordered = times.toSorted((a, b) => a - b);
-  const at = (share: number): string =>
-    (ordered[Math.min(ordered.length - 1, Math.floor(share * ordered.length))] ?? 0).toFixed(1);
-  return `${at(0.5)} ms, p95 ${at(0.95)} ms`;
-}
 
 function timed(run: (round: number) => void): string {
   const times = Array.from({ length: ROUNDS }, (_, round) => {
@@ -61,81 +51,65 @@ interface Timed {
 }
 
 /** Plays the scene of the built chapter for two seconds (six in the long run) and measures the gaps between pictures. */
-async function play(): Promise<void> {
-  const site = spawn(process.execPath, [
-    ...['--experimental-strip-types', '--no-warnings'],
-    ...['tests/tools/serve-dist.ts', String(PORT), 'dist'],
-  ]);
-  const browser = await chromium.launch({
-    executablePath: await findChromium(),
-    args: launchArguments(),
+await onBuiltPage(async (page, addressOf) => {
+  await page.addInitScript(() => {
+    const timed = globalThis as unknown as Timed;
+    timed.workMilliseconds = [];
+    timed.nextPicture = requestAnimationFrame.bind(globalThis);
+    globalThis.requestAnimationFrame = (callback) =>
+      timed.nextPicture((now) => {
+        const start = performance.now();
+        callback(now);
+        timed.workMilliseconds.push(performance.now() - start);
+      });
   });
-  try {
-    await setTimeout(1500);
-    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-    await page.addInitScript(() => {
-      const timed = globalThis as unknown as Timed;
-      timed.workMilliseconds = [];
-      timed.nextPicture = requestAnimationFrame.bind(globalThis);
-      globalThis.requestAnimationFrame = (callback) =>
-        timed.nextPicture((now) => {
-          const start = performance.now();
-          callback(now);
-          timed.workMilliseconds.push(performance.now() - start);
-        });
-    });
-    await page.goto(`http://127.0.0.1:${PORT}/gate/matching/`);
-    const scene = page.locator('#scene-pulsing');
-    await scene.locator('[data-part="open"]').click();
-    await scene.locator('canvas[data-part="canvas"]:visible').waitFor();
-    await scene.locator('[data-part="play"]').click();
-    await page.waitForTimeout(1000);
-    // Asked for by its name it takes its time.
-    const isWhole = isLong || process.argv.includes('scene');
-    // Processor time of the page's own thread, which other work on the machine does not lengthen.
-    const watch = await page.context().newCDPSession(page);
-    await watch.send('Performance.enable', { timeDomain: 'threadTicks' });
-    const busySeconds = async (): Promise<number> => {
-      const { metrics } = await watch.send('Performance.getMetrics');
-      return metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN;
-    };
-    const busyBefore = await busySeconds();
-    const { gaps, work } = await page.evaluate(
-      (pictures) =>
-        new Promise<{ readonly gaps: readonly number[]; readonly work: readonly number[] }>(
-          (resolve) => {
-            const timed = globalThis as unknown as Timed;
-            const found: number[] = [];
-            let last: number | undefined;
-            timed.workMilliseconds.length = 0;
-            const tick = (now: number): void => {
-              if (last !== undefined) found.push(now - last);
-              last = now;
-              if (found.length < pictures) timed.nextPicture(tick);
-              else resolve({ gaps: found, work: timed.workMilliseconds });
-            };
-            timed.nextPicture(tick);
-          },
-        ),
-      isWhole ? 360 : 120,
-    );
-    const busy = (1000 * ((await busySeconds()) - busyBefore)) / gaps.length;
-    const late = gaps.filter((gap) => gap > 25).length;
-    const latePercent = ((100 * late) / gaps.length).toFixed(1);
-    console.log(
-      `display gap while it plays at 640: ${middleAndTail(gaps)} (bar 17 ms), ` +
-        `${late} of ${gaps.length} later than 25 ms = ${latePercent} % (bar 2 %)`,
-    );
-    console.log(
-      `processor time of the main thread, all its work together: ${busy.toFixed(1)} ms a picture of the screen`,
-    );
-    console.log(
-      `main thread before each of them: ${middleAndTail(work)} (bar 6 ms); load of the machine ` +
-        `${loadavg()[0]?.toFixed(1) ?? ''}, of which this is about 2`,
-    );
-  } finally {
-    await browser.close();
-    site.kill();
-  }
-}
-await play();
+  await page.goto(addressOf('/gate/matching/'));
+  const scene = page.locator('#scene-pulsing');
+  await scene.locator('[data-part="open"]').click();
+  await scene.locator('canvas[data-part="canvas"]:visible').waitFor();
+  await scene.locator('[data-part="play"]').click();
+  await page.waitForTimeout(1000);
+  // Asked for by its name it takes its time.
+  const isWhole = isLong || process.argv.includes('scene');
+  // Processor time of the page's own thread, which other work on the machine does not lengthen.
+  const watch = await page.context().newCDPSession(page);
+  await watch.send('Performance.enable', { timeDomain: 'threadTicks' });
+  const busySeconds = async (): Promise<number> => {
+    const { metrics } = await watch.send('Performance.getMetrics');
+    return metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN;
+  };
+  const busyBefore = await busySeconds();
+  const { gaps, work } = await page.evaluate(
+    (pictures) =>
+      new Promise<{ readonly gaps: readonly number[]; readonly work: readonly number[] }>(
+        (resolve) => {
+          const timed = globalThis as unknown as Timed;
+          const found: number[] = [];
+          let last: number | undefined;
+          timed.workMilliseconds.length = 0;
+          const tick = (now: number): void => {
+            if (last !== undefined) found.push(now - last);
+            last = now;
+            if (found.length < pictures) timed.nextPicture(tick);
+            else resolve({ gaps: found, work: timed.workMilliseconds });
+          };
+          timed.nextPicture(tick);
+        },
+      ),
+    isWhole ? 360 : 120,
+  );
+  const busy = (1000 * ((await busySeconds()) - busyBefore)) / gaps.length;
+  const late = gaps.filter((gap) => gap > 25).length;
+  const latePercent = ((100 * late) / gaps.length).toFixed(1);
+  console.log(
+    `display gap while it plays at 640: ${middleAndTail(gaps)} (bar 17 ms), ` +
+      `${late} of ${gaps.length} later than 25 ms = ${latePercent} % (bar 2 %)`,
+  );
+  console.log(
+    `processor time of the main thread, all its work together: ${busy.toFixed(1)} ms a picture of the screen`,
+  );
+  console.log(
+    `main thread before each of them: ${middleAndTail(work)} (bar 6 ms); load of the machine ` +
+      `${loadavg()[0]?.toFixed(1) ?? ''}, of which this is about 2`,
+  );
+});
