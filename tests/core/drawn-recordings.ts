@@ -7,12 +7,17 @@ import {
   openingsOf,
   simulateGate,
   type GateScene,
+  type SimulatedGate,
 } from './gate/recording/simulated-gate.ts';
 
 const PLAIN: GateScene = { ...CLUB_GATE, seconds: 6 };
 
 interface DrawnGate {
   readonly title: string;
+  readonly scene: GateScene;
+  /** The recording as it was drawn. */
+  readonly truth: SimulatedGate;
+  /** The recording as it is read. */
   readonly light: BandLight;
   readonly bench: Omit<GateBench, 'shutter'>;
   readonly flashes: number;
@@ -24,12 +29,16 @@ const gate = (
   changes: Partial<GateScene>,
   flashes = 3,
   nominalFilmFps = 18,
+  asFiled: (light: SimulatedGate) => BandLight = (light) => light,
 ): DrawnGate => {
   const scene = { ...PLAIN, ...changes };
   const { exposureSeconds, lampHz } = scene;
+  const truth = simulateGate(scene);
   return {
     title,
-    light: simulateGate(scene),
+    scene,
+    truth,
+    light: asFiled(truth),
     bench: {
       nominalFilmFps,
       flashesPerFrame: flashes,
@@ -44,7 +53,19 @@ const gate = (
 
 const matched = 1 / (3 * PLAIN.filmFps);
 
-/** Empty gates: one for each cause, and two that are refused. */
+/** Every third frame is the mean of what was filmed then and just before. */
+function blended(light: SimulatedGate): BandLight {
+  const inFrame = light.bands.length / light.frameSeconds.length;
+  const bands = light.bands.map((value, at) =>
+    Math.floor(at / inFrame) % 3 === 1 ? (value + light.bands[at - inFrame]!) / 2 : value,
+  );
+  return { ...light, bands };
+}
+
+/** As short as a clip may be: they add little to the time of the tests. */
+const SHORTEST = { seconds: 4.1 };
+
+/** Empty gates: one for each cause, mixtures, and some that are refused. */
 export const drawnGates: readonly DrawnGate[] = [
   gate('exposure off the flashes', {}),
   gate(
@@ -89,6 +110,42 @@ export const drawnGates: readonly DrawnGate[] = [
     3,
     50 / 3,
   ),
+  gate('blades and lamp beside a lamp that warms up', {
+    ...SHORTEST,
+    seed: 62,
+    filmFps: 18.3,
+    exposureSeconds: 1 / 60,
+    readoutSeconds: 0.014,
+    lampHz: 99.95,
+    lampDepth: 0.25,
+    driftShare: 0.04,
+  }),
+  gate(
+    'frames blended by the camera',
+    { ...SHORTEST, seed: 69, cameraFps: 50, exposureSeconds: 1 / 60 },
+    3,
+    18,
+    blended,
+  ),
+  gate('a finger', {
+    ...SHORTEST,
+    seed: 72,
+    finger: { fromSeconds: 2, toSeconds: 3, fromHeight: 0.5, toHeight: 0.7, darkShare: 0.2 },
+  }),
+  gate('a lamp that fades', {
+    ...SHORTEST,
+    seed: 70,
+    exposureSeconds: matched,
+    readoutSeconds: 0.01,
+    driftShare: -0.3,
+  }),
+  gate('an exposure that hunts by half', {
+    ...SHORTEST,
+    seed: 71,
+    exposureSeconds: matched,
+    readoutSeconds: 0.01,
+    huntingShare: 0.5,
+  }),
 ];
 
 const clip = (
