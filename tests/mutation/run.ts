@@ -5,7 +5,7 @@
 // test that fails counts only where it passes without the change, and a change that hangs is tried twice.
 //   --sample 100   so many changes of each room, drawn by --seed (1); all of them with --full
 //   --rooms core,worksheets
-//   --only PATH    changes to files under this path alone
+//   --only PATH,PATH   changes to files under these paths alone
 //   --workers 1    changes tried side by side
 //   --minutes 30    draws no more changes after this time and counts those tried: a smaller sample
 //   --resume LOG    takes over what an interrupted run of the same sample printed; survivors are tried again
@@ -56,7 +56,7 @@ const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding:
 const rooms = options.rooms.split(',').map((room) => {
   const sources = readFiles(`src/${room}`, ['.ts']);
   const all = sources
-    .filter(({ path }) => path.startsWith(options.only))
+    .filter(({ path }) => options.only.split(',').some((only) => path.startsWith(only)))
     .flatMap(({ path, text }) => mutantsOf(path, text));
   const drawn = options.full ? all : sampleOf(all, Number(options.sample), seed);
   return { room, sources, changes: all.length, drawn };
