@@ -14,8 +14,8 @@ import { toldPieces } from '../../src/core/file/told-pieces.ts';
 import { makeGateLight } from '../../src/core/gate/gate-light.ts';
 import { expectApproved } from '../tools/approved-text.ts';
 import { drawnValue } from '../tools/drawn-value.ts';
-import { drawPlan, filmClip, type ClipPlan, type FilmClip } from '../tools/film-clip/film-clip.ts';
 import { enteredBench } from './file/film-clips.ts';
+import { shortFilms, type ShortFilm } from './short-recordings.ts';
 
 // The sums that the reading of a film is made of, one after the other, kept to nine digits; and readings of
 // short clips with frames missing and doubled, entries that are wrong and film that stands, each held
@@ -24,37 +24,8 @@ import { enteredBench } from './file/film-clips.ts';
 const shown = { significantDigits: 9, longest: 14 };
 const line = (name: string, value: unknown): string => `${name}: ${drawnValue(value, shown)}`;
 
-interface DrawnFilm {
-  readonly title: string;
-  readonly clip: FilmClip;
-  /** Camera frames that the file does not hold. */
-  readonly missing: readonly number[];
-  /** Camera frames that the file holds a second time, in place of the next. */
-  readonly doubled: readonly number[];
-}
-
-const film = (
-  title: string,
-  seed: number,
-  changes: Partial<ClipPlan> = {},
-  { missing = [], doubled = [] }: Partial<Pick<DrawnFilm, 'missing' | 'doubled'>> = {},
-): DrawnFilm => ({
-  title,
-  clip: filmClip({ ...drawPlan(seed, 3), ...changes }, seed),
-  missing,
-  doubled,
-});
-
-const FILMS: readonly DrawnFilm[] = [
-  film('plain', 324),
-  film('frames missing and doubled', 329, {}, { missing: [20, 21, 50], doubled: [31, 60] }),
-  film('a claw that misses for a second', 333, {
-    stands: Array.from({ length: 18 }, (_, at) => 20 + at),
-  }),
-];
-
 /** The recording as it is read, and the camera frame as drawn that each of its pictures shows. */
-function filed({ clip, missing, doubled }: DrawnFilm) {
+function filed({ clip, missing, doubled }: ShortFilm) {
   const kept = [...clip.pictures.keys()].filter((frame) => !missing.includes(frame));
   const seconds = Float64Array.from(kept, (frame) => clip.frameSeconds[frame]!);
   const sources = kept.map((frame) => (doubled.includes(frame - 1) ? frame - 1 : frame));
@@ -68,7 +39,7 @@ function slotsOf(motion: BandMotion): CameraSlots {
   return slots;
 }
 
-function steps({ clip }: DrawnFilm, motion: BandMotion): readonly string[] {
+function steps({ clip }: ShortFilm, motion: BandMotion): readonly string[] {
   const bench = enteredBench(clip.plan);
   const slots = slotsOf(motion);
   const { filmFps } = clip.plan.projector;
@@ -113,7 +84,7 @@ function steps({ clip }: DrawnFilm, motion: BandMotion): readonly string[] {
 }
 
 describe('the sums of a reading of film', () => {
-  it.each(FILMS)('of a short clip: $title', (drawn) => {
+  it.each(shortFilms)('of a short clip: $title', (drawn) => {
     const { title, clip } = drawn;
     const { motion, sources } = filed(drawn);
     const bench = enteredBench(clip.plan, { exposure: 1.02 });

@@ -1,6 +1,8 @@
-// Recordings of an empty gate too short to be read, of every kind of gate and camera, drawn once: the sums
-// that a reading is made of take them all the same, and take a fraction of the time.
+// Short recordings of every kind, drawn once: the sums that a reading is made of take a fraction of the time
+// on them. Nothing here needs what reads them.
 import type { BandLight } from '../../src/core/gate/band-light.ts';
+import { drawPlan, filmClip, type ClipPlan, type FilmClip } from '../tools/film-clip/film-clip.ts';
+import { PLAIN_SOUND, projectorSound, type ProjectorSound } from '../tools/projector-sound.ts';
 import {
   CLUB_GATE,
   openingsOf,
@@ -20,6 +22,7 @@ export interface ShortGate {
   readonly flashes: number;
   readonly nominalFilmFps: number;
   readonly open: number;
+  readonly isInStep?: boolean;
   /** The strongest first. */
   readonly families: readonly [DrawnFamily, ...DrawnFamily[]];
 }
@@ -32,6 +35,8 @@ interface Drawn {
   readonly open?: number;
   /** Camera frames that the file does not hold. */
   readonly missing?: readonly number[];
+  /** Flashes in step with the camera show one phase alone: neither film rate nor ripple can be told. */
+  readonly isInStep?: boolean;
   readonly scene: Partial<GateScene>;
 }
 
@@ -133,6 +138,23 @@ const DRAWN: readonly Drawn[] = [
       exposureSeconds: 1 / 80,
     },
   },
+  {
+    title: 'two blades in step with the camera, a lamp of 100 Hz',
+    families: ['lamp'],
+    flashes: 2,
+    nominalFilmFps: 25,
+    isInStep: true,
+    scene: {
+      seed: 47,
+      filmFps: 25.04,
+      openings: openingsOf(2, 0.6),
+      wanderShare: 0,
+      readoutSeconds: 0.004,
+      exposureSeconds: 1 / 50,
+      lampHz: 99.4,
+      lampDepth: 0.3,
+    },
+  },
 ];
 
 const without = (light: SimulatedGate, missing: readonly number[]): BandLight => {
@@ -155,3 +177,75 @@ export const shortGates: readonly ShortGate[] = DRAWN.map(
     return { ...rest, open, scene, truth, light: without(truth, missing) };
   },
 );
+
+/** A film filmed off a gate, as it is filed. */
+export interface ShortFilm {
+  readonly title: string;
+  readonly clip: FilmClip;
+  /** Camera frames that the file does not hold. */
+  readonly missing: readonly number[];
+  /** Camera frames that the file holds a second time, in place of the next. */
+  readonly doubled: readonly number[];
+}
+
+const film = (
+  title: string,
+  seed: number,
+  changes: Partial<ClipPlan> = {},
+  { missing = [], doubled = [] }: Partial<Pick<ShortFilm, 'missing' | 'doubled'>> = {},
+): ShortFilm => ({
+  title,
+  clip: filmClip({ ...drawPlan(seed, 3), ...changes }, seed),
+  missing,
+  doubled,
+});
+
+/** Short recordings of film: one as it is meant, and two with what goes wrong. */
+export const shortFilms: readonly ShortFilm[] = [
+  film('plain', 324),
+  film('frames missing and doubled', 329, {}, { missing: [20, 21, 50], doubled: [31, 60] }),
+  film('a claw that misses for a second', 333, {
+    stands: Array.from({ length: 18 }, (_, at) => 20 + at),
+  }),
+];
+
+interface DrawnSound {
+  readonly title: string;
+  readonly range?: { readonly least: number; readonly most: number };
+  readonly plan: Partial<ProjectorSound>;
+  /** Says the film rate among its answers; none where the sound tells nothing. */
+  readonly isRead: boolean;
+}
+
+const SOUNDS: readonly DrawnSound[] = [
+  { title: 'a claw at 24', plan: { filmFps: 24, sampleRate: 16_000 }, isRead: true },
+  {
+    title: 'a claw of two teeth, the motor wandering',
+    plan: { filmFps: 16, clicks: 2, wander: 0.012 },
+    range: { least: 15, most: 34 },
+    isRead: true,
+  },
+  {
+    title: 'wind of three blades',
+    plan: { clickLevel: 0, blades: 3, windLevel: 0.08 },
+    range: { least: 16, most: 28 },
+    isRead: true,
+  },
+  {
+    title: 'claw and wind, mains of 60 Hz',
+    plan: { blades: 2, windLevel: 0.05, mainsHertz: 60.05, mainsLevel: 0.2 },
+    isRead: true,
+  },
+  {
+    title: 'cut off at its limit',
+    plan: { clickLevel: 0, hissLevel: 0.5, gain: 4 },
+    isRead: false,
+  },
+  { title: 'a voice alone', plan: { clickLevel: 0, voiceLevel: 0.3 }, isRead: false },
+];
+
+/** Short sounds of a projector; four are told, two tell nothing. */
+export const shortSounds = SOUNDS.map(({ plan: changes, ...rest }) => {
+  const plan: ProjectorSound = { ...PLAIN_SOUND, sampleRate: 8000, seconds: 4.2, ...changes };
+  return { ...rest, plan, ...projectorSound(plan, 9) };
+});
