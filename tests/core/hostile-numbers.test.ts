@@ -14,7 +14,7 @@ const REFUSED_BELOW = /^(?:cannot (?:print|write) |Division by Zero|Invalid type
 
 /** Inner sums of a reading, asked millions of times of what the reading itself has made and checked. */
 const INNER =
-  /\b(?:filmPhaseAt|filmRateAt|meanFilmRate|solveSymmetric|fitColumns|weakLampLines|lineHz|bandAttenuation|curveExtremes|smoothed|scaledInverse|phaseModels|familyLines|switchedLevels|cameraSlots)\(/u;
+  /\b(?:makeJudge|toldPieces|endPaces|rateSpread|reasonBetween|pathAt|pathStates|measuredReadout|fairCommonWeight|rhythmRate|standsOut|isHeardIn|speedChart|filmPhaseAt|filmRateAt|meanFilmRate|solveSymmetric|fitColumns|weakLampLines|lineHz|bandAttenuation|curveExtremes|smoothed|scaledInverse|phaseModels|familyLines|switchedLevels|cameraSlots)\(/u;
 const checked = [...exampleCalls, ...moreCalls].filter(({ call }) => !INNER.test(call));
 /** No end by what they mean: no window at all, and no camera rate that is enough. */
 const ENDLESS_BY_MEANING =
