@@ -70,6 +70,11 @@ function steps({ clip }: ShortFilm, motion: BandMotion): readonly string[] {
     line('products', motion.gram),
     line('models, seven frames', phaseModels(step, [-3, -2, -1, 0, 1, 2, 3], 6, true)),
     line('models, beside a gap', phaseModels(step, [-3, -1, 0, 1], 6, false)),
+    // An exposure shorter than the dark of a blade: at some phases no light at all.
+    line(
+      'models, in the dark',
+      phaseModels({ ...step, exposureFilmFrames: 0.12 }, [-1, 0, 1, 2], 12, true),
+    ),
     line('coarse evidence', { ...coarse, steps: coarse.steps.all }),
     line('fine evidence', { ...fine, steps: WITNESSES.map((witness) => fine.steps[witness]) }),
     line('states', states),
@@ -91,9 +96,11 @@ describe('the sums of a reading of film', () => {
     const position = filmPosition(motion, bench);
     const list =
       position.kind === 'refused' ? undefined : measuredKeepList(position, motion, bench);
+    // The last tie of the film that stands lies where the pictures tell nothing.
     const ties = [
       { filmFrame: 5, cameraFrame: 12 },
       { filmFrame: 20, cameraFrame: 40 },
+      ...(clip.plan.stands === undefined ? [] : [{ filmFrame: 30, cameraFrame: 51 }]),
     ];
     const tied =
       position.kind === 'refused' ? undefined : measuredKeepList(position, motion, bench, ties);

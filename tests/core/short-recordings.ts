@@ -218,7 +218,11 @@ interface DrawnSound {
 }
 
 const SOUNDS: readonly DrawnSound[] = [
-  { title: 'a claw at 24', plan: { filmFps: 24, sampleRate: 16_000 }, isRead: true },
+  {
+    title: 'a claw at 24',
+    plan: { filmFps: 24, sampleRate: 16_000, seconds: 4.2003 },
+    isRead: true,
+  },
   {
     title: 'a claw of two teeth, the motor wandering',
     plan: { filmFps: 16, clicks: 2, wander: 0.012 },

@@ -10,6 +10,7 @@
 //   --minutes 30    draws no more changes after this time and counts those tried: a smaller sample
 //   --resume LOG    takes over what an interrupted run of the same sample printed; survivors are tried again
 //                   unless --minutes is 0
+//   --beside       what survives meets, by the test framework itself, the tests that run other programs
 //   --confirm 10   so many killed ones are tried once more by the test framework itself
 //   --keep         writes the outcome of these rooms to last-run.json, which npm run bench prints
 import { execFileSync } from 'node:child_process';
@@ -34,6 +35,7 @@ import { planFor } from './plan.ts';
 import { doTasks } from './pool.ts';
 import { runByFramework } from './run-tests.ts';
 import { survey } from './survey.ts';
+import { testFilesLeftOut } from './test-files.ts';
 import type { Task, Verdict } from './worker.ts';
 
 const { values: options } = parseArgs({
@@ -46,6 +48,7 @@ const { values: options } = parseArgs({
     minutes: { type: 'string', default: 'Infinity' },
     resume: { type: 'string' },
     confirm: { type: 'string', default: '0' },
+    beside: { type: 'boolean', default: false },
     full: { type: 'boolean', default: false },
     keep: { type: 'boolean', default: false },
   },
@@ -141,6 +144,32 @@ console.log(
   `${((performance.now() - start) / 60_000).toFixed(1)} min for ${outcomes.size} changes`,
 );
 
+const folder = join(projectFolder, 'tests/.output/mutation');
+mkdirSync(folder, { recursive: true });
+
+/** How a test file ends under the framework with a text in place of a source file. */
+function endingOf(testFile: string, file: string, text: string): 'passed' | 'failed' {
+  const path = join(folder, 'confirmed.ts');
+  writeFileSync(path, text);
+  return runByFramework(testFile, { file, text: path });
+}
+
+if (options.beside) {
+  const passesUnchanged = new Map<string, boolean>();
+  for (const mutant of drawn.filter((each) => outcomes.get(each) === 'survived')) {
+    const { file } = mutant;
+    const by = testFilesLeftOut(file).find((testFile) => {
+      const known = passesUnchanged.get(testFile);
+      const isFit = known ?? endingOf(testFile, file, textOf.get(file) ?? '') === 'passed';
+      passesUnchanged.set(testFile, isFit);
+      return isFit && endingOf(testFile, file, changed(mutant)) === 'failed';
+    });
+    if (by === undefined) continue;
+    outcomes.set(mutant, 'killed');
+    console.log(`killed beside ${nameOf(mutant)} – ${by}`);
+  }
+}
+
 function countsOf(mutants: readonly Mutant[]): Counts {
   const counts: Record<Outcome, number> = { ...NOTHING };
   for (const mutant of mutants) {
@@ -189,14 +218,10 @@ if (options.keep) {
 }
 
 // The framework itself must notice what this run counts as killed.
-const folder = join(projectFolder, 'tests/.output/mutation');
-mkdirSync(folder, { recursive: true });
 for (const [mutant, by] of sampleOf([...killers], Number(options.confirm), seed)) {
   const testFile = by.split(' > ')[0]!;
   if (!testFile.startsWith('tests/')) continue;
-  const text = join(folder, 'confirmed.ts');
-  writeFileSync(text, changed(mutant));
-  const ending = runByFramework(testFile, { file: mutant.file, text });
+  const ending = endingOf(testFile, mutant.file, changed(mutant));
   console.log(`${mutant.file}:${mutant.line}, ${testFile}: ${ending}`);
   if (ending !== 'failed') process.exitCode = 1;
 }

@@ -3,15 +3,18 @@ import { edgesOf } from '../walls/imports.ts';
 import { readFiles } from '../walls/source-files.ts';
 
 const IN_A_RUN = /^tests\/(?:quantity|core|published|worksheets|pictures|practice)\/.*\.test\.ts$/u;
-/** Counts what runs, which slows down everything after it, or runs programs beside. */
+/** All advice fed back to all sheets, and hostile texts in all fields: minutes. */
+const TAKE_MINUTES = ['tests/worksheets/advice.test.ts', 'tests/worksheets/contract.test.ts'];
+/** Runs programs beside. */
+const RUN_PROGRAMS = ['tests/tools/ffmpeg.ts', 'node:child_process'];
 const NOT_IN_A_RUN = [
-  // All advice fed back to all sheets, and hostile texts in all fields: minutes.
-  'tests/worksheets/advice.test.ts',
-  'tests/worksheets/contract.test.ts',
+  ...TAKE_MINUTES,
+  ...RUN_PROGRAMS,
+  // Counts what runs, which slows down everything after it.
   'tests/tools/reached-code.ts',
-  'tests/tools/ffmpeg.ts',
-  'node:child_process',
 ];
+/** Steps of import up to which a test that is left out is near. */
+const NEAR_STEPS = 3;
 
 const files = [...readFiles('src', ['.ts', '.tsx']), ...readFiles('tests', ['.ts'])];
 const textOf = new Map(files.map(({ path, text }) => [path, text]));
@@ -42,6 +45,20 @@ export const TEST_FILES: readonly string[] = files
     const all = reached(path, imported);
     return !NOT_IN_A_RUN.some((each) => all.has(each));
   });
+
+/**
+ * Test files that a run leaves out because they run programs, and that reach a source file in few steps of
+ * import, the nearest first.
+ */
+export function testFilesLeftOut(file: string): readonly string[] {
+  return [...reached(file, importers)]
+    .filter(([path, steps]) => IN_A_RUN.test(path) && steps <= NEAR_STEPS)
+    .map(([path]) => path)
+    .filter((path) => {
+      const all = reached(path, imported);
+      return !TAKE_MINUTES.includes(path) && RUN_PROGRAMS.some((each) => all.has(each));
+    });
+}
 
 /** Import steps from a source file to each test file that reaches it. */
 export function testFilesReaching(file: string): ReadonlyMap<string, number> {

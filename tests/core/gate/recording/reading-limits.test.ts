@@ -7,7 +7,9 @@ import { familyLines } from '../../../../src/core/gate/recording/light-lines.ts'
 import { bandAttenuation, lineColumns } from '../../../../src/core/gate/recording/line-columns.ts';
 import { periodicCurve } from '../../../../src/core/gate/recording/periodic-curve.ts';
 import { phaseFromRates } from '../../../../src/core/gate/recording/film-phase.ts';
+import { readEmptyGate } from '../../../../src/core/gate/recording/read-empty-gate.ts';
 import { rhythmLine } from '../../../../src/core/gate/recording/rhythm-lines.ts';
+import { makeEqualShutter } from '../../../../src/core/gate/shutter.ts';
 
 /** Light that stays the same, band by band. */
 function steadyLight(frames: number, band: (index: number) => number = () => 0.3): BandLight {
@@ -36,6 +38,27 @@ describe('light that is refused before any sum', () => {
     const with_ = (level: number) => steadyLight(90, (band) => (band === 7 ? level : 0.3));
     expect(unusableLight(with_(0.0041), 4)).toBeUndefined();
     expect(unusableLight(with_(0.0039), 4)).toMatchObject({ reason: 'black', band: 7 });
+  });
+});
+
+describe('a clock that is none', () => {
+  it('is refused with the time from the first camera frame on, whatever time the file begins at', () => {
+    const light = steadyLight(120);
+    const frameSeconds = light.frameSeconds.map((seconds) => 2 + seconds);
+    frameSeconds[60] = frameSeconds[59]! - 0.01;
+    const refusal = readEmptyGate(
+      { ...light, frameSeconds },
+      {
+        nominalFilmFps: 18,
+        flashesPerFrame: 3,
+        shutter: makeEqualShutter(3, 0.5),
+        exposureSeconds: 1 / 50,
+        rippleLimitPercent: 1,
+      },
+    );
+    if (refusal.kind === 'reading') throw new Error('read');
+    expect(refusal.reason).toBe('irregular-times');
+    expect(refusal.seconds).toBeCloseTo(59 / 25 - 0.01, 9);
   });
 });
 
