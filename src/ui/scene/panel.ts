@@ -11,6 +11,17 @@ import { makeTools } from './tools.ts';
 /** After so long the reel starts again, so that no number grows without end; whole loops. */
 const LONGEST_SECONDS = 600;
 
+/** Remembers the last answer: a screen asks sixty times a second, and its questions seldom change. */
+function keptForSame<Asked extends readonly unknown[], Answer>(answer: (...asked: Asked) => Answer) {
+  let last: { readonly asked: Asked; readonly answer: Answer } | undefined;
+  return (...asked: Asked): Answer => {
+    if (last === undefined || asked.some((part, at) => part !== last?.asked[at])) {
+      last = { asked, answer: answer(...asked) };
+    }
+    return last.answer;
+  };
+}
+
 /** Puts everything by which a reader moves a scene on the page, shut, and makes it work. */
 export function makePanel(scene: LiveScene): Panel {
   const { element, picture, canvas, chosen, data } = scene;
@@ -29,8 +40,10 @@ export function makePanel(scene: LiveScene): Panel {
   const firstOf = (): Painted => scene.sides[0] as Painted;
   const speed = (): number =>
     Math.min(isSlow ? SLOW_SPEED : 1, ...scene.sides.map(({ side }) => fastestSpeed(side.film)));
-  const safeties = () =>
-    scene.sides.map(({ shown, side }) => safePlay(shown, chosen.view, side.tone, speed()));
+  const safetiesOf = keptForSame((sides: readonly Painted[], view: View, pace: number) =>
+    sides.map(({ shown, side }) => safePlay(shown, view, side.tone, pace)),
+  );
+  const safeties = () => safetiesOf(scene.sides, chosen.view, speed());
   const filmFrameNow = (): number =>
     Math.floor(chosen.seconds * firstOf().shown.setting.filmFps + 0.1) % REEL.filmFrames;
 
@@ -41,7 +54,13 @@ export function makePanel(scene: LiveScene): Panel {
   function tick(seconds: number): void {
     chosen.seconds = (chosen.seconds + seconds * speed()) % LONGEST_SECONDS;
     paint();
-    scrub.value = String(filmFrameNow());
+  }
+
+  /** The number of the film frame, where it is read; written only when it is another, or each would cost a layout. */
+  function count(): void {
+    const filmFrame = String(filmFrameNow());
+    if (number.textContent !== filmFrame) number.textContent = filmFrame;
+    if (scrub.value !== filmFrame) scrub.value = filmFrame;
   }
 
   /** Says what is shown; aloud only while it is still. */
@@ -60,7 +79,7 @@ export function makePanel(scene: LiveScene): Panel {
     element.dataset['is'] = isPlaying ? 'playing' : 'still';
     picture.style.setProperty('--at', `${100 * chosen.split}%`);
     state.setAttribute('aria-live', isPlaying ? 'off' : 'polite');
-    scrub.value = String(filmFrameNow());
+    count();
     for (const choice of panel.querySelectorAll<HTMLInputElement>('[type=radio]')) {
       choice.checked = choice.value === chosen.view;
     }
@@ -161,7 +180,7 @@ export function makePanel(scene: LiveScene): Panel {
     painted() {
       loupe?.draw();
       number.hidden = chosen.isStrips;
-      number.textContent = String(filmFrameNow());
+      count();
     },
     changed() {
       clock.pause();
