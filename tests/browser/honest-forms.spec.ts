@@ -244,9 +244,9 @@ test('a line written on the job sheet survives a reload, and goes into no addres
   page,
 }) => {
   await page.goto('/job-sheet/');
-  await live(page.locator('[data-plan]'));
   const line = page.locator('[data-blank]').first();
   await line.fill('Reel 7, Rowing Club');
+  await live(page.locator('[data-plan]'));
   await page.reload();
   await expect(line).toHaveValue('Reel 7, Rowing Club');
   expect(page.url()).not.toContain('Rowing');

@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { wakeForms } from './live-forms.ts';
+import { wakeForms, wakeSheet } from './live-forms.ts';
 import { coveredFields, smallTargets } from './sweep/covered.ts';
 import { elementsTooWide } from './sweep/layout.ts';
 
@@ -21,6 +21,7 @@ test.describe('small windows', () => {
     }) => {
       await page.goto(address);
       await wakeForms(page);
+      if (address.endsWith('-sheet/')) await wakeSheet(page);
       for (const part of await page.locator('bench-form, [data-plan]').all()) {
         await expect(part).toHaveAttribute('data-ready', 'true');
       }

@@ -1,3 +1,4 @@
+import { blanksOf, keptSheet } from './history-entry.ts';
 import { isOpeningKept } from './kept-opening.ts';
 import { loadPicture } from './load-picture.ts';
 import { loadWorksheet } from './load-worksheet.ts';
@@ -16,6 +17,8 @@ export type Redraw = () => void;
 export interface Island {
   readonly selector: string;
   readonly when: When;
+  /** Whether it has more to show than the page as it was built, though nobody has touched it. */
+  isAskedFor?(element: HTMLElement): boolean;
   /**
    * Loads its code and brings it to life; rejected where the code cannot be fetched. Gives what is to
    * be called when a browser brings the page back whole: some empty the fields meanwhile.
@@ -128,7 +131,11 @@ export const ISLANDS: readonly Island[] = [
   },
   {
     selector: '[data-plan]',
-    when: 'at-once',
+    when: 'touched',
+    isAskedFor: ({ dataset: { plan = '' } }) =>
+      location.search !== '' ||
+      isOpeningKept() ||
+      keptSheet(history.state, blanksOf(plan)) !== undefined,
     async wake(element) {
       const { hydrateGathered } = await import('../gathered/hydrate-gathered.tsx');
       return hydrateGathered(element);

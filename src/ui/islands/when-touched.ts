@@ -11,8 +11,10 @@ export function whenTouched(element: HTMLElement, wake: () => Promise<void>): vo
   const calls = new AbortController();
   const { signal } = calls;
   /** A scene in a sheet is touched for itself. */
-  const isOwn = ({ target }: Event): boolean =>
-    (target as Element).closest(`scene-view,${element.localName}`) === element;
+  const isOwn = ({ target }: Event): boolean => {
+    const scene = (target as Element).closest('scene-view');
+    return scene === null || scene.contains(element);
+  };
   let pressed: HTMLElement | undefined;
 
   const begin = async (): Promise<void> => {
