@@ -46,3 +46,12 @@ test('from deep in a chapter the outline is one press away, and opens', async ({
   const outline = page.getByRole('navigation', { name: 'In this chapter', exact: true });
   await expect(outline.getByRole('link').first()).toBeInViewport();
 });
+
+test('before a page is scrolled the bar at its foot lies over no other link', async ({ page }) => {
+  await page.setViewportSize({ width: 412, height: 823 });
+  await page.goto('/trainee/glossary/');
+  const bar = page.getByRole('navigation', { name: 'From anywhere in this chapter' });
+  await expect(bar).toBeHidden();
+  await page.mouse.wheel(0, 300);
+  await expect(bar.getByRole('link', { name: 'Contents' })).toBeInViewport();
+});
