@@ -3,7 +3,7 @@ import { currentTexts } from '../bench/bench-state.ts';
 import { pageBench, pageTable } from '../bench/page-bench.ts';
 import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import { onOpening } from '../islands/kept-opening.ts';
-import { blanksOf, keptSheet, replaceEntry, withSheet } from '../islands/history-entry.ts';
+import { keptSheet, replaceEntry, withSheet } from '../islands/history-entry.ts';
 import { typedTexts } from '../islands/typed-fields.ts';
 import { showAddressFault } from '../islands/show-address-fault.ts';
 import { loadWorksheet } from '../islands/load-worksheet.ts';
@@ -48,7 +48,7 @@ export async function hydrateGathered(element: HTMLElement): Promise<() => void>
   ]);
   const worksheets = new Map(loaded.map((worksheet) => [worksheet.id, worksheet]));
   const linked = fieldsFromQuery(plan, location.search);
-  const blanksId = blanksOf(plan.id);
+  const blanksId = `${plan.id}-blanks`;
   const keepWritten = (changed: Entries): void => {
     replaceEntry(withSheet(history.state, blanksId, { changed }));
   };

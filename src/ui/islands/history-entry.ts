@@ -37,9 +37,6 @@ export function keptSheet(state: unknown, instance: string): SheetState | undefi
   };
 }
 
-/** Under this instance stands what is written on the blank lines of a sheet of several worksheets. */
-export const blanksOf = (plan: string): string => `${plan}-blanks`;
-
 /** The state of the history entry with what the reader now did with a form. */
 export function withSheet(state: unknown, instance: string, sheet: SheetState): object {
   const sheets = own(state, 'sheets');

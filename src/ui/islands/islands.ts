@@ -1,4 +1,3 @@
-import { blanksOf, keptSheet } from './history-entry.ts';
 import { isOpeningKept } from './kept-opening.ts';
 import { loadPicture } from './load-picture.ts';
 import { loadWorksheet } from './load-worksheet.ts';
@@ -18,7 +17,7 @@ export interface Island {
   readonly selector: string;
   readonly when: When;
   /** Whether it has more to show than the page as it was built, though nobody has touched it. */
-  isAskedFor?(element: HTMLElement): boolean;
+  isAskedFor?(): boolean;
   /**
    * Loads its code and brings it to life; rejected where the code cannot be fetched. Gives what is to
    * be called when a browser brings the page back whole: some empty the fields meanwhile.
@@ -132,10 +131,8 @@ export const ISLANDS: readonly Island[] = [
   {
     selector: '[data-plan]',
     when: 'touched',
-    isAskedFor: ({ dataset: { plan = '' } }) =>
-      location.search !== '' ||
-      isOpeningKept() ||
-      keptSheet(history.state, blanksOf(plan)) !== undefined,
+    // Its link, a bench or the reel on the table, or what was written on its lines before.
+    isAskedFor: () => location.search !== '' || history.state !== null || isOpeningKept(),
     async wake(element) {
       const { hydrateGathered } = await import('../gathered/hydrate-gathered.tsx');
       return hydrateGathered(element);

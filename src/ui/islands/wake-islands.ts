@@ -64,7 +64,7 @@ function wakeOnce(island: Island, element: HTMLElement): Promise<void> {
 function isAskedFor(island: Island, element: HTMLElement): boolean {
   const { instance = '' } = element.dataset;
   return (
-    island.isAskedFor?.(element) === true ||
+    island.isAskedFor?.() === true ||
     typedFields(element).length > 0 ||
     (instance !== '' &&
       (keptSheet(history.state, instance) !== undefined ||
@@ -150,6 +150,7 @@ async function fillForPrint(): Promise<void> {
 }
 
 function showBench(): void {
+  wakeAsked();
   for (const { island, element } of sheets) {
     whenNearScreen([element], () => wake(island, element));
   }
@@ -163,9 +164,7 @@ if (isOpeningKept()) {
 } else {
   // Another tab may describe a bench while this page is open.
   addEventListener('storage', (event) => {
-    if (!isAboutOpening(event) || !isOpeningKept()) return;
-    showBench();
-    wakeAsked();
+    if (isAboutOpening(event) && isOpeningKept()) showBench();
   });
 }
 
