@@ -11,10 +11,8 @@ export function whenTouched(element: HTMLElement, wake: () => Promise<void>): vo
   const calls = new AbortController();
   const { signal } = calls;
   /** A scene in a sheet is touched for itself. */
-  const isOwn = ({ target }: Event): boolean => {
-    const scene = (target as Element).closest('scene-view');
-    return scene === null || scene.contains(element);
-  };
+  const isOwn = ({ target }: Event): boolean =>
+    (target as Element).closest('scene-view')?.contains(element) ?? true;
   let pressed: HTMLElement | undefined;
 
   const begin = async (): Promise<void> => {
