@@ -10,7 +10,8 @@ const HOSTILE = ['0', '(-1)', '0.5', 'NaN', 'Infinity', '(-Infinity)'];
 /** A fraction and a list cannot be made of the others. */
 const HOSTILE_IN_A_CLASS = ['0', '(-1)'];
 /** Refusals of what prints numbers, and of the classes that hold them. */
-const REFUSED_BELOW = /^(?:cannot (?:print|write) |Division by Zero|Invalid (?:typed )?array length)/u;
+const REFUSED_BELOW =
+  /^(?:cannot (?:print|write) |Division by Zero|Invalid (?:typed )?array length)/u;
 
 /** Inner sums of a reading, asked millions of times of what the reading itself has made and checked. */
 const INNER =
