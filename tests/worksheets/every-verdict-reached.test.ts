@@ -7,7 +7,8 @@ import { z } from 'astro/zod';
 import type { Entries, Evaluation } from '../../src/worksheets/machine/evaluate.ts';
 import type { VerdictLevel, Worksheet } from '../../src/worksheets/machine/types.ts';
 import { readExamples } from '../content/read-content.ts';
-import { watchCode, type CodeWatch } from '../tools/reached-code.ts';
+import { watchCode, type CodeWatch, type Unreached } from '../tools/reached-code.ts';
+import { sizeOf } from '../tools/sample-sizes.ts';
 import { projectFolder } from '../walls/source-files.ts';
 import { knownEntries, seededChance, seedOf } from './random-entries.ts';
 
@@ -115,6 +116,14 @@ function runAll(): ReadonlyMap<string, ReadonlySet<VerdictLevel>> {
 }
 
 describe('what the sheets can say', () => {
+  let reached: ReadonlyMap<string, ReadonlySet<VerdictLevel>>;
+  let unreached: Unreached;
+  beforeAll(async () => {
+    await watch.reset();
+    reached = runAll();
+    unreached = await watch.taken();
+  });
+
   it.each(cases)('$id, at $entries', ({ id, entries, says, refuses }) => {
     const { outcome, message, messages } = evaluate(worksheets.get(id)!, entries);
     expect(message).toBeUndefined();
@@ -128,27 +137,33 @@ describe('what the sheets can say', () => {
   });
 
   it('every level and every verdict in the code is reached', async () => {
-    await watch.reset();
-    runAll();
-    const levels = await watch.unreached(isSheet, isLevel);
+    const levels = await unreached(isSheet, isLevel);
     expect(levels.asked).toBeGreaterThan(100);
-    runAll();
-    const sentences = await watch.unreached(isCoreOrSheet, isSentence);
+    const sentences = await unreached(isCoreOrSheet, isSentence);
     expect(sentences.asked).toBeGreaterThan(80);
     expect([...levels.places, ...sentences.places]).toEqual([]);
   });
 
   it('every refusal in the code is reached, or is a guard that no entry can reach', async () => {
-    await watch.reset();
-    runAll();
-    const { asked, places } = await watch.unreached(isCoreOrSheet, isRefusal);
+    const { asked, places } = await unreached(isCoreOrSheet, isRefusal);
     expect(asked).toBeGreaterThan(30);
-    const unreached = [...new Set(places.map(nameOfRefusal))].sort();
-    expect(unreached).toEqual(Object.keys(GUARDS).sort());
+    const names = [...new Set(places.map(nameOfRefusal))].sort();
+    expect(names).toEqual(Object.keys(GUARDS).sort());
   });
 
-  it('no level or refusal turns up in random entries that is not reached above', () => {
-    const reached = runAll();
+  it('is told apart: code that did not run is found, whatever stands around it', async () => {
+    await watch.reset();
+    evaluate(worksheets.get('speed-change')!, { shownFps: '18' });
+    const unreachedByOne = await watch.taken();
+    const { places } = await unreachedByOne(
+      (path) => path.endsWith('file/speed-change/worksheet.ts'),
+      isLevel,
+    );
+    expect(places.map(({ code }) => code)).toEqual(['"note"', '"care"']);
+  });
+
+  it('no level or refusal turns up in random entries that is not reached above', async () => {
+    await watch.end();
     const refused = new Set(
       cases.flatMap(({ id, refuses = {} }) =>
         Object.entries(refuses).map(([key, text]) => `${id} refuses ${key}: ${shapeOf(text)}`),
@@ -157,7 +172,7 @@ describe('what the sheets can say', () => {
     const missing = new Map<string, Entries>();
     for (const [id, worksheet] of worksheets) {
       const chance = seededChance(seedOf(`${id} levels`));
-      for (let round = 0; round < 300; round += 1) {
+      for (let round = 0; round < sizeOf('said'); round += 1) {
         const { entries } = knownEntries(worksheet.inputs, chance);
         const { outcome, messages, message } = evaluate(worksheet, entries);
         const level = outcome?.verdict.level;
@@ -172,15 +187,5 @@ describe('what the sheets can say', () => {
       }
     }
     expect([...missing]).toEqual([]);
-  });
-
-  it('is told apart: code that did not run is found, whatever stands around it', async () => {
-    await watch.reset();
-    evaluate(worksheets.get('speed-change')!, { shownFps: '18' });
-    const { places } = await watch.unreached(
-      (path) => path.endsWith('file/speed-change/worksheet.ts'),
-      isLevel,
-    );
-    expect(places.map(({ code }) => code)).toEqual(['"note"', '"care"']);
   });
 });
