@@ -30,8 +30,6 @@ export interface CodeWatch {
   reset(): Promise<void>;
   /** What ran since the last reset, to be asked about; forgets it. */
   taken(): Promise<Unreached>;
-  /** Ends the counting, which slows all code down. */
-  end(): Promise<void>;
 }
 
 /**
@@ -89,12 +87,6 @@ export async function watchCode(): Promise<CodeWatch> {
         }
         return { asked, places };
       };
-    },
-    async end() {
-      await session.post('Profiler.stopPreciseCoverage');
-      await session.post('Profiler.disable');
-      await session.post('Debugger.disable');
-      session.disconnect();
     },
   };
 }
