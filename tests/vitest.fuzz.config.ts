@@ -7,6 +7,7 @@ const SAMPLED = [
   'tests/core/film-untold.test.ts',
   'tests/core/gate/recording/gate-variety.test.ts',
   'tests/worksheets/advice.test.ts',
+  'tests/worksheets/random-levels.test.ts',
   'tests/worksheets/taken-texts.test.ts',
 ];
 

@@ -19,14 +19,17 @@ interface CountedRange {
   readonly count: number;
 }
 
+/** Picks places that did not run. */
+export type Unreached = (
+  isWatched: (path: string) => boolean,
+  isAsked: (node: ts.Node) => boolean,
+) => Promise<{ readonly asked: number; readonly places: readonly UnreachedPlace[] }>;
+
 export interface CodeWatch {
   /** Forgets what ran so far. */
   reset(): Promise<void>;
-  /** Places that `isAsked` picks and that did not run since the last reset. */
-  unreached(
-    isWatched: (path: string) => boolean,
-    isAsked: (node: ts.Node) => boolean,
-  ): Promise<{ readonly asked: number; readonly places: readonly UnreachedPlace[] }>;
+  /** What ran since the last reset, to be asked about; forgets it. */
+  taken(): Promise<Unreached>;
 }
 
 /**
@@ -42,6 +45,15 @@ export async function watchCode(): Promise<CodeWatch> {
   const take = async () => (await session.post('Profiler.takePreciseCoverage')).result;
   /** Scripts that were seen; a script in which nothing ran since the reset is not reported again. */
   const scripts = new Map<string, string>();
+  const sources = new Map<string, ts.SourceFile>();
+  const sourceOf = async (scriptId: string, path: string): Promise<ts.SourceFile> => {
+    const known = sources.get(scriptId);
+    if (known !== undefined) return known;
+    const { scriptSource } = await session.post('Debugger.getScriptSource', { scriptId });
+    const source = ts.createSourceFile(path, scriptSource, ts.ScriptTarget.Latest, true);
+    sources.set(scriptId, source);
+    return source;
+  };
   const note = (reported: Awaited<ReturnType<typeof take>>): void => {
     for (const { scriptId, url } of reported) scripts.set(scriptId, url);
   };
@@ -49,31 +61,32 @@ export async function watchCode(): Promise<CodeWatch> {
     async reset() {
       note(await take());
     },
-    async unreached(isWatched, isAsked) {
+    async taken() {
       const reported = await take();
       note(reported);
       const counted = new Map(reported.map(({ scriptId, functions }) => [scriptId, functions]));
-      const places: UnreachedPlace[] = [];
-      let asked = 0;
-      for (const [scriptId, url] of scripts) {
-        if (!url.startsWith('file:')) continue;
-        const path = relative(projectFolder, fileURLToPath(url));
-        if (!isWatched(path)) continue;
-        const { scriptSource } = await session.post('Debugger.getScriptSource', { scriptId });
-        const source = ts.createSourceFile(path, scriptSource, ts.ScriptTarget.Latest, true);
-        const functions = (counted.get(scriptId) ?? []).map(({ ranges }) => ranges);
-        const visit = (node: ts.Node): void => {
-          if (isAsked(node)) {
-            asked += 1;
-            if (!didRun(node, functions, source)) {
-              places.push({ path, code: node.getText(source).replaceAll(/\s+/gu, ' ') });
+      return async (isWatched, isAsked) => {
+        const places: UnreachedPlace[] = [];
+        let asked = 0;
+        for (const [scriptId, url] of scripts) {
+          if (!url.startsWith('file:')) continue;
+          const path = relative(projectFolder, fileURLToPath(url));
+          if (!isWatched(path)) continue;
+          const source = await sourceOf(scriptId, path);
+          const functions = (counted.get(scriptId) ?? []).map(({ ranges }) => ranges);
+          const visit = (node: ts.Node): void => {
+            if (isAsked(node)) {
+              asked += 1;
+              if (!didRun(node, functions, source)) {
+                places.push({ path, code: node.getText(source).replaceAll(/\s+/gu, ' ') });
+              }
             }
-          }
-          ts.forEachChild(node, visit);
-        };
-        visit(source);
-      }
-      return { asked, places };
+            ts.forEachChild(node, visit);
+          };
+          visit(source);
+        }
+        return { asked, places };
+      };
     },
   };
 }

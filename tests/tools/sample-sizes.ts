@@ -9,6 +9,11 @@ export interface SampleSize {
 /** Every run over drawn or spread cases that the test command shortens. Both runs start at the same case. */
 export const SAMPLES = {
   entries: { what: 'random entries for each worksheet', command: 150, longRun: 10_000 },
+  said: {
+    what: 'random entries of each worksheet for levels that no example reaches',
+    command: 100,
+    longRun: 1000,
+  },
   corners: { what: 'corners of the ranges of each worksheet', command: 64, longRun: 2048 },
   advice: { what: 'benches whose advice is fed back', command: 600, longRun: 10_000 },
   gates: { what: 'judged recordings of an empty gate', command: 8, longRun: 200 },
