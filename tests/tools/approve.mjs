@@ -18,6 +18,9 @@ const { status } = spawnSync(
     'tests/core/approved-constants.test.ts',
     'tests/core/approved-readings.test.ts',
     'tests/core/approved-examples.test.ts',
+    'tests/core/approved-steps.test.ts',
+    'tests/core/approved-film-steps.test.ts',
+    'tests/core/approved-sound-steps.test.ts',
   ],
   { cwd: projectFolder, stdio: 'inherit', env: { ...process.env, APPROVE: 'yes' } },
 );

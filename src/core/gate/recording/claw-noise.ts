@@ -235,7 +235,8 @@ export function readClawNoise(
     kind: 'read',
     filmFps: rateOf(likely),
     errorFps: rhythm.errorHertz * step * likely,
-    isClawHeard: step === 1,
+    // The rhythm of several noises a film frame says nothing of the claw, which makes one.
+    isClawHeard: step === 1 && likely === 1,
     alternatives: others.map(rateOf),
   };
 }

@@ -69,6 +69,16 @@ describe('the film rate from the noise of the claw', () => {
     expect(reading.isClawHeard).toBe(false);
   });
 
+  it('does not take the wind for the claw, however wide the range that is expected', () => {
+    const { reading } = read(
+      { clickLevel: 0, blades: 3, windLevel: 0.05 },
+      { least: 16, most: 60 },
+    );
+    if (reading.kind !== 'read') throw new Error(reading.reason);
+    expect(reading.filmFps / 18).toBeCloseTo(1, 2);
+    expect(reading.isClawHeard).toBe(false);
+  });
+
   it('is one answer where the claw is heard beside the wind', () => {
     const reading = expectRight(read({ clickLevel: 0.08, blades: 3, windLevel: 0.05 }));
     expect(reading.alternatives).toEqual([]);
