@@ -34,9 +34,7 @@ describe('stretches of a recording', () => {
       const wanted = Buffer.concat(ranges.map(({ from, to }) => recording.subarray(from, to)));
       expect((await bytesOf(parts)).equals(wanted)).toBe(true);
       // Few stretches need no helper; of many none gets more than the browser can hold well.
-      expect(asked.reduce((sum, each) => sum + each, 0)).toBe(
-        count > RANGES_AT_ONCE ? count : 0,
-      );
+      expect(asked.reduce((sum, each) => sum + each, 0)).toBe(count > RANGES_AT_ONCE ? count : 0);
       expect(Math.max(0, ...asked)).toBeLessThanOrEqual(RANGES_AT_ONCE);
       expect(shares).toEqual([...shares].sort((a, b) => a - b));
       if (count > RANGES_AT_ONCE) expect(shares.at(-1)).toBe(1);
