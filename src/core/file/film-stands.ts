@@ -39,15 +39,28 @@ const LEAST_EXPOSURE = 0.6;
  */
 const SHORTEST_IF_SHORT_SECONDS = 2;
 
-/** Whether this bench lets film that stands be told from film that runs. */
-function canTellStands(position: FilmPosition, bench: RecordingBench): boolean {
-  const { filmFps, slots } = position;
-  return filmFps <= MOST_PACE * slots.cameraFps && darkTimes(position, bench) >= LEAST_EXPOSURE;
-}
-
 /** Exposure in dark times of the widest blade. */
 function darkTimes({ filmFps }: FilmPosition, bench: RecordingBench): number {
   return (bench.exposureSeconds * filmFps) / longestDarkFraction(bench.shutter);
+}
+
+/**
+ * Shortest stand that the pictures tell with this projector and camera, s.
+ *
+ * @param position  measured film position
+ * @param bench     projector and camera
+ * @returns half a second; two where the exposure is hardly longer than the dark of the widest blade;
+ * undefined where no stand is told, because the exposure is shorter still, or because there are hardly
+ * more camera frames than film frames
+ */
+export function shortestStandSeconds(
+  position: FilmPosition,
+  bench: RecordingBench,
+): number | undefined {
+  const exposure = darkTimes(position, bench);
+  if (position.filmFps > MOST_PACE * position.slots.cameraFps || exposure < LEAST_EXPOSURE)
+    return undefined;
+  return exposure < SHORT_EXPOSURE ? SHORTEST_IF_SHORT_SECONDS : SHORTEST_SECONDS;
 }
 
 /** Middle of the values that are known; undefined where there are none. */
@@ -118,11 +131,10 @@ function joinedRows(
  * @returns the stretches; none where the bench does not let them be told
  */
 export function filmStands(position: FilmPosition, bench: RecordingBench): readonly FilmStand[] {
-  if (!canTellStands(position, bench)) return [];
+  const seconds = shortestStandSeconds(position, bench);
+  if (seconds === undefined) return [];
   const { slotChangeNats, slots } = position;
-  const isShort = darkTimes(position, bench) < SHORT_EXPOSURE;
-  const most = isShort ? MOST_CHANGE_IF_SHORT : MOST_CHANGE;
-  const seconds = isShort ? SHORTEST_IF_SHORT_SECONDS : SHORTEST_SECONDS;
+  const most = seconds === SHORTEST_SECONDS ? MOST_CHANGE : MOST_CHANGE_IF_SHORT;
   const shortest = Math.max(4, Math.round(seconds * slots.cameraFps) - WINDOW);
   const reach = Math.floor(WINDOW / 2);
   const far = reach + Math.round(BESIDE_SECONDS * slots.cameraFps);
