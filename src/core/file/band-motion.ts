@@ -37,10 +37,11 @@ export interface BandMotion {
 export interface GramAccumulator {
   /**
    * @param picture  luma, 48 × 36 box means row by row in coded row order, 0 black to 1 white
-   * @returns the numbers of this camera frame, 72 in a list that the next one is written into
+   * @param into  where the numbers go, 72; a new list where left out
+   * @returns the numbers of this camera frame
    * @throws {RangeError} the picture has another size
    */
-  readonly add: (picture: ArrayLike<number>) => Float64Array;
+  readonly add: (picture: ArrayLike<number>, into?: Float64Array) => Float64Array;
 }
 
 /**
@@ -106,11 +107,9 @@ export function gramAccumulator(): GramAccumulator {
   const differences: Float64Array[] = [];
   const earlierMeans: Float64Array[] = [];
   let nextMeans: Float64Array = new Float64Array(PICTURE_ROWS);
-  // One list for all frames: a new one for each would pile up by the hundred thousand.
-  const numbers = new Float64Array(NUMBERS_PER_FRAME);
 
   return {
-    add(picture) {
+    add(picture, numbers = new Float64Array(NUMBERS_PER_FRAME)) {
       requireInterval('picture length', picture.length, { minimum: size, maximum: size });
       numbers.fill(0);
       const levels = spare;
@@ -164,7 +163,8 @@ export function bandMotionOfPictures(
   const gram = new Float64Array(count * NUMBERS_PER_FRAME);
   let frame = 0;
   for (const picture of pictures) {
-    if (frame < count) gram.set(accumulator.add(picture), frame * NUMBERS_PER_FRAME);
+    const from = frame * NUMBERS_PER_FRAME;
+    if (frame < count) accumulator.add(picture, gram.subarray(from, from + NUMBERS_PER_FRAME));
     frame += 1;
   }
   requireInterval('number of pictures', frame, { minimum: count, maximum: count });
