@@ -1,5 +1,5 @@
 import type { UntoldStretch } from '../../core/file/film-track.ts';
-import { SAME_PICTURE_WORDS, UNTOLD_WORDS } from '../../core/file/recording-words.ts';
+import { UNTOLD_WORDS } from '../../core/file/recording-words.ts';
 import { formatDuration, formatNumber, formatQuantity } from '../../quantity/format.ts';
 import { rateWords } from '../../worksheets/gate/rate-words.ts';
 import type { Answer, ResultTable } from '../../worksheets/machine/types.ts';
@@ -61,7 +61,7 @@ function standAnswer({ list, firstSeconds }: FilmReading): Answer {
     return {
       label,
       text: 'not told',
-      note: 'With this exposure, or with hardly more camera frames than film frames, running film can look as if it stood. Watch the gate yourself.',
+      note: 'With this exposure, or with hardly more camera frames than film frames, running film can look as if it stood. Play the kept frames and look.',
     };
   }
   const least = formatQuantity(shortest, 's', 2);
@@ -77,7 +77,7 @@ function standAnswer({ list, firstSeconds }: FilmReading): Answer {
     label,
     level: 'care',
     text: `${places.join(', ')}${more > 0 ? `, and ${more} more` : ''}`,
-    note: `Nothing changes there, not even the grain. ${SAME_PICTURE_WORDS.toDo} A stand shorter than ${least} may go unseen.`,
+    note: `Nothing changes there, not even the grain. Look at the pictures. If the film stood, inspect that place for torn perforations or a lost loop before it runs again. A stand shorter than ${least} may go unseen.`,
   };
 }
 
