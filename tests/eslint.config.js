@@ -1,12 +1,8 @@
-import { fileURLToPath } from 'node:url';
 import astro from 'eslint-plugin-astro';
 import tseslint from 'typescript-eslint';
 
-// Run from the project folder, by npm run check:lint (files that did not change are not looked at again) or by
-// the test command, which looks at all of them: what one file says can be wrong for the types of another.
-// `astro check` runs the compiler in another stage; here types are asked only what it does not ask.
-
-const projectFolder = fileURLToPath(new URL('..', import.meta.url));
+// Reads .astro files alone; ../.oxlintrc.json asks the same of TypeScript and JavaScript, and what needs to know
+// types besides. Run from the project folder by npm run check:lint.
 
 /** Core rules that catch mistakes the compiler lets through. */
 const mistakes = {
@@ -62,26 +58,9 @@ const mistakes = {
   'valid-typeof': 'error',
 };
 
-/** Rules that need to know types: promises that nobody waits for, cases that nobody thought of. */
-const typed = {
-  '@typescript-eslint/await-thenable': 'error',
-  '@typescript-eslint/no-floating-promises': 'error',
-  '@typescript-eslint/no-misused-promises': 'error',
-  '@typescript-eslint/no-unnecessary-condition': ['error', { allowConstantLoopConditions: true }],
-  '@typescript-eslint/only-throw-error': 'error',
-  '@typescript-eslint/switch-exhaustiveness-check': [
-    'error',
-    { considerDefaultExhaustiveForUnions: true },
-  ],
-};
-
 const houseStyle = {
   'no-restricted-syntax': [
     'error',
-    {
-      selector: 'ExportDefaultDeclaration',
-      message: 'Named exports only (configs and .astro excepted): a name is the same everywhere.',
-    },
     {
       selector: 'ExportAllDeclaration, ExportNamedDeclaration[source]',
       message: 'No barrels: import from the file that defines the name.',
@@ -98,7 +77,8 @@ const houseStyle = {
 };
 
 export default tseslint.config(
-  { ignores: ['dist/', '.astro/', 'tests/.output/', 'src/public/'] },
+  // Nothing but .astro files and the scripts in them.
+  { ignores: ['src/**/*.{js,mjs,ts,tsx}', '!src/**/*.astro/*'] },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   ...tseslint.configs.strict,
   ...tseslint.configs.stylistic,
@@ -113,16 +93,8 @@ export default tseslint.config(
     },
   },
   {
-    files: ['src/**/*.{ts,tsx}', 'tests/**/*.ts'],
-    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: projectFolder } },
-    rules: typed,
-  },
-  { files: ['src/**'], rules: houseStyle },
-  {
-    files: ['src/**/*.astro'],
     rules: {
-      // An .astro file is its own default export; only re-exports stay forbidden there.
-      'no-restricted-syntax': ['error', ...houseStyle['no-restricted-syntax'].slice(2)],
+      ...houseStyle,
       'astro/no-set-html-directive': 'error',
       'astro/no-unused-css-selector': 'error',
       'astro/no-unused-define-vars-in-style': 'error',
@@ -133,17 +105,5 @@ export default tseslint.config(
     // comes near it.
     files: ['src/components/Formula.astro', 'src/components/TableFrame.astro'],
     rules: { 'astro/no-set-html-directive': 'off' },
-  },
-  {
-    files: ['tests/**', '*.config.*'],
-    rules: {
-      // A test that reads a missing entry should stop with an error, which `!` makes it do.
-      '@typescript-eslint/no-non-null-assertion': 'off',
-    },
-  },
-  {
-    // Command-line programs speak on the console.
-    files: ['tests/**/*.mjs', 'tests/bench/**', 'tests/mutation/**', 'tests/tools/**'],
-    rules: { 'no-console': 'off' },
   },
 );

@@ -73,12 +73,10 @@ const stages = [
   vitest('unit', 'vitest.config.ts'),
   // Other engines than the one above, as far as the system has them.
   { ...vitest('others', 'vitest.engines.config.ts'), after: ['build'] },
-  {
-    name: 'lint',
-    command: [program('eslint'), '--config', 'tests/eslint.config.js', '.', '--max-warnings', '0'],
-  },
-  // Writes into the store of content as well.
-  { name: 'types', after: ['folder'], command: [program('astro'), 'check'] },
+  // Compiles the TypeScript as well.
+  { name: 'lint', npm: ['run', 'check:lint'] },
+  // Of the .astro files. Writes into the store of content as well.
+  { name: 'types', after: ['folder'], npm: ['run', 'check:types'] },
   { name: 'format', command: [program('prettier'), '--check', '.', '--log-level', 'warn'] },
   { ...vitest('site', 'vitest.site.config.ts'), after: ['build', 'folder'] },
   // Checks that no wrong result could disturb would prove nothing.

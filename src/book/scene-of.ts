@@ -118,7 +118,8 @@ export function sceneOf({ entries, against, look: id, follows }: SceneProps): Sc
   const second = secondSide();
   const starts = startOf(look);
   const sides = second === undefined ? [first] : [first, second];
-  const data: SceneData = { sides: sides.map(sideData), starts };
+  const place = look?.split === undefined ? {} : { split: look.split };
+  const data: SceneData = { sides: sides.map(sideData), starts, ...place };
   return { data, alternative: alternativeOf(sides, starts, look, other), still: stillName(data) };
 
   function secondSide(): Side | undefined {

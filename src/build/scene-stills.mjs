@@ -1,5 +1,5 @@
 import { createCanvas } from '@napi-rs/canvas';
-import { mkdir, readFile, readdir, writeFile } from 'node:fs/promises';
+import { copyFile, mkdir, readFile, readdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'node-html-parser';
@@ -69,9 +69,12 @@ export function stillsOf(width) {
 /**
  * Draws the stills that the pages ask for, `scenes/<name>-<width>.webp`.
  *
+ * @param {string} [drawnBefore]  folder of a site that was built from the same sources for another place: its
+ *   stills are taken instead of drawn again
  * @returns {import('astro').AstroIntegration}
+ * @throws {Error} where that site lacks a still
  */
-export function sceneStills() {
+export function sceneStills(drawnBefore) {
   return {
     name: 'scene-stills',
     hooks: {
@@ -102,8 +105,12 @@ export function sceneStills() {
           const draw = stillsOf(size.width);
           for (const [name, { scene, widths }] of scenes) {
             if (!widths.includes(size.width)) continue;
-            const image = await encoded(draw(scene), size);
-            await writeFile(join(folder, 'scenes', `${name}-${size.width}.webp`), image);
+            const file = join('scenes', `${name}-${size.width}.webp`);
+            if (drawnBefore === undefined) {
+              await writeFile(join(folder, file), await encoded(draw(scene), size));
+            } else {
+              await copyFile(join(drawnBefore, file), join(folder, file));
+            }
           }
         }
         logger.info(`${scenes.size} scenes`);

@@ -7,6 +7,7 @@ import { LOOKS, sideOf, type LookId } from '../../src/scene/looks/looks.ts';
 import { shownOf } from '../../src/scene/side.ts';
 import { onBuiltPage } from './parts/built-page.ts';
 import { isLong } from './parts/is-long.ts';
+import { processorTime, timeAPicture } from './parts/processor-time.ts';
 import { middleAndTail } from './parts/times.ts';
 import { makePaper } from '../scene/paper.ts';
 
@@ -78,6 +79,9 @@ await onBuiltPage(async (page, addressOf) => {
     const { metrics } = await watch.send('Performance.getMetrics');
     return metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN;
   };
+  const browser = await page.context().browser()?.newBrowserCDPSession();
+  if (browser === undefined) throw new Error('a page without a browser');
+  const usedBefore = await processorTime(browser);
   const busyBefore = await busySeconds();
   const { gaps, work } = await page.evaluate(
     (pictures) =>
@@ -99,6 +103,7 @@ await onBuiltPage(async (page, addressOf) => {
     isWhole ? 360 : 120,
   );
   const busy = (1000 * ((await busySeconds()) - busyBefore)) / gaps.length;
+  const used = timeAPicture(usedBefore, await processorTime(browser), gaps.length);
   const late = gaps.filter((gap) => gap > 25).length;
   const latePercent = ((100 * late) / gaps.length).toFixed(1);
   console.log(
@@ -108,6 +113,7 @@ await onBuiltPage(async (page, addressOf) => {
   console.log(
     `processor time of the main thread, all its work together: ${busy.toFixed(1)} ms a picture of the screen`,
   );
+  for (const line of used) console.log(line);
   console.log(
     `main thread before each of them: ${middleAndTail(work)} (bar 6 ms); load of the machine ` +
       `${loadavg()[0]?.toFixed(1) ?? ''}, of which this is about 2`,

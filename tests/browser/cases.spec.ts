@@ -91,7 +91,9 @@ test('a recording is judged by the eye: still first, then played, then answered 
   }
   const still = page.locator('form.case .fault-still');
   await expect(still).toBeVisible();
-  expect(await still.evaluate((image: HTMLImageElement) => image.naturalWidth)).toBe(320);
+  await expect
+    .poll(() => still.evaluate((image: HTMLImageElement) => image.naturalWidth))
+    .toBe(320);
   const answers = await page.locator('form.case .case-choice').allInnerTexts();
   // The words of the picture help who cannot see it, and do not call the fault by its name.
   const words = (await still.getAttribute('alt')) ?? '';

@@ -244,12 +244,35 @@ test('a line written on the job sheet survives a reload, and goes into no addres
   page,
 }) => {
   await page.goto('/job-sheet/');
-  await live(page.locator('[data-plan]'));
   const line = page.locator('[data-blank]').first();
   await line.fill('Reel 7, Rowing Club');
+  await live(page.locator('[data-plan]'));
   await page.reload();
   await expect(line).toHaveValue('Reel 7, Rowing Club');
   expect(page.url()).not.toContain('Rowing');
+});
+
+test('the job sheet fetches its worksheets at the first touch, and keeps what is typed meanwhile', async ({
+  page,
+}) => {
+  const loaded: string[] = [];
+  page.on('request', (request) => loaded.push(request.url()));
+  const sheetScripts = (): readonly string[] =>
+    loaded.filter((url) => /hydrate-gathered/u.test(url));
+  await page.route(/hydrate-gathered/u, async (route) => {
+    await wait(600);
+    await route.continue();
+  });
+  await page.goto('/job-sheet/');
+  await page.waitForLoadState('networkidle');
+  expect(sheetScripts()).toEqual([]);
+  const length = page.locator('[name="lengthMetres"]');
+  await length.fill('100 ft');
+  await live(page.locator('[data-plan]'));
+  expect(sheetScripts()).toHaveLength(1);
+  await expect(length).toHaveValue('100 ft');
+  await expect(page.locator('#job-sheet-step-reel-answer-frames')).toContainText('7200');
+  await expect(page).toHaveURL(/lengthMetres=100\+ft/u);
 });
 
 test('what was typed while the script was on its way is there after leaving and coming back', async ({

@@ -169,7 +169,6 @@ test('a job sheet with a wrong entry says which, and shows no number that hangs 
   page,
 }) => {
   await page.goto('/job-sheet/');
-  await expect(page.locator('[data-plan]')).toHaveAttribute('data-ready', 'true');
   await page.getByLabel('Length of the reel').fill('long');
   await expect(page.locator('#job-sheet-lengthMetres-message')).not.toBeEmpty();
   await expect(page.locator('#job-sheet-step-keep')).toContainText(
@@ -183,8 +182,8 @@ test('the customer sheet prints on one page, with time and price only when they 
   page,
 }) => {
   await page.goto('/customer-sheet/');
-  await expect(page.locator('[data-plan]')).toHaveAttribute('data-ready', 'true');
   await page.getByLabel('Reels like this one').fill('3');
+  await expect(page.locator('[data-plan]')).toHaveAttribute('data-ready', 'true');
   const inner = ['Handling of one reel', 'Price of a minute', 'Worksheet:'];
   const [plain = '', ...over] = await printedText(page);
   expect(over).toEqual([]);

@@ -63,6 +63,38 @@ test('it plays when asked, pauses out of sight, and says what is lowered', async
   await expect(scene(page)).toHaveAttribute('data-is', 'still');
 });
 
+test('while it plays, the page is not laid out anew for every film frame', async ({ page }) => {
+  await wake(page);
+  await part(page, 'play').click();
+  await expect(scene(page)).toHaveAttribute('data-is', 'playing');
+  const session = await page.context().newCDPSession(page);
+  await session.send('Performance.enable');
+  const layouts = async (): Promise<number> => {
+    const { metrics } = await session.send('Performance.getMetrics');
+    return metrics.find(({ name }) => name === 'LayoutCount')?.value ?? Number.NaN;
+  };
+  const filmFrames = 36;
+  const before = await layouts();
+  // Its number on the edge of the film goes on all the same.
+  const seen = await scene(page)
+    .locator('.scene-number > span')
+    .evaluate(
+      (wheel: HTMLElement, wanted) =>
+        new Promise<number>((resolve) => {
+          const places = new Set<string>();
+          const look = (): void => {
+            places.add(wheel.style.translate);
+            if (places.size > wanted) resolve(places.size);
+            else requestAnimationFrame(look);
+          };
+          look();
+        }),
+      filmFrames,
+    );
+  expect(seen).toBeGreaterThan(filmFrames);
+  expect((await layouts()) - before).toBeLessThan(filmFrames / 2);
+});
+
 test('the line between the pictures moves by the keys', async ({ page }) => {
   await wake(page);
   await part(page, 'strips').click();

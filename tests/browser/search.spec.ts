@@ -69,7 +69,7 @@ test('results are grouped by kind and each leads to its own place on a page', as
     'Chapters',
     'Sections of chapters',
     'Worksheets',
-    'Faults, as pictures',
+    'Faults in pictures',
     'Sheets and tools',
     'Worked examples',
     'Tables',

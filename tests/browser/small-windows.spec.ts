@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { wakeForms } from './live-forms.ts';
+import { wakeForms, wakeSheet } from './live-forms.ts';
 import { coveredFields, smallTargets } from './sweep/covered.ts';
 import { elementsTooWide } from './sweep/layout.ts';
 
@@ -21,6 +21,7 @@ test.describe('small windows', () => {
     }) => {
       await page.goto(address);
       await wakeForms(page);
+      if (address.endsWith('-sheet/')) await wakeSheet(page);
       for (const part of await page.locator('bench-form, [data-plan]').all()) {
         await expect(part).toHaveAttribute('data-ready', 'true');
       }
@@ -44,4 +45,13 @@ test('from deep in a chapter the outline is one press away, and opens', async ({
   await bar.getByRole('link', { name: 'In this chapter' }).click();
   const outline = page.getByRole('navigation', { name: 'In this chapter', exact: true });
   await expect(outline.getByRole('link').first()).toBeInViewport();
+});
+
+test('before a page is scrolled the bar at its foot lies over no other link', async ({ page }) => {
+  await page.setViewportSize({ width: 412, height: 823 });
+  await page.goto('/trainee/glossary/');
+  const bar = page.getByRole('navigation', { name: 'From anywhere in this chapter' });
+  await expect(bar).toBeHidden();
+  await page.mouse.wheel(0, 300);
+  await expect(bar.getByRole('link', { name: 'Contents' })).toBeInViewport();
 });

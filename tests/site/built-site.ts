@@ -19,7 +19,17 @@ export interface BuiltPage {
 /** A page from its text; tests feed their own faulty ones through the same rules. */
 export function makePage(path: string, html: string): BuiltPage {
   const address = `/${path.replace(/(^|\/)index\.html$/u, '$1')}`;
-  return { path, address, html, root: parse(html, { comment: true }) };
+  let root: HTMLElement | undefined;
+  return {
+    path,
+    address,
+    html,
+    // Parsed when it is first asked for: who wants the addresses alone would wait seconds for nothing.
+    get root() {
+      root ??= parse(html, { comment: true });
+      return root;
+    },
+  };
 }
 
 let siteFiles: readonly string[] | undefined;

@@ -14,7 +14,12 @@ const { status } = spawnSync(
   {
     cwd: projectFolder,
     stdio: 'inherit',
-    env: { ...process.env, SITE_ADDRESS: 'https://books.example/gate-to-file/' },
+    env: {
+      ...process.env,
+      SITE_ADDRESS: 'https://books.example/gate-to-file/',
+      // The scenes are the same wherever the book stands.
+      STILLS_OF_SITE: process.env.SITE_DIST ?? 'dist',
+    },
   },
 );
 process.exitCode = status ?? 1;

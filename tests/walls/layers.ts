@@ -97,8 +97,9 @@ export const walls: Readonly<Record<string, readonly Permission[]>> = {
     ...all('src/worksheets/registry.ts', 'src/worksheets/machine/evaluate.ts'),
     ...all('src/worksheets/machine/entry-text.ts'),
     ...all('src/scene/'),
-    // A scene, a drawing or a recording brings its style along: most pages have none.
+    // A scene, a drawing, a recording or a long list brings its style along: most pages have none.
     ...all('src/styles/scene.css', 'src/styles/drawings.css', 'src/styles/recording.css'),
+    ...all('src/styles/lists.css'),
     // The rules on cards for judgement are written at build only.
     ...all('src/worksheets/bench/rule-cards.ts'),
     ...all('astro:content', 'katex'),

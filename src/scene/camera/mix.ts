@@ -142,12 +142,18 @@ export function makeMixer(tone: Tone): Mixer {
 
   return {
     mix(out, width, plan, bitmapOf, columns, contrast = 1) {
+      let last: readonly RowPart[] | undefined;
+      let layers: readonly (readonly [Bitmap, LightTable])[] = [];
       plan.forEach((parts, row) => {
         const from = row * width + columns.from;
         const to = row * width + columns.to;
-        const layers = calmed(parts, contrast).map(
-          ({ filmFrame, weight }) => [bitmapOf(filmFrame), tableOf(weight)] as const,
-        );
+        // Rows that are exposed together share one list.
+        if (parts !== last) {
+          layers = calmed(parts, contrast).map(
+            ({ filmFrame, weight }) => [bitmapOf(filmFrame), tableOf(weight)] as const,
+          );
+        }
+        last = parts;
         const [first, second] = layers;
         if (first === undefined) out.fill(OPAQUE, from, to);
         else if (second === undefined) mixOne(out, from, to, ...first);

@@ -112,6 +112,8 @@ export const FILE_LOOKS = {
     view: 'kept',
     filmFrame: 20,
     afterSeconds: 2.5,
+    // Clear of the child's face.
+    split: 0.6,
   },
   'too-slow': {
     name: 'Too slow',

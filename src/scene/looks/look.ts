@@ -29,6 +29,8 @@ export interface Look {
   readonly wants?: 'strips' | 'loupe';
   /** Where the loupe is held, shares of width and height. */
   readonly loupeAt?: LoupePlace;
+  /** Place of the line to the picture beside it, share of the width; half when left out. */
+  readonly split?: number;
 }
 
 /**

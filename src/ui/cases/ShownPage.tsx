@@ -43,6 +43,7 @@ export function ShownPage({ stock }: { readonly stock: PracticeStock }): Compone
         </label>
         <button
           type="button"
+          class="button"
           onClick={() => {
             printOnly('shown');
           }}

@@ -17,6 +17,8 @@ interface Props {
   readonly bench?: Entries | undefined;
   /** Texts of a link; they win over the bench. */
   readonly linked?: Entries | undefined;
+  /** Texts that were typed before the script came; they win over all. */
+  readonly typed?: Entries;
   /** Steps that a link shows beside those that always stand there. */
   readonly shown?: ReadonlySet<string> | undefined;
   /** What speaks against a reel of this gauge on the projector of the bench, if anything. */
@@ -48,6 +50,10 @@ export function GatheredSheet(props: Props): ComponentChildren {
     setIsLive(true);
     setChosen(shown ?? new Set());
     setWritten(props.written ?? {});
+    const typed = props.typed ?? {};
+    setChanged(typed);
+    if (Object.keys(typed).length === 0) return;
+    onChange?.({ ...fields, ...bench, ...linked, ...typed }, shown ?? new Set());
   }, []);
   const own = isLive && !isBook ? { ...bench, ...linked } : {};
   const fields = { ...bookFields(plan, worksheets), ...own, ...changed };
@@ -122,6 +128,7 @@ export function GatheredSheet(props: Props): ComponentChildren {
                 <input
                   type="checkbox"
                   name={`shown-${step.id}`}
+                  value={step.id}
                   checked={chosen.has(step.id)}
                   onChange={(event) => {
                     choose(step.id, event.currentTarget.checked);

@@ -4,6 +4,7 @@ import { pageBench, pageTable } from '../bench/page-bench.ts';
 import type { Entries } from '../../worksheets/machine/evaluate.ts';
 import { onOpening } from '../islands/kept-opening.ts';
 import { keptSheet, replaceEntry, withSheet } from '../islands/history-entry.ts';
+import { typedTexts } from '../islands/typed-fields.ts';
 import { showAddressFault } from '../islands/show-address-fault.ts';
 import { loadWorksheet } from '../islands/load-worksheet.ts';
 import { benchFields, worksheetIds } from './gather.ts';
@@ -26,6 +27,12 @@ function typedBlanks(element: HTMLElement): Entries {
   );
 }
 
+/** Steps that were ticked before the script came. */
+function tickedSteps(element: HTMLElement): readonly string[] {
+  const boxes = [...element.querySelectorAll<HTMLInputElement>('.gathered-choices input:checked')];
+  return boxes.map(({ value }) => value);
+}
+
 /**
  * Turns the static sheet inside a `data-plan` element into a live one.
  *
@@ -41,15 +48,26 @@ export async function hydrateGathered(element: HTMLElement): Promise<() => void>
   ]);
   const worksheets = new Map(loaded.map((worksheet) => [worksheet.id, worksheet]));
   const linked = fieldsFromQuery(plan, location.search);
-  const shown = chosenFromQuery(plan, location.search);
   const blanksId = `${plan.id}-blanks`;
-  const written = { ...keptSheet(history.state, blanksId)?.changed, ...typedBlanks(element) };
+  const keepWritten = (changed: Entries): void => {
+    replaceEntry(withSheet(history.state, blanksId, { changed }));
+  };
+  // Read last, so that nothing is lost that was typed while the code was on its way.
+  const kept = keptSheet(history.state, blanksId)?.changed;
+  const written = { ...kept, ...typedBlanks(element) };
+  if (Object.keys(written).length > 0) keepWritten(written);
+  const texts = typedTexts(element);
+  const typed = Object.fromEntries(
+    Object.entries(texts).filter(([id]) => Object.hasOwn(plan.fields, id)),
+  );
+  const shown = new Set([...chosenFromQuery(plan, location.search), ...tickedSteps(element)]);
   const view = (): ComponentChildren => (
     <GatheredSheet
       plan={plan}
       worksheets={worksheets}
       bench={benchFields(plan, worksheets, pageBench.read().state, pageTable())}
       linked={linked}
+      typed={typed}
       shown={shown}
       warningFor={(gauge) =>
         warnings?.gaugeWarning(gauge, currentTexts(pageBench.read().state)['projector.gauge'] ?? '')
@@ -61,9 +79,7 @@ export async function hydrateGathered(element: HTMLElement): Promise<() => void>
         replaceEntry(history.state, sheetAddress(plan, fields, chosen));
       }}
       written={written}
-      onWritten={(changed) => {
-        replaceEntry(withSheet(history.state, blanksId, { changed }));
-      }}
+      onWritten={keepWritten}
     />
   );
   const draw = (): void => {

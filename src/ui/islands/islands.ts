@@ -16,6 +16,8 @@ export type Redraw = () => void;
 export interface Island {
   readonly selector: string;
   readonly when: When;
+  /** Whether it has more to show than the page as it was built, though nobody has touched it. */
+  isAskedFor?(): boolean;
   /**
    * Loads its code and brings it to life; rejected where the code cannot be fetched. Gives what is to
    * be called when a browser brings the page back whole: some empty the fields meanwhile.
@@ -128,7 +130,9 @@ export const ISLANDS: readonly Island[] = [
   },
   {
     selector: '[data-plan]',
-    when: 'at-once',
+    when: 'touched',
+    // Its link, a bench or the reel on the table, or what was written on its lines before.
+    isAskedFor: () => location.search !== '' || history.state !== null || isOpeningKept(),
     async wake(element) {
       const { hydrateGathered } = await import('../gathered/hydrate-gathered.tsx');
       return hydrateGathered(element);

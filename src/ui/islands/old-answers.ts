@@ -2,7 +2,8 @@
 // long as it cannot be fetched. Everything but head and fields is dimmed and inert, so that neither a
 // key nor a screen reader comes to it.
 
-const ANSWERS = '.sheet > :not(.sheet-head, .sheet-body), .sheet-results > *';
+const ANSWERS =
+  '.sheet > :not(.sheet-head, .sheet-body), .sheet-results > *, .gathered-step .verdict, .gathered-answers, .gathered-table';
 
 /** Marks what a form shows as not (yet) computed from its fields. */
 export function markOldAnswers(form: HTMLElement): void {

@@ -61,9 +61,10 @@ function wakeOnce(island: Island, element: HTMLElement): Promise<void> {
 }
 
 /** A form that was changed on this page before, or that the browser filled, or that a link is about. */
-function isAskedFor(element: HTMLElement): boolean {
+function isAskedFor(island: Island, element: HTMLElement): boolean {
   const { instance = '' } = element.dataset;
   return (
+    island.isAskedFor?.() === true ||
     typedFields(element).length > 0 ||
     (instance !== '' &&
       (keptSheet(history.state, instance) !== undefined ||
@@ -101,7 +102,7 @@ for (const { island, element } of found) {
 function wakeAsked(): void {
   for (const { island, element } of found) {
     if (isLive(element) || failed.has(element)) continue;
-    if (island.when === 'touched' && isAskedFor(element)) quietly(wake(island, element));
+    if (island.when === 'touched' && isAskedFor(island, element)) quietly(wake(island, element));
   }
 }
 wakeAsked();
@@ -149,6 +150,7 @@ async function fillForPrint(): Promise<void> {
 }
 
 function showBench(): void {
+  wakeAsked();
   for (const { island, element } of sheets) {
     whenNearScreen([element], () => wake(island, element));
   }

@@ -12,7 +12,7 @@ export function whenTouched(element: HTMLElement, wake: () => Promise<void>): vo
   const { signal } = calls;
   /** A scene in a sheet is touched for itself. */
   const isOwn = ({ target }: Event): boolean =>
-    (target as Element).closest(`scene-view,${element.localName}`) === element;
+    (target as Element).closest('scene-view')?.contains(element) ?? true;
   let pressed: HTMLElement | undefined;
 
   const begin = async (): Promise<void> => {

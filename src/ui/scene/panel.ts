@@ -1,4 +1,9 @@
-import { fastestSpeed, safePlay, SLOW_SPEED } from '../../scene/camera/flash-safety.ts';
+import {
+  fastestSpeed,
+  safePlay,
+  SLOW_SPEED,
+  type SafePlay,
+} from '../../scene/camera/flash-safety.ts';
 import { viewFps, type View } from '../../scene/camera/views.ts';
 import { REEL } from '../../scene/drawing/reel.ts';
 import { partOf, type LiveScene, type Panel } from './scene-parts.ts';
@@ -11,12 +16,15 @@ import { makeTools } from './tools.ts';
 /** After so long the reel starts again, so that no number grows without end; whole loops. */
 const LONGEST_SECONDS = 600;
 
+/** Film frames between two places of the slider while the reel runs. */
+const SLIDER_STEP = 4;
+
 /** Puts everything by which a reader moves a scene on the page, shut, and makes it work. */
 export function makePanel(scene: LiveScene): Panel {
   const { element, picture, canvas, chosen, data } = scene;
   const open = partOf<HTMLButtonElement>(element, 'open');
   const tools = makeTools(element.id, picture);
-  const { divider, scrub, state, number, lens, panel } = tools;
+  const { divider, scrub, state, number, wheel, lens, panel } = tools;
   panel.hidden = true;
   divider.hidden = data.sides.length < 2;
   divider.value = String(chosen.split * 100);
@@ -29,24 +37,25 @@ export function makePanel(scene: LiveScene): Panel {
   const firstOf = (): Painted => scene.sides[0] as Painted;
   const speed = (): number =>
     Math.min(isSlow ? SLOW_SPEED : 1, ...scene.sides.map(({ side }) => fastestSpeed(side.film)));
-  const safeties = () =>
-    scene.sides.map(({ shown, side }) => safePlay(shown, chosen.view, side.tone, speed()));
+  /** Counted where something is chosen anew, not for each of sixty pictures a second. */
+  let safeties: readonly SafePlay[] = [];
   const filmFrameNow = (): number =>
     Math.floor(chosen.seconds * firstOf().shown.setting.filmFps + 0.1) % REEL.filmFrames;
 
   function paint(): void {
-    scene.paint(clock.isPlaying ? safeties().map(({ contrast }) => contrast) : []);
+    scene.paint(clock.isPlaying ? safeties.map(({ contrast }) => contrast) : []);
   }
 
   function tick(seconds: number): void {
     chosen.seconds = (chosen.seconds + seconds * speed()) % LONGEST_SECONDS;
     paint();
-    scrub.value = String(filmFrameNow());
   }
 
   /** Says what is shown; aloud only while it is still. */
   function say(): void {
     const { isPlaying } = clock;
+    const pace = speed();
+    safeties = scene.sides.map(({ shown, side }) => safePlay(shown, chosen.view, side.tone, pace));
     const words = isPlaying ? 'Pause' : 'Play';
     tools.play.textContent = reduced.matches ? 'Play is off: reduced motion' : words;
     tools.play.setAttribute('aria-disabled', String(reduced.matches));
@@ -60,15 +69,13 @@ export function makePanel(scene: LiveScene): Panel {
     element.dataset['is'] = isPlaying ? 'playing' : 'still';
     picture.style.setProperty('--at', `${100 * chosen.split}%`);
     state.setAttribute('aria-live', isPlaying ? 'off' : 'polite');
-    scrub.value = String(filmFrameNow());
     for (const choice of panel.querySelectorAll<HTMLInputElement>('[type=radio]')) {
       choice.checked = choice.value === chosen.view;
     }
-    const isForced = speed() < 1 && !isSlow;
-    state.textContent = sceneWords(scene.sides, chosen, safeties(), {
+    state.textContent = sceneWords(scene.sides, chosen, safeties, {
       isPlaying,
-      isSlow: speed() < 1,
-      isForced,
+      isSlow: pace < 1,
+      isForced: pace < 1 && !isSlow,
     });
     if (!isPlaying) paint();
   }
@@ -161,7 +168,10 @@ export function makePanel(scene: LiveScene): Panel {
     painted() {
       loupe?.draw();
       number.hidden = chosen.isStrips;
-      number.textContent = String(filmFrameNow());
+      const filmFrame = filmFrameNow();
+      wheel.style.translate = `0 -${filmFrame}lh`;
+      // A move of the slider costs a layout.
+      if (!clock.isPlaying || filmFrame % SLIDER_STEP === 0) scrub.value = String(filmFrame);
     },
     changed() {
       clock.pause();

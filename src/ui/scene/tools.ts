@@ -1,4 +1,5 @@
 import toolStyles from '../../styles/scene-tools.css?url';
+import { REEL } from '../../scene/drawing/reel.ts';
 import type { View } from '../../scene/camera/views.ts';
 
 /** Everything by which a reader moves a scene. */
@@ -12,7 +13,10 @@ export interface Tools {
   readonly scrub: HTMLInputElement;
   readonly divider: HTMLInputElement;
   readonly state: HTMLElement;
+  /** Number of the film frame on the edge of the film. */
   readonly number: HTMLElement;
+  /** All numbers under each other, like a counter's wheel: turned, it is not laid out anew. */
+  readonly wheel: HTMLElement;
   readonly lens: HTMLCanvasElement;
   /** Holds all but what lies on the picture. */
   readonly panel: HTMLElement;
@@ -60,8 +64,10 @@ function viewChoice(id: string): HTMLElement {
  * @param picture  what holds the still
  */
 export function makeTools(id: string, picture: HTMLElement): Tools {
+  const wheel = make('span', {}, [...Array(REEL.filmFrames).keys()].join('\n'));
   document.head.append(make('link', { rel: 'stylesheet', href: toolStyles }));
   const tools = {
+    wheel,
     play: button('play', 'Play', { 'aria-describedby': `${id}-warning` }),
     slow: button('slow', '¼ speed'),
     back: button('back', '‹ Back', { 'aria-label': 'One picture back' }),
@@ -75,7 +81,7 @@ export function makeTools(id: string, picture: HTMLElement): Tools {
       'aria-label': 'Line between the two pictures',
     }),
     state: make('p', { class: 'scene-state', 'data-part': 'state' }),
-    number: make('span', { class: 'scene-number', 'aria-hidden': 'true', hidden: '' }),
+    number: make('span', { class: 'scene-number', 'aria-hidden': 'true', hidden: '' }, wheel),
     lens: make('canvas', {
       class: 'scene-lens',
       tabindex: '0',

@@ -174,7 +174,9 @@ function statusLine(state: string, asked: string, findings: Findings | undefined
   if (asked === '') return '';
   if (findings === undefined) return 'Loading the index …';
   if (findings.total === 0) return `Nothing in the book matches “${asked}”.`;
-  const counts = findings.groups.map(({ kind, total }) => `${KINDS[kind].toLowerCase()} ${total}`);
+  const counts = findings.groups.map(
+    ({ kind, total }) => `${KINDS[kind].toLowerCase()} (${total})`,
+  );
   const corrected =
     findings.insteadOf === undefined
       ? ''

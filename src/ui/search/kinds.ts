@@ -3,7 +3,7 @@ export const KINDS = {
   chapter: 'Chapters',
   section: 'Sections of chapters',
   worksheet: 'Worksheets',
-  fault: 'Faults, as pictures',
+  fault: 'Faults in pictures',
   tool: 'Sheets and tools',
   example: 'Worked examples',
   table: 'Tables',
