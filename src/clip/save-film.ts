@@ -1,3 +1,5 @@
+import type { GatheringAnswer, GatheringTask } from './gathering-messages.ts';
+import { gatherHere, type GatherRanges } from './save/gather-ranges.ts';
 import {
   forecastCopy,
   saveCopy,
@@ -15,6 +17,24 @@ async function isMatroska(file: Blob): Promise<boolean> {
   const beginning = new Uint8Array(await file.slice(0, 4).arrayBuffer());
   return [0x1a, 0x45, 0xdf, 0xa3].every((byte, at) => beginning[at] === byte);
 }
+
+/** Gathers stretches in a worker that ends with them; here, should there be no worker. */
+const gatherInWorker: GatherRanges = (file, ranges) =>
+  new Promise((resolve, reject) => {
+    const worker = new Worker(new URL('./gathering-worker.ts', import.meta.url), {
+      type: 'module',
+    });
+    worker.addEventListener('error', () => {
+      worker.terminate();
+      resolve(gatherHere(file, ranges));
+    });
+    worker.addEventListener('message', ({ data }: MessageEvent<GatheringAnswer>) => {
+      worker.terminate();
+      if (data.answer === 'gathered') resolve(data.part);
+      else reject(new DOMException('The recording can no longer be read.', 'NotReadableError'));
+    });
+    worker.postMessage({ file, ranges } satisfies GatheringTask);
+  });
 
 /** Asks a saving worker of its own; `stopped` is the answer when the signal comes first. */
 function askSaving<Result>(
@@ -62,7 +82,7 @@ function askSaving<Result>(
  * every kept picture is proven to stand alone; otherwise the reason, and what to do.
  */
 export async function saveFilm(file: Blob, request: SaveRequest): Promise<SavedCopy> {
-  if (!(await isMatroska(file))) return saveCopy(file, request);
+  if (!(await isMatroska(file))) return saveCopy(file, request, gatherInWorker);
   return askSaving<SavedCopy>(
     {
       file,

@@ -8,6 +8,7 @@ import { READABLE_COPY_COMMAND } from '../../src/core/file/readable-copy.ts';
 import {
   ALONE,
   NOT_ALONE,
+  packetChecksums,
   pictureChecksums,
   streamFacts,
   writeCodedClip,
@@ -612,6 +613,21 @@ for (const [name, coding, ending, tag] of [
     });
   });
 }
+
+test('saves more pictures than are gathered at once byte for byte', async ({ page }) => {
+  const path = writeCodedClip(
+    folder,
+    { name: 'a long film', ending: 'mov', options: [...MOV_ALONE!.options, '-qp', '46'] },
+    { frames: 3300, fps: '50' },
+  );
+  const packets = packetChecksums(path);
+  // No two neighbours, so every picture is a stretch of its own.
+  const kept = Array.from({ length: 1180 }, (_, film) => Math.floor((film * 50) / 18));
+  const copy = await withFile<SavedBack>(page, path, 'save', kept, '18');
+  expect(copy.refusal).toBeUndefined();
+  const saved = writeBack(copy, 'a-long-film-saved');
+  expect(packetChecksums(saved)).toEqual(kept.map((frame) => packets[frame]));
+});
 
 test('refuses to copy Matroska recordings whose pictures lean on each other', async ({ page }) => {
   for (const coding of [...NOT_ALONE, { name: 'JPEG', options: ALONE[6]!.options }]) {

@@ -7,6 +7,7 @@ import {
   STRETCH_AT_ONCE,
   type AskedPictures,
 } from './prove-alone.ts';
+import { gatherHere, gatherParts, type GatherRanges } from './gather-ranges.ts';
 import { readIndex, type RecordingIndex } from './read-index.ts';
 import { standAloneRule } from './stand-alone-rule.ts';
 import { refusalIn, throwIfStopped } from './as-refused.ts';
@@ -80,9 +81,12 @@ async function proveKept(
   const read = (asked: AskedPictures): Promise<readonly Uint8Array[]> => readPictures(file, asked);
   await proveAlone(table, cameraFrames, read, (done, all) => {
     throwIfStopped(signal);
-    onProgress?.(done / all);
+    onProgress?.((PROVING_SHARE * done) / all);
   });
 }
+
+/** Share of the time that goes into looking at the pictures; the rest goes into gathering them. */
+const PROVING_SHARE = 0.6;
 
 /** Whether the file type says QuickTime; files without one are of that kind as well. */
 function extensionOf({ fileType }: RecordingIndex): 'mp4' | 'mov' {
@@ -118,21 +122,28 @@ export async function forecastCopy(
  *
  * Nothing is written to disk here: the file is a new beginning and stretches of the recording, so
  * memory stays small at any length, and stopping leaves nothing behind.
+ *
+ * @param gather  makes one file of some stretches of the recording
  */
-export async function saveCopy(file: Blob, request: SaveRequest): Promise<SavedCopy> {
-  const { cameraFrames, filmFps, signal } = request;
+export async function saveCopy(
+  file: Blob,
+  request: SaveRequest,
+  gather: GatherRanges = gatherHere,
+): Promise<SavedCopy> {
+  const { cameraFrames, filmFps, signal, onProgress } = request;
   try {
     const index = await readIndex(file);
     const plan = planCopy(index.table, index.fileType, cameraFrames, filmFps);
     await proveKept(file, index, request);
     throwIfStopped(signal);
     const extension = extensionOf(index);
-    const saved = new Blob(
-      [plan.head, ...plan.ranges.map(({ from, to }) => file.slice(from, to))],
-      {
-        type: extension === 'mov' ? 'video/quicktime' : 'video/mp4',
-      },
-    );
+    const parts = await gatherParts(file, plan.ranges, gather, (share) => {
+      throwIfStopped(signal);
+      onProgress?.(PROVING_SHARE + (1 - PROVING_SHARE) * share);
+    });
+    const saved = new Blob([plan.head, ...parts], {
+      type: extension === 'mov' ? 'video/quicktime' : 'video/mp4',
+    });
     const checked = await checkSaved(saved, file, index, cameraFrames, filmFps);
     throwIfStopped(signal);
     return { kind: 'saved', file: saved, extension, checked, leavesSoundOut: index.hasSound };

@@ -37,10 +37,11 @@ export interface BandMotion {
 export interface GramAccumulator {
   /**
    * @param picture  luma, 48 × 36 box means row by row in coded row order, 0 black to 1 white
-   * @returns the numbers of this camera frame, a new array of 72
+   * @param into  where the numbers go, 72; a new list where left out
+   * @returns the numbers of this camera frame
    * @throws {RangeError} the picture has another size
    */
-  readonly add: (picture: ArrayLike<number>) => Float64Array;
+  readonly add: (picture: ArrayLike<number>, into?: Float64Array) => Float64Array;
 }
 
 /**
@@ -51,15 +52,13 @@ const BLADE_SHARE = 0.6;
 const BAND_ROWS = PICTURE_ROWS / BANDS;
 
 /** Mean of each row of one picture. */
-function rowMeans(picture: ArrayLike<number>): Float64Array {
-  const means = new Float64Array(PICTURE_ROWS);
+function fillRowMeans(picture: ArrayLike<number>, means: Float64Array): void {
   for (let row = 0; row < PICTURE_ROWS; row += 1) {
     let sum = 0;
     for (let at = row * PICTURE_COLUMNS; at < (row + 1) * PICTURE_COLUMNS; at += 1)
       sum += picture[at] ?? 0;
     means[row] = sum / PICTURE_COLUMNS;
   }
-  return means;
 }
 
 /** Sum of the means of a band's rows. */
@@ -107,15 +106,20 @@ export function gramAccumulator(): GramAccumulator {
   let spare: Float64Array<ArrayBuffer> = new Float64Array(size);
   const differences: Float64Array[] = [];
   const earlierMeans: Float64Array[] = [];
+  let nextMeans: Float64Array = new Float64Array(PICTURE_ROWS);
 
   return {
-    add(picture) {
+    add(picture, numbers = new Float64Array(NUMBERS_PER_FRAME)) {
       requireInterval('picture length', picture.length, { minimum: size, maximum: size });
-      const numbers = new Float64Array(NUMBERS_PER_FRAME);
+      numbers.fill(0);
       const levels = spare;
-      const means = rowMeans(picture);
+      const means = nextMeans;
+      fillRowMeans(picture, means);
       levelled(picture, means, earlierMeans, before, levels);
-      if (earlierMeans.unshift(means) > LAGS) earlierMeans.pop();
+      earlierMeans.unshift(means);
+      nextMeans =
+        (earlierMeans.length > LAGS ? earlierMeans.pop() : undefined) ??
+        new Float64Array(PICTURE_ROWS);
       if (before === undefined) {
         before = levels;
         spare = new Float64Array(size);
@@ -159,7 +163,8 @@ export function bandMotionOfPictures(
   const gram = new Float64Array(count * NUMBERS_PER_FRAME);
   let frame = 0;
   for (const picture of pictures) {
-    if (frame < count) gram.set(accumulator.add(picture), frame * NUMBERS_PER_FRAME);
+    const from = frame * NUMBERS_PER_FRAME;
+    if (frame < count) accumulator.add(picture, gram.subarray(from, from + NUMBERS_PER_FRAME));
     frame += 1;
   }
   requireInterval('number of pictures', frame, { minimum: count, maximum: count });

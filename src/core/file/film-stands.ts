@@ -17,6 +17,13 @@ const MOST_CHANGE = 6;
 const MOST_CHANGE_IF_SHORT = 4;
 /** Film that runs on either side changes by so much more; where it does not, little change is usual there. */
 const LEAST_CONTRAST = 3;
+/**
+ * Flicker and a coder's leavings show as change now and then while film stands: a stand goes on through
+ * camera frames that change by less than this share of what running film beside it does.
+ */
+const LITTLE_SHARE = 0.25;
+/** As long as so many of its camera frames hardly change at all. */
+const LEAST_QUIET_SHARE = 2 / 3;
 const BESIDE_SECONDS = 1;
 /** Windows that reach out of a stand see the film move. */
 const WINDOW = LAGS + 1;
@@ -32,15 +39,28 @@ const LEAST_EXPOSURE = 0.6;
  */
 const SHORTEST_IF_SHORT_SECONDS = 2;
 
-/** Whether this bench lets film that stands be told from film that runs. */
-function canTellStands(position: FilmPosition, bench: RecordingBench): boolean {
-  const { filmFps, slots } = position;
-  return filmFps <= MOST_PACE * slots.cameraFps && darkTimes(position, bench) >= LEAST_EXPOSURE;
-}
-
 /** Exposure in dark times of the widest blade. */
 function darkTimes({ filmFps }: FilmPosition, bench: RecordingBench): number {
   return (bench.exposureSeconds * filmFps) / longestDarkFraction(bench.shutter);
+}
+
+/**
+ * Shortest stand that the pictures tell with this projector and camera, s.
+ *
+ * @param position  measured film position
+ * @param bench     projector and camera
+ * @returns half a second; two where the exposure is hardly longer than the dark of the widest blade;
+ * undefined where no stand is told, because the exposure is shorter still, or because there are hardly
+ * more camera frames than film frames
+ */
+export function shortestStandSeconds(
+  position: FilmPosition,
+  bench: RecordingBench,
+): number | undefined {
+  const exposure = darkTimes(position, bench);
+  if (position.filmFps > MOST_PACE * position.slots.cameraFps || exposure < LEAST_EXPOSURE)
+    return undefined;
+  return exposure < SHORT_EXPOSURE ? SHORTEST_IF_SHORT_SECONDS : SHORTEST_SECONDS;
 }
 
 /** Middle of the values that are known; undefined where there are none. */
@@ -49,24 +69,50 @@ function middleOf(values: readonly (number | undefined)[]): number | undefined {
   return known[Math.floor(known.length / 2)];
 }
 
-/** Camera frames in a row that hardly change. */
+/** Camera frames in a row that hardly change, and those between them that change a little. */
 interface QuietRow {
   readonly from: number;
   readonly to: number;
+  /** How many of them hardly change. */
+  readonly quiet: number;
 }
 
-function quietRows(changeNats: readonly (number | undefined)[], most: number): readonly QuietRow[] {
+/** Change of each slot, nats; undefined where too little of the picture is heard. */
+type Changes = readonly (number | undefined)[];
+
+/** Camera frames in a row that all change by less than so much. */
+function quietRows(changes: Changes, most: number): readonly QuietRow[] {
   const rows: QuietRow[] = [];
   let from: number | undefined;
-  for (let slot = 0; slot <= changeNats.length; slot += 1) {
-    const isQuiet = (changeNats[slot] ?? Infinity) < most;
+  for (let slot = 0; slot <= changes.length; slot += 1) {
+    const isQuiet = (changes[slot] ?? Infinity) < most;
     if (isQuiet) from ??= slot;
     else if (from !== undefined) {
-      rows.push({ from, to: slot });
+      rows.push({ from, to: slot, quiet: slot - from });
       from = undefined;
     }
   }
   return rows;
+}
+
+/** Rows joined where the camera frames between them change by less than running film would. */
+function joinedRows(
+  rows: readonly QuietRow[],
+  changes: Changes,
+  littleOf: (from: number, to: number) => number,
+): readonly QuietRow[] {
+  const joined: QuietRow[] = [];
+  for (const row of rows) {
+    const before = joined.at(-1);
+    const isOne =
+      before !== undefined &&
+      changes
+        .slice(before.to, row.from)
+        .every((change) => (change ?? Infinity) < littleOf(before.from, row.to));
+    if (!isOne) joined.push(row);
+    else joined[joined.length - 1] = { ...row, from: before.from, quiet: before.quiet + row.quiet };
+  }
+  return joined;
 }
 
 /**
@@ -75,31 +121,38 @@ function quietRows(changeNats: readonly (number | undefined)[], most: number): r
  * and film without any picture. A still on the film is no such stretch, its grain changes.
  *
  * Model: film that goes on must explain the pictures better than one that never changes, by 6 nats a
- * camera frame, 4 where the exposure is short; a stand is a row of camera frames that all stay below, as
- * long as half a second (two) less the window of seven frames in which they are seen, beside film that
- * changes three times as much.
+ * camera frame, 4 where the exposure is short. A stand is a row of camera frames of which two in three stay
+ * below and the others below a quarter of what running film beside them does, as long as half a second
+ * (two) less the window of seven frames in which they are seen, beside film that changes three times as
+ * much.
  *
  * @param position  measured film position
  * @param bench     projector and camera
  * @returns the stretches; none where the bench does not let them be told
  */
 export function filmStands(position: FilmPosition, bench: RecordingBench): readonly FilmStand[] {
-  if (!canTellStands(position, bench)) return [];
+  const seconds = shortestStandSeconds(position, bench);
+  if (seconds === undefined) return [];
   const { slotChangeNats, slots } = position;
-  const isShort = darkTimes(position, bench) < SHORT_EXPOSURE;
-  const most = isShort ? MOST_CHANGE_IF_SHORT : MOST_CHANGE;
-  const seconds = isShort ? SHORTEST_IF_SHORT_SECONDS : SHORTEST_SECONDS;
+  const most = seconds === SHORTEST_SECONDS ? MOST_CHANGE : MOST_CHANGE_IF_SHORT;
   const shortest = Math.max(4, Math.round(seconds * slots.cameraFps) - WINDOW);
   const reach = Math.floor(WINDOW / 2);
   const far = reach + Math.round(BESIDE_SECONDS * slots.cameraFps);
-  /** Change of the film on the side of a row on which it is less. */
-  const beside = (from: number, to: number): number =>
-    Math.min(
-      middleOf(slotChangeNats.slice(Math.max(0, from - far), Math.max(0, from - reach))) ??
-        Infinity,
-      middleOf(slotChangeNats.slice(to + reach, to + far)) ?? Infinity,
-    );
-  return quietRows(slotChangeNats, most)
-    .filter(({ from, to }) => to - from >= shortest && beside(from, to) > LEAST_CONTRAST * most)
+  /** Change of the film on either side of a row; undefined at the ends of the recording. */
+  const beside = (from: number, to: number): readonly number[] =>
+    [
+      middleOf(slotChangeNats.slice(Math.max(0, from - far), Math.max(0, from - reach))),
+      middleOf(slotChangeNats.slice(to + reach, to + far)),
+    ].filter((change) => change !== undefined);
+  // One side may lie in the same stand, as long as it is not yet joined to its end.
+  const littleOf = (from: number, to: number): number =>
+    LITTLE_SHARE * Math.max(0, ...beside(from, to));
+  return joinedRows(quietRows(slotChangeNats, most), slotChangeNats, littleOf)
+    .filter(
+      ({ from, to, quiet }) =>
+        to - from >= shortest &&
+        quiet >= LEAST_QUIET_SHARE * (to - from) &&
+        Math.min(...beside(from, to)) > LEAST_CONTRAST * most,
+    )
     .map(({ from, to }) => ({ fromSlot: Math.max(0, from - reach), toSlot: to - 1 + reach }));
 }

@@ -13,23 +13,25 @@ export interface KnotPhases {
 const CHECKPOINT_PIECES = 32;
 
 /** Weights brought to a largest one of 1, so that products never run out of range. */
-function scaled(weights: Float64Array): Float64Array {
+function scale(weights: Float64Array): void {
   let most = 0;
   for (const weight of weights) if (weight > most) most = weight;
   for (let state = 0; state < weights.length; state += 1)
     weights[state] = (weights[state] ?? 0) / most;
-  return weights;
 }
 
-/** The two recursions of the sums, for one recording. */
+/**
+ * The two recursions of the sums, for one recording. They write into lists of the caller, which may be
+ * the ones they read: an hour has thousands of pieces, and new lists for each would pile up.
+ */
 interface Sums {
   readonly size: number;
-  /** Weight of the evidence of a piece for each state. */
-  readonly weights: (piece: number) => Float64Array;
+  /** Multiplies weights of the states of a piece by that of its evidence. */
+  readonly weigh: (piece: number, weights: Float64Array, into: Float64Array) => void;
   /** Weight of each state at the start of the next piece, from the weights after this one. */
-  readonly forward: (after: Float64Array) => Float64Array;
+  readonly forward: (after: Float64Array, into: Float64Array) => void;
   /** Weight of what follows for each state of a piece, from the weights of the next piece on. */
-  readonly backward: (next: Float64Array) => Float64Array;
+  readonly backward: (next: Float64Array, into: Float64Array) => void;
 }
 
 function makeSums(states: PathStates, evidence: PhaseEvidence, witness: Witness): Sums {
@@ -37,10 +39,10 @@ function makeSums(states: PathStates, evidence: PhaseEvidence, witness: Witness)
   const size = phases * slopes;
   const weightOfChange = states.changeNats.map((nats) => Math.exp(nats));
   const nats = new Float64Array(size);
+  const between = new Float64Array(size);
 
   /** Sums over the slopes that a piece may have before or after one with each slope. */
-  const spreadOverSlopes = (from: Float64Array): Float64Array => {
-    const into = new Float64Array(size);
+  const spreadOverSlopes = (from: Float64Array, into: Float64Array): void => {
     for (let start = 0; start < size; start += slopes) {
       for (let slope = 0; slope < slopes; slope += 1) {
         let sum = 0;
@@ -51,39 +53,35 @@ function makeSums(states: PathStates, evidence: PhaseEvidence, witness: Witness)
         into[start + slope] = sum;
       }
     }
-    return into;
   };
 
   return {
     size,
-    weights(piece) {
+    weigh(piece, weights, into) {
       fillPieceEvidence(states, evidence, witness, piece, nats);
       let best = -Infinity;
       for (const each of nats) if (each > best) best = each;
-      return nats.map((each) => Math.exp(each - best));
+      for (let state = 0; state < size; state += 1)
+        into[state] = (weights[state] ?? 0) * Math.exp((nats[state] ?? 0) - best);
     },
-    forward(after) {
-      const arriving = new Float64Array(size);
+    forward(after, into) {
       for (let phase = 0; phase < phases; phase += 1)
         for (let slope = 0; slope < slopes; slope += 1)
-          arriving[phaseAfter(states, phase, slope) * slopes + slope] =
+          between[phaseAfter(states, phase, slope) * slopes + slope] =
             after[phase * slopes + slope] ?? 0;
-      return scaled(spreadOverSlopes(arriving));
+      spreadOverSlopes(between, into);
+      scale(into);
     },
-    backward(next) {
-      const spread = spreadOverSlopes(next);
-      const into = new Float64Array(size);
+    backward(next, into) {
+      spreadOverSlopes(next, between);
       for (let phase = 0; phase < phases; phase += 1)
         for (let slope = 0; slope < slopes; slope += 1)
           into[phase * slopes + slope] =
-            spread[phaseAfter(states, phase, slope) * slopes + slope] ?? 0;
-      return scaled(into);
+            between[phaseAfter(states, phase, slope) * slopes + slope] ?? 0;
+      scale(into);
     },
   };
 }
-
-const times = (a: Float64Array, b: Float64Array): Float64Array =>
-  a.map((weight, state) => weight * (b[state] ?? 0));
 
 /** Circular mean and spread of a phase. */
 function phaseOf(weights: Float64Array, phases: number): { mean: number; spread: number } {
@@ -122,10 +120,13 @@ export function knotPhases(
   const sums = makeSums(states, evidence, witness);
   const meanSteps = new Float64Array(pieces + 1);
   const spreads = new Float64Array(pieces + 1);
+  const ofPhase = new Float64Array(phases);
   const store = (knot: number, weights: Float64Array, phaseAt: (state: number) => number): void => {
-    const ofPhase = new Float64Array(phases);
-    for (const [state, weight] of weights.entries())
-      ofPhase[phaseAt(state)] = (ofPhase[phaseAt(state)] ?? 0) + weight;
+    ofPhase.fill(0);
+    for (let state = 0; state < weights.length; state += 1) {
+      const phase = phaseAt(state);
+      ofPhase[phase] = (ofPhase[phase] ?? 0) + (weights[state] ?? 0);
+    }
     const { mean, spread } = phaseOf(ofPhase, phases);
     meanSteps[knot] = mean;
     spreads[knot] = spread;
@@ -133,27 +134,35 @@ export function knotPhases(
 
   // Weights of the states at the start of every 32nd piece, before its own evidence.
   const checkpoints: Float64Array[] = [];
-  let before: Float64Array = new Float64Array(sums.size).fill(1);
+  const weights = new Float64Array(sums.size).fill(1);
   for (let at = 0; at < pieces; at += 1) {
-    if (at % CHECKPOINT_PIECES === 0) checkpoints.push(before);
-    before = sums.forward(times(before, sums.weights(at)));
+    if (at % CHECKPOINT_PIECES === 0) checkpoints.push(weights.slice());
+    sums.weigh(at, weights, weights);
+    sums.forward(weights, weights);
   }
-  let after: Float64Array = new Float64Array(sums.size).fill(1);
+  const starts = Array.from({ length: CHECKPOINT_PIECES }, () => new Float64Array(sums.size));
+  const after = new Float64Array(sums.size).fill(1);
   for (const [index, checkpoint] of [...checkpoints.entries()].reverse()) {
     const first = index * CHECKPOINT_PIECES;
     const last = Math.min(pieces, first + CHECKPOINT_PIECES);
-    const starts = [checkpoint];
-    for (let at = first; at < last - 1; at += 1)
-      starts.push(sums.forward(times(starts.at(-1) ?? checkpoint, sums.weights(at))));
+    const startOf = (piece: number): Float64Array =>
+      piece === first ? checkpoint : (starts[piece - first] ?? checkpoint);
+    for (let at = first; at < last - 1; at += 1) {
+      sums.weigh(at, startOf(at), weights);
+      sums.forward(weights, startOf(at + 1));
+    }
     for (let at = last - 1; at >= first; at -= 1) {
-      const onward = times(after, sums.weights(at));
-      const here = times(starts[at - first] ?? checkpoint, onward);
-      store(at, here, (state) => Math.floor(state / slopes));
+      // What the piece and all after it say, and with it what all before it say.
+      sums.weigh(at, after, after);
+      const start = startOf(at);
+      for (let state = 0; state < sums.size; state += 1)
+        weights[state] = (start[state] ?? 0) * (after[state] ?? 0);
+      store(at, weights, (state) => Math.floor(state / slopes));
       if (at === pieces - 1)
-        store(pieces, here, (state) =>
+        store(pieces, weights, (state) =>
           phaseAfter(states, Math.floor(state / slopes), state % slopes),
         );
-      after = sums.backward(onward);
+      sums.backward(after, after);
     }
   }
   return { meanSteps, spreads };

@@ -3,7 +3,7 @@ import { wholeStarts, type StartRange } from '../gate/whole-starts.ts';
 import type { BandMotion } from './band-motion.ts';
 import type { FilmPosition } from './film-position.ts';
 import type { RecordingBench } from './recording-bench.ts';
-import { filmStands } from './film-stands.ts';
+import { filmStands, shortestStandSeconds } from './film-stands.ts';
 import { filmTrack, type FilmTrack, type UntoldStretch } from './film-track.ts';
 import type { KeepTie } from './keep-ties.ts';
 import { samePictures } from './same-picture.ts';
@@ -45,7 +45,9 @@ export interface MeasuredKeepList {
   readonly wholeShare: number;
   /** Film frames that could be compared with the one before for film that stands. */
   readonly comparedFrames: number;
-  /** Stretches of half a second or more in which nothing changes: the film may have stood. */
+  /** Shortest stand that would be told, s; undefined where exposure or camera rate let none be told. */
+  readonly shortestStandSeconds: number | undefined;
+  /** Stretches at least so long in which nothing changes: the film may have stood. */
   readonly stands: readonly { readonly fromSeconds: number; readonly toSeconds: number }[];
 }
 
@@ -158,6 +160,7 @@ export function measuredKeepList(
     conflicts: track.conflicts,
     wholeShare: frames.length === 0 ? 0 : whole / frames.length,
     comparedFrames: compared,
+    shortestStandSeconds: shortestStandSeconds(position, bench),
     stands: stands.map(({ fromSlot, toSlot }) => ({
       fromSeconds: position.slots.firstSeconds + fromSlot / position.slots.cameraFps,
       toSeconds: position.slots.firstSeconds + toSlot / position.slots.cameraFps,

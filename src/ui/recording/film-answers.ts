@@ -50,6 +50,37 @@ export function filmVerdict(reading: FilmReading): Verdict {
   };
 }
 
+/** Stands that are listed by their times; the table marks the film frames of all. */
+const MOST_STANDS = 8;
+
+/** Where the film stood, or how long a stand would have been told. */
+function standAnswer({ list, firstSeconds }: FilmReading): Answer {
+  const { stands, shortestStandSeconds: shortest } = list;
+  const label = 'Film that stands';
+  if (shortest === undefined) {
+    return {
+      label,
+      text: 'not told',
+      note: 'With this exposure, or with hardly more camera frames than film frames, running film can look as if it stood. Play the kept frames and look.',
+    };
+  }
+  const least = formatQuantity(shortest, 's', 2);
+  if (stands.length === 0) {
+    return { label, text: `none of ${least} or longer`, note: 'A shorter one may go unseen.' };
+  }
+  const time = (seconds: number): string => formatNumber(Math.max(0, seconds - firstSeconds), 4);
+  const places = stands
+    .slice(0, MOST_STANDS)
+    .map(({ fromSeconds, toSeconds }) => `${time(fromSeconds)} to ${time(toSeconds)} s`);
+  const more = stands.length - places.length;
+  return {
+    label,
+    level: 'care',
+    text: `${places.join(', ')}${more > 0 ? `, and ${more} more` : ''}`,
+    note: `Nothing changes there, not even the grain. Look at the pictures. If the film stood, inspect that place for torn perforations or a lost loop before it runs again. A stand shorter than ${least} may go unseen.`,
+  };
+}
+
 /** What was measured, line by line. */
 export function filmAnswers(reading: FilmReading, settings: FilmSettings): readonly Answer[] {
   const { list, cameraFps, cameraFrames, missingFrames, filmFps } = reading;
@@ -91,6 +122,7 @@ export function filmAnswers(reading: FilmReading, settings: FilmSettings): reado
         note: `It left out ${counted(missingFrames, 'frame', 'frames')}; ${filmFrames(list.lostFilmFrames.length)} lost by that.`,
       }),
     },
+    standAnswer(reading),
   ];
 }
 

@@ -82,6 +82,8 @@ export function filmReader(): FilmReader {
         return think({ task: 'film', motion: undefined, bench, isReadoutMeasured }, signal);
       }
       last = undefined;
+      // The film before is forgotten: ending its worker frees what it held, and its leavings, at once.
+      thinking.end();
       onProgress({ words: READS, share: 0 });
       const reading = await decode(file, {
         want: 'film',

@@ -34,12 +34,14 @@ export function positionOf(clip: FilmClip): FilmPosition {
 
 /**
  * First seeds of clips in which the film stands for half a second or more. The first were set down before
- * they were run, the later ones once more, after short exposures had been told from stands.
+ * they were run; the later ones once more, after short exposures had been told from stands, and they found
+ * nine of twelve; the latest were set down, with their bar, before they were run on stands that are followed through camera
+ * frames which change a little.
  */
-export const STAND_SEEDS = { first: 6100, later: 9300 };
+export const STAND_SEEDS = { first: 6100, later: 9300, latest: 15_200 };
 
 /** Holds so many clips with a stand, and the same clips without one, to what must be marked. */
-export function describeStands(count: number, from = STAND_SEEDS.first, leastShare = 0.9): void {
+export function describeStands(count: number, from: number = STAND_SEEDS.first): void {
   describe(`film that stands, seeds from ${from} on`, () => {
     const cases = plansWith(count, [{ kind: 'moving', filmFrames: 400 }], 7, from).map(
       ([seed, plan]) => {
@@ -73,9 +75,9 @@ export function describeStands(count: number, from = STAND_SEEDS.first, leastSha
       expect(read(plan)).toEqual([]);
     });
 
-    it(`is found in at least ${100 * leastShare} cases of 100`, () => {
+    it('is found in at least nine cases of ten', () => {
       expect(found).toHaveLength(cases.length);
-      expect(found.filter(Boolean).length).toBeGreaterThanOrEqual(leastShare * cases.length);
+      expect(found.filter(Boolean).length).toBeGreaterThanOrEqual(0.9 * cases.length);
     });
   });
 }
