@@ -5,6 +5,22 @@ import { sitePath } from '../ui/islands/site-path.ts';
 /** Time after loading before the book is fetched to be kept; the page at hand comes first. */
 const GRACE_MILLISECONDS = 2000;
 
+/** A scene that plays comes first too, for as long as this. */
+const LONGEST_PLAY_MILLISECONDS = 60_000;
+
+const later = (milliseconds: number): Promise<void> =>
+  new Promise((resolve) => {
+    setTimeout(resolve, milliseconds);
+  });
+
+/** Waits while a scene plays: fetching the book would take the processor from its pictures. */
+async function whenNothingPlays(): Promise<void> {
+  const end = performance.now() + LONGEST_PLAY_MILLISECONDS;
+  while (performance.now() < end && document.querySelector('[data-is="playing"]') !== null) {
+    await later(GRACE_MILLISECONDS);
+  }
+}
+
 async function keepOffline(container: ServiceWorkerContainer): Promise<void> {
   const registration = await container.register(sitePath('/service-worker.js'), {
     updateViaCache: 'none',
@@ -21,9 +37,10 @@ async function keepOffline(container: ServiceWorkerContainer): Promise<void> {
 
 if (import.meta.env.PROD && 'serviceWorker' in navigator) {
   addEventListener('load', () => {
-    setTimeout(() => {
+    later(GRACE_MILLISECONDS)
+      .then(whenNothingPlays)
+      .then(() => keepOffline(navigator.serviceWorker))
       // Private windows and some settings forbid it; the book then simply needs the network.
-      keepOffline(navigator.serviceWorker).catch(() => undefined);
-    }, GRACE_MILLISECONDS);
+      .catch(() => undefined);
   });
 }
