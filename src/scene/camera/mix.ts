@@ -21,16 +21,22 @@ export interface Columns {
   readonly to: number;
 }
 
+/** Columns, and rows of them: all where they are left out. */
+export interface PicturePart extends Columns {
+  readonly top?: number;
+  readonly bottom?: number;
+}
+
 /** Mixes film frames into camera frames, in light. */
 export interface Mixer {
   /**
-   * Writes columns of a picture.
+   * Writes a part of a picture.
    *
    * @param out       RGBA words, one for each pixel
    * @param width     pixels in a row
    * @param plan      what each row is made of
    * @param bitmapOf  the film frame in the gate, of the same size
-   * @param columns   which columns
+   * @param part      which columns and rows
    * @param contrast  share of the swing of light between rows and pictures that is shown, 0–1
    */
   mix(
@@ -38,7 +44,7 @@ export interface Mixer {
     width: number,
     plan: PicturePlan,
     bitmapOf: (filmFrame: number) => Bitmap,
-    columns: Columns,
+    part: PicturePart,
     contrast?: number,
   ): void;
 }
@@ -65,7 +71,6 @@ function codesOf({ pulledBack }: Tone): Uint8Array {
 export function makeMixer(tone: Tone): Mixer {
   const tables = new Map<number, LightTable>();
   const codes = codesOf(tone);
-  const sums = new Float64Array(3);
 
   function tableOf(weight: number): LightTable {
     const key = Math.round(weight * WEIGHT_STEPS);
@@ -120,33 +125,37 @@ export function makeMixer(tone: Tone): Mixer {
     }
   }
 
-  /** Any number of film frames in one exposure. */
+  /** Any number of film frames in one exposure, or none, which is black. */
   function mixMany(
     out: Uint32Array,
     from: number,
     to: number,
     layers: readonly (readonly [Bitmap, LightTable])[],
   ): void {
+    const codeOf = (light: number): number => codes[Math.min(MOST_LIGHT, light)] ?? 0;
     for (let at = from; at < to; at += 1) {
-      sums.fill(0);
+      let red = 0;
+      let green = 0;
+      let blue = 0;
       for (const [bitmap, table] of layers) {
         const pixel = bitmap[at] ?? 0;
-        sums[0] = (sums[0] ?? 0) + (table[pixel & 255] ?? 0);
-        sums[1] = (sums[1] ?? 0) + (table[256 + ((pixel >> 8) & 255)] ?? 0);
-        sums[2] = (sums[2] ?? 0) + (table[512 + ((pixel >> 16) & 255)] ?? 0);
+        red += table[pixel & 255] ?? 0;
+        green += table[256 + ((pixel >> 8) & 255)] ?? 0;
+        blue += table[512 + ((pixel >> 16) & 255)] ?? 0;
       }
-      const code = (layer: number): number => codes[Math.min(MOST_LIGHT, sums[layer] ?? 0)] ?? 0;
-      out[at] = OPAQUE | (code(2) << 16) | (code(1) << 8) | code(0);
+      out[at] = OPAQUE | (codeOf(blue) << 16) | (codeOf(green) << 8) | codeOf(red);
     }
   }
 
   return {
-    mix(out, width, plan, bitmapOf, columns, contrast = 1) {
+    mix(out, width, plan, bitmapOf, part, contrast = 1) {
+      const { from: left, to: right, top = 0, bottom = plan.length } = part;
       let last: readonly RowPart[] | undefined;
       let layers: readonly (readonly [Bitmap, LightTable])[] = [];
-      plan.forEach((parts, row) => {
-        const from = row * width + columns.from;
-        const to = row * width + columns.to;
+      for (let row = top; row < bottom; row += 1) {
+        const parts = plan[row] ?? [];
+        const from = row * width + left;
+        const to = row * width + right;
         // Rows that are exposed together share one list.
         if (parts !== last) {
           layers = calmed(parts, contrast).map(
@@ -155,11 +164,10 @@ export function makeMixer(tone: Tone): Mixer {
         }
         last = parts;
         const [first, second] = layers;
-        if (first === undefined) out.fill(OPAQUE, from, to);
+        if (first === undefined || layers.length > 2) mixMany(out, from, to, layers);
         else if (second === undefined) mixOne(out, from, to, ...first);
-        else if (layers.length === 2) mixTwo(out, from, to, first, second);
-        else mixMany(out, from, to, layers);
-      });
+        else mixTwo(out, from, to, first, second);
+      }
     },
   };
 }

@@ -14,8 +14,8 @@ function fromWorker(worker: Worker, width: number, arrived: () => void): FilmSup
   return {
     width,
     frame(filmFrame, faults) {
-      const found = kept.find(filmFrame, faults);
       const key = keyOf(filmFrame, faults);
+      const found = kept.find(key);
       if (found === undefined && !asked.has(key)) {
         asked.add(key);
         const wish: WorkerWish = { key, filmFrame, faults };

@@ -16,7 +16,7 @@ export interface FilmSupply {
 export const keyOf = (filmFrame: number, faults: FilmFaults): string =>
   `${filmFrame} ${JSON.stringify(faults)}`;
 
-/** The film frames that were wanted last. */
+/** The film frames that were wanted last, by their keys. */
 export function keptFrames() {
   const kept = new Map<string, Bitmap>();
   function put(key: string, bitmap: Bitmap): Bitmap {
@@ -29,12 +29,9 @@ export function keptFrames() {
   }
   return {
     put,
-    find(filmFrame: number, faults: FilmFaults): Bitmap | undefined {
-      const key = keyOf(filmFrame, faults);
+    find(key: string): Bitmap | undefined {
       const found = kept.get(key);
-      return found === undefined ? undefined : put(key, found);
+      return found && put(key, found);
     },
-    keep: (filmFrame: number, faults: FilmFaults, bitmap: Bitmap): Bitmap =>
-      put(keyOf(filmFrame, faults), bitmap),
   };
 }

@@ -21,7 +21,7 @@ async function startScene(element: HTMLElement): Promise<LiveScene> {
   const canvas = partOf<HTMLCanvasElement>(element, 'canvas');
   let sides = data.sides.map(makePainted);
   const [first] = sides;
-  if (first === undefined) throw new Error('a scene without a side');
+  if (first === undefined) throw new Error('no side');
   const chosen: Chosen = {
     view: first.side.view,
     seconds: startSeconds(first),

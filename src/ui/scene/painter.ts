@@ -1,13 +1,9 @@
-import { makeMixer, type Bitmap, type Mixer } from '../../scene/camera/mix.ts';
-import { filmFrameShares, type PicturePlan } from '../../scene/camera/row-plan.ts';
+import { makeMixer, type Bitmap, type Mixer, type PicturePart } from '../../scene/camera/mix.ts';
 import { dividerColumn, STRIPS, stripColumns } from '../../scene/camera/strips.ts';
 import { picturePlan, viewFps, type Shown, type View } from '../../scene/camera/views.ts';
 import { fullSide, type SideData } from '../../scene/scene-data.ts';
 import { shownOf, type Side } from '../../scene/side.ts';
 import type { FilmSupply } from './kept-frames.ts';
-
-/** Film frames asked for before they are needed. */
-const AHEAD = 4;
 
 /** A side ready to be painted. */
 export interface Painted {
@@ -56,95 +52,107 @@ export function makePainter(canvas: HTMLCanvasElement, supply: FilmSupply): Pain
   canvas.width = width;
   canvas.height = height;
   const pen = canvas.getContext('2d');
-  if (pen === null) throw new Error('this browser draws no canvas');
+  if (pen === null) throw new Error('a scene without a canvas');
   const image = pen.createImageData(width, height);
   const pixels = new Uint32Array(image.data.buffer);
 
-  /** The film frames of a plan; undefined while one is missing, but all are asked for. */
-  function framesOf(plan: PicturePlan, side: Side): ReadonlyMap<number, Bitmap> | undefined {
+  /**
+   * Mixes a part of a picture of a side; not while a film frame is missing, but all are asked for, and where
+   * the reel runs those that come next.
+   */
+  function part(
+    { shown: way, side: { film }, mixer }: Painted,
+    { view, isAhead }: Wanted,
+    picture: number,
+    where: PicturePart,
+    contrast: number,
+  ): boolean {
+    const plan = picturePlan(way, view, picture, height);
     const frames = new Map<number, Bitmap>();
     let areAllHere = true;
     for (const parts of plan) {
       for (const { filmFrame } of parts) {
         if (frames.has(filmFrame)) continue;
-        const bitmap = supply.frame(filmFrame, side.film);
+        const bitmap = supply.frame(filmFrame, film);
         if (bitmap === undefined) areAllHere = false;
-        else frames.set(filmFrame, bitmap);
+        frames.set(filmFrame, bitmap ?? pixels);
       }
     }
-    return areAllHere ? frames : undefined;
-  }
-
-  function askAhead(plan: PicturePlan, side: Side): void {
-    const last = Math.max(...filmFrameShares(plan).map(({ filmFrame }) => filmFrame));
-    if (!Number.isFinite(last)) return;
-    for (let frame = last + 1; frame <= last + AHEAD; frame += 1) supply.frame(frame, side.film);
+    if (isAhead) {
+      const last = Math.max(...frames.keys());
+      for (const more of [1, 2, 3, 4]) supply.frame(last + more, film);
+    }
+    const frameOf = (filmFrame: number): Bitmap => frames.get(filmFrame) ?? pixels;
+    if (areAllHere) mixer.mix(pixels, width, plan, frameOf, where, contrast);
+    return areAllHere;
   }
 
   /** Columns of a side as upright strips, each of the next picture. */
-  function strips(one: Painted, wanted: Wanted, from: number, to: number): boolean {
-    const first = pictureAt(one, wanted.view, wanted.seconds);
+  function strips(one: Painted, wanted: Wanted, first: number, from: number, to: number): boolean {
     let isDone = true;
     for (let strip = 0; strip < STRIPS; strip += 1) {
       const columns = stripColumns(strip, width);
-      if (columns.from < from || columns.to > to) continue;
-      const plan = picturePlan(one.shown, wanted.view, first + strip, height);
-      const frames = framesOf(plan, one.side);
-      if (frames === undefined) isDone = false;
-      else one.mixer.mix(pixels, width, plan, bitmapFrom(frames), columns);
+      const isHere = columns.from >= from && columns.to <= to;
+      if (isHere && !part(one, wanted, first + strip, columns, 1)) isDone = false;
     }
     return isDone;
   }
 
-  function whole(
-    one: Painted,
-    wanted: Wanted,
-    from: number,
-    to: number,
-    contrast: number,
-  ): boolean {
-    const picture = pictureAt(one, wanted.view, wanted.seconds);
-    const plan = picturePlan(one.shown, wanted.view, picture, height);
-    const frames = framesOf(plan, one.side);
-    if (wanted.isAhead) askAhead(plan, one.side);
-    if (frames === undefined) return false;
-    one.mixer.mix(pixels, width, plan, bitmapFrom(frames), { from, to }, contrast);
-    return true;
-  }
-
+  let sides: readonly Painted[] | undefined;
   /** What stands on the canvas: a screen asks more often than a file has pictures. */
-  let lastSides: readonly Painted[] | undefined;
-  let lastAsked = '';
+  let shown = '';
+  /** What is mixed, down to which row. */
+  let mixed = '';
+  let rows = 0;
 
-  return {
-    paint(painted, wanted) {
-      const middle = dividerColumn(wanted.split, width, wanted.isStrips);
-      const { view, seconds, isStrips, contrasts } = wanted;
-      const numbers = painted.map((one) => pictureAt(one, view, seconds));
-      const asked = [view, middle, isStrips, ...contrasts, '', ...numbers].join();
-      if (painted === lastSides && asked === lastAsked) return true;
+  /** Goes on with pictures by so many rows. */
+  function mix(
+    painted: readonly Painted[],
+    wanted: Wanted,
+    numbers: readonly number[],
+    key: string,
+    more: number,
+  ): boolean {
+    const top = key === mixed ? rows : 0;
+    const bottom = Math.min(height, top + more);
+    const { isStrips, contrasts } = wanted;
+    const middle = dividerColumn(wanted.split, width, isStrips);
+    mixed = '';
+    if (top < bottom) {
       const done = painted.map((one, index) => {
         const from = index === 0 ? 0 : middle;
         const to = index === 0 && painted.length > 1 ? middle : width;
-        return wanted.isStrips
-          ? strips(one, wanted, from, to)
-          : whole(one, wanted, from, to, wanted.contrasts[index] ?? 1);
+        const number = numbers[index] ?? 0;
+        return isStrips
+          ? strips(one, wanted, number, from, to)
+          : part(one, wanted, number, { from, to, top, bottom }, contrasts[index] ?? 1);
       });
-      const isDone = done.every(Boolean);
-      if (isDone) {
-        pen.putImageData(image, 0, 0);
-        lastSides = painted;
-        lastAsked = asked;
-      }
-      return isDone;
-    },
-  };
-}
+      if (!done.every(Boolean)) return false;
+    }
+    mixed = key;
+    rows = bottom;
+    return true;
+  }
 
-function bitmapFrom(frames: ReadonlyMap<number, Bitmap>): (filmFrame: number) => Bitmap {
-  return (filmFrame) => {
-    const bitmap = frames.get(filmFrame);
-    if (bitmap === undefined) throw new Error(`film frame ${filmFrame} is missing`);
-    return bitmap;
+  return {
+    paint(painted, wanted) {
+      const { view, seconds, isStrips, split, contrasts } = wanted;
+      const numbers = painted.map((one) => pictureAt(one, view, seconds));
+      const keyOf = (pictures: readonly number[]): string =>
+        [view, split, isStrips, ...contrasts, ...pictures].join();
+      const due = keyOf(numbers);
+      if (painted !== sides) shown = mixed = '';
+      sides = painted;
+      if (due === shown) {
+        // Half of the next picture at a time, so that no picture of the screen waits for a whole one.
+        const next = numbers.map((number) => number + 1);
+        if (wanted.isAhead) mix(painted, wanted, next, keyOf(next), height / 2);
+        return true;
+      }
+      if (!mix(painted, wanted, numbers, due, height)) return false;
+      pen.putImageData(image, 0, 0);
+      shown = due;
+      return true;
+    },
   };
 }

@@ -1,6 +1,6 @@
 import type { MakeSheet } from '../../scene/drawing/sheet.ts';
 import { makeAnyFilmInGate } from '../../scene/gate/any-film-in-gate.ts';
-import { keptFrames, type FilmSupply } from './kept-frames.ts';
+import { keptFrames, keyOf, type FilmSupply } from './kept-frames.ts';
 
 /** Half the full size: the page itself must not wait for a film frame. */
 const WIDTH = 320;
@@ -20,8 +20,10 @@ export function supplyOnPage(): FilmSupply {
   const kept = keptFrames();
   return {
     width: WIDTH,
-    frame: (filmFrame, faults) =>
-      kept.find(filmFrame, faults) ??
-      kept.keep(filmFrame, faults, new Uint32Array(filmInGate(filmFrame, faults).buffer)),
+    frame(filmFrame, faults) {
+      const key = keyOf(filmFrame, faults);
+      const draw = () => new Uint32Array(filmInGate(filmFrame, faults).buffer);
+      return kept.find(key) ?? kept.put(key, draw());
+    },
   };
 }
