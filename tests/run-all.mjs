@@ -73,10 +73,10 @@ const stages = [
   vitest('unit', 'vitest.config.ts'),
   // Other engines than the one above, as far as the system has them.
   { ...vitest('others', 'vitest.engines.config.ts'), after: ['build'] },
-  // Compiles the TypeScript as well.
-  { name: 'lint', npm: ['run', 'check:lint'] },
-  // Of the .astro files. Writes into the store of content as well.
-  { name: 'types', after: ['folder'], npm: ['run', 'check:types'] },
+  // Compiles the TypeScript as well. This and the next write into the store of content, as builds do.
+  { name: 'lint', after: ['folder'], npm: ['run', 'check:lint'] },
+  // Of the .astro files.
+  { name: 'types', after: ['lint'], npm: ['run', 'check:types'] },
   { name: 'format', command: [program('prettier'), '--check', '.', '--log-level', 'warn'] },
   { ...vitest('site', 'vitest.site.config.ts'), after: ['build', 'folder'] },
   // Checks that no wrong result could disturb would prove nothing.
