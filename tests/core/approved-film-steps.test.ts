@@ -13,16 +13,13 @@ import { rivalNats } from '../../src/core/file/rival-paths.ts';
 import { toldPieces } from '../../src/core/file/told-pieces.ts';
 import { makeGateLight } from '../../src/core/gate/gate-light.ts';
 import { expectApproved } from '../tools/approved-text.ts';
-import { drawnValue } from '../tools/drawn-value.ts';
+import { namedToNineDigits as line } from '../tools/drawn-value.ts';
 import { enteredBench } from './file/film-clips.ts';
 import { shortFilms, type ShortFilm } from './short-recordings.ts';
 
 // The sums that the reading of a film is made of, one after the other, kept to nine digits; and readings of
 // short clips with frames missing and doubled, entries that are wrong and film that stands, each held
 // against what was drawn (npm run approve writes the files again).
-
-const shown = { significantDigits: 9, longest: 14 };
-const line = (name: string, value: unknown): string => `${name}: ${drawnValue(value, shown)}`;
 
 /** The recording as it is read, and the camera frame as drawn that each of its pictures shows. */
 function filed({ clip, missing, doubled }: ShortFilm) {

@@ -10,14 +10,11 @@ import { rhythmPath } from '../../src/core/gate/recording/rhythm-path.ts';
 import { rhythmRate } from '../../src/core/gate/recording/rhythm-rate.ts';
 import { soundBursts } from '../../src/core/gate/recording/sound-bursts.ts';
 import { expectApproved } from '../tools/approved-text.ts';
-import { drawnValue } from '../tools/drawn-value.ts';
+import { namedToNineDigits as line } from '../tools/drawn-value.ts';
 import { shortSounds } from './short-recordings.ts';
 
 // The sums that the reading of a sound is made of, one after the other, kept to nine digits, for sounds
 // of every kind, each held against the speed that was drawn (npm run approve writes the file again).
-
-const shown = { significantDigits: 9, longest: 14 };
-const line = (name: string, value: unknown): string => `${name}: ${drawnValue(value, shown)}`;
 
 function steps(samples: Float32Array, sampleRate: number, filmFps: number): readonly string[] {
   const bursts = soundBursts(samples, sampleRate);

@@ -29,16 +29,13 @@ import { slowCurves } from '../../src/core/gate/recording/slow-change.ts';
 import { trackSpeed } from '../../src/core/gate/recording/speed-track.ts';
 import { unexplainedShare } from '../../src/core/gate/recording/unexplained-light.ts';
 import { expectApproved } from '../tools/approved-text.ts';
-import { drawnValue } from '../tools/drawn-value.ts';
+import { namedToNineDigits as line } from '../tools/drawn-value.ts';
 import { trueRipples } from './gate/recording/simulated-gate.ts';
 import { shortGates, type ShortGate } from './short-recordings.ts';
 
 // The sums that a reading of an empty gate is made of, one after the other, kept to nine digits: a reading
 // shows the best of many explanations, and a sum that goes wrong in one of the others is not seen in it.
 // What was drawn is held against what comes out at the end (npm run approve writes the files again).
-
-const shown = { significantDigits: 9, longest: 14 };
-const line = (name: string, value: unknown): string => `${name}: ${drawnValue(value, shown)}`;
 
 const isClock = (clock: ReturnType<typeof readFrameClock>): clock is FrameClock =>
   clock !== undefined && !('irregular' in clock);

@@ -45,3 +45,7 @@ export function drawnValue(value: unknown, shown: Shown = { significantDigits: 4
   }
   return String(value);
 }
+
+/** A value by its name, as the approved sums show it: to nine digits, and longer lists whole. */
+export const namedToNineDigits = (name: string, value: unknown): string =>
+  `${name}: ${drawnValue(value, { significantDigits: 9, longest: 14 })}`;
