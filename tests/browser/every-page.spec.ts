@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { readPages } from '../site/built-site.ts';
+import { isInTurn } from '../tools/turn.ts';
 import { wakeForms } from './live-forms.ts';
 import { DARK_STEP } from './short-run.ts';
 import { axeViolations, COLOUR_RULES } from './sweep/axe.ts';
@@ -60,7 +61,7 @@ for (const [place, { address, html }] of readPages().entries()) {
 
     expect.soft(await axeViolations(tab), 'axe, light').toEqual([]);
     await tab.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
-    if (place % DARK_STEP === 0) {
+    if (isInTurn(place, DARK_STEP)) {
       expect.soft(await axeViolations(tab, { rules: COLOUR_RULES }), 'axe, dark').toEqual([]);
     }
 

@@ -1,3 +1,5 @@
+import { isInTurn } from '../tools/turn.ts';
+
 // The test command leaves some tests of the browser to `npm run test:browser`, which runs all of them. They
 // ask what others ask as well, of one more coding, order or window:
 // - `@long` in a title: not in the test command;
@@ -11,6 +13,14 @@ export const LEFT_OUT = isShortRun ? /@long/u : undefined;
 
 /** Titles of what runs on a phone too. */
 export const ON_PHONE = isShortRun ? /@phone(?!-long)/u : /@phone/u;
+
+/**
+ * Ends the title of a case that takes turns with others: the test command asks one of so many, another one
+ * for another commit.
+ */
+export function turnTag(index: number, turns: number): string {
+  return isInTurn(index, turns) ? '' : ' @long';
+}
 
 /** Of every page that many, the colours of the dark scheme are asked of one in the test command. */
 export const DARK_STEP = isShortRun ? 3 : 1;

@@ -1,3 +1,5 @@
+import { turn } from './turn.ts';
+
 /** How much of a long run the one test command takes, and how much `npm run test:fuzz` does. */
 export interface SampleSize {
   /** What is counted. */
@@ -38,7 +40,7 @@ export function sizeOf(name: keyof typeof SAMPLES): number {
 }
 
 /**
- * As many of these cases as are taken now, spread over all of them.
+ * As many of these cases as are taken now, spread over all of them; which ones is the turn of the commit.
  *
  * @throws {Error} where the table above has another count of them all
  */
@@ -46,13 +48,19 @@ export function someOf<Case>(cases: readonly Case[], name: keyof typeof SAMPLES)
   const { longRun } = SAMPLES[name];
   if (cases.length !== longRun) throw new Error(`${name}: ${cases.length} cases, not ${longRun}`);
   const taken = sizeOf(name);
-  return Array.from({ length: taken }, (_, at) => cases[Math.floor((at * longRun) / taken)]!);
+  return Array.from({ length: taken }, (_, at) => {
+    const spread = Math.floor((at * longRun) / taken);
+    return cases[(spread + turn) % longRun]!;
+  });
 }
 
 /** One line for each, as the test command prints them. */
 export function sampleLines(): readonly string[] {
-  return Object.values(SAMPLES).map(
-    ({ what, command, longRun }) =>
-      `${what}: ${command} here, ${longRun.toLocaleString('en')} in npm run test:fuzz`,
-  );
+  return [
+    ...Object.values(SAMPLES).map(
+      ({ what, command, longRun }) =>
+        `${what}: ${command} here, ${longRun.toLocaleString('en')} in npm run test:fuzz`,
+    ),
+    `what takes turns: turn ${turn}, by the commit (TURN=${turn} asks the same again)`,
+  ];
 }
