@@ -72,7 +72,12 @@ const stages = [
   },
   vitest('unit', 'vitest.config.ts'),
   // Other engines than the one above, as far as the system has them.
-  { ...vitest('others', 'vitest.engines.config.ts'), after: ['build'] },
+  {
+    ...vitest('others', 'vitest.engines.config.ts'),
+    after: ['build'],
+    // Pages take turns; npm run test:engines looks at all of them.
+    environment: { SHORT_RUN: '1' },
+  },
   // Compiles the TypeScript as well. This and the next write into the store of content, as builds do.
   { name: 'lint', after: ['folder'], npm: ['run', 'check:lint'] },
   // Of the .astro files.
