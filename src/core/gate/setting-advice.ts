@@ -53,8 +53,10 @@ const distance = (a: number, b: number): number => Math.abs(Math.log(a / b));
 
 /** Numbers without repeats, the nearest to one of them first, the smaller of two equally near. */
 function nearestFirst(values: readonly number[], to: number): readonly number[] {
-  const rounded = (value: number): number => Math.round(distance(value, to) * 1e9);
-  return [...new Set(values)].sort((a, b) => rounded(a) - rounded(b) || a - b);
+  return [...new Set(values)]
+    .map((value) => ({ value, rounded: Math.round(distance(value, to) * 1e9) }))
+    .sort((a, b) => a.rounded - b.rounded || a.value - b.value)
+    .map(({ value }) => value);
 }
 
 /** Times of so many whole flashes that fit into a camera frame, the nearest to a time first. */
