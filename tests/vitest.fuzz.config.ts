@@ -6,6 +6,7 @@ const SAMPLED = [
   'tests/clip/save-copy.test.ts',
   'tests/core/film-untold.test.ts',
   'tests/core/gate/recording/gate-variety.test.ts',
+  'tests/scene/flash-safety.test.ts',
   'tests/worksheets/advice.test.ts',
   'tests/worksheets/random-levels.test.ts',
   'tests/worksheets/taken-texts.test.ts',
