@@ -83,24 +83,31 @@ export function unequalBlades(
   return blades;
 }
 
+/** Where the strips of the gate lie, as shares of a wipe: a hard edge reaches all of it at once. */
+const HARD_STRIPS = [0];
+const SOFT_STRIPS = [-0.5, -0.25, 0, 0.25, 0.5];
+
 /** Light of every film frame in one row, by film frame; the strips of the gate share it. */
 function rowLight(bench: Bench, run: Run, startSeconds: number): ReadonlyMap<number, number> {
   const light = new Map<number, number>();
   const from = run.at(startSeconds);
   const to = run.at(startSeconds + bench.exposureSeconds);
-  const strips = bench.wipe === 0 ? [0] : [-0.5, -0.25, 0, 0.25, 0.5];
-  for (const strip of strips) {
-    // This strip of the picture sees every edge so much later.
-    const delay = strip * bench.wipe;
-    for (let frame = Math.floor(from - 1); frame <= to + 1; frame += 1) {
-      for (let index = 0; index < bench.blades.length; index += 1) {
-        const next = bench.blades[index + 1]?.from ?? 1 + (bench.blades[0]?.from ?? 0);
-        const opens = frame + (bench.blades[index]?.to ?? 0) + delay;
+  const { blades, wipe } = bench;
+  const strips = wipe === 0 ? HARD_STRIPS : SOFT_STRIPS;
+  for (let frame = Math.floor(from - 1); frame <= to + 1; frame += 1) {
+    let sum = 0;
+    for (const strip of strips) {
+      // This strip of the picture sees every edge so much later.
+      const delay = strip * wipe;
+      for (let index = 0; index < blades.length; index += 1) {
+        const next = blades[index + 1]?.from ?? 1 + (blades[0]?.from ?? 0);
+        const opens = frame + (blades[index]?.to ?? 0) + delay;
         const closes = frame + next + delay;
         const lit = Math.min(to, closes) - Math.max(from, opens);
-        if (lit > 1e-9) light.set(frame, (light.get(frame) ?? 0) + lit / strips.length);
+        if (lit > 1e-9) sum += lit / strips.length;
       }
     }
+    if (sum > 0) light.set(frame, sum);
   }
   return light;
 }
