@@ -1,36 +1,12 @@
 /** Digit zero of the scripts whose digits a keyboard of the trade may give; nine more follow each. */
 const ZEROS: readonly number[] = [0x06_60, 0x06_f0, 0x09_66, 0x09_e6, 0x0e_50];
 
-const VULGAR: ReadonlyMap<string, string> = new Map([
-  ['½', '1/2'],
-  ['⅓', '1/3'],
-  ['⅔', '2/3'],
-  ['¼', '1/4'],
-  ['¾', '3/4'],
-  ['⅕', '1/5'],
-  ['⅖', '2/5'],
-  ['⅗', '3/5'],
-  ['⅘', '4/5'],
-  ['⅙', '1/6'],
-  ['⅚', '5/6'],
-  ['⅐', '1/7'],
-  ['⅛', '1/8'],
-  ['⅜', '3/8'],
-  ['⅝', '5/8'],
-  ['⅞', '7/8'],
-  ['⅑', '1/9'],
-  ['⅒', '1/10'],
-]);
-
 const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 const SUBSCRIPTS = '₀₁₂₃₄₅₆₇₈₉';
 
 // Direction marks, joiners, variation selectors, fillers, control characters, halves of a character.
 const INVISIBLE = /[\p{Default_Ignorable_Code_Point}\p{Cf}\p{Cs}\u2800]/gu;
 const CONTROL = /\p{Cc}+/gu;
-
-/** What a plain keyboard gives, without accents and doubled marks: nothing in it has to be replaced. */
-const PLAIN = /^(?!.*'')[ -_a-~]*$/u;
 
 /** Longest part of an entry that a message quotes, characters. */
 const LONGEST_QUOTE = 40;
@@ -43,7 +19,6 @@ const LONGEST_QUOTE = 40;
  * @example quotable('\u202e18\u202c ') // '18'
  */
 export function quotable(text: string): string {
-  if (text.length <= LONGEST_QUOTE && /^[!-~]*$/u.test(text)) return text;
   const line = text
     .replaceAll(INVISIBLE, '')
     .replaceAll(/[\p{Cc}\s]+/gu, ' ')
@@ -75,7 +50,8 @@ function scriptFraction(_whole: string, before: string, top: string, bottom: str
  * @example plainTyping('16⅔') // '16 2/3'
  */
 export function plainTyping(text: string): string {
-  if (PLAIN.test(text)) return text.trim();
+  // Of what a plain keyboard gives, only ' and ` may have to be replaced.
+  if (/^[ -&(-_a-~]*$/u.test(text)) return text.trim();
   return text
     .replaceAll(INVISIBLE, '')
     .replaceAll(CONTROL, (controls) => (controls.includes('\n') ? '\n' : ' '))
@@ -89,7 +65,8 @@ export function plainTyping(text: string): string {
     .replaceAll(
       /(\d?)([½⅓⅔¼¾⅕-⅞⅐-⅒])(?=(\d?))/gu,
       (_whole, before: string, sign: string, after) => {
-        const fraction = VULGAR.get(sign) ?? sign;
+        // Unicode takes ⅔ apart into 2, a slash of fractions and 3.
+        const fraction = sign.normalize('NFKD');
         return `${before === '' ? '' : `${before} `}${fraction}${after === '' ? '' : ' '}`;
       },
     )
