@@ -10,11 +10,11 @@ const collapsed = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim()
 
 /** Packages that code for the reader's browser imports by name, read from the source alone. */
 function importedForReaders(): readonly string[] {
-  const edges = edgesOf(readSource()).filter(
-    ({ from, to, kind }) =>
-      /^src\/(?:core|worksheets|pictures|ui|clip|scene|practice|offline|layouts)\//u.test(from) &&
-      kind !== 'type' &&
-      !/^(?:src\/|node:|astro)/u.test(to),
+  const forReaders = readSource().filter(({ path }) =>
+    /^src\/(?:core|worksheets|pictures|ui|clip|scene|practice|offline|layouts)\//u.test(path),
+  );
+  const edges = edgesOf(forReaders).filter(
+    ({ to, kind }) => kind !== 'type' && !/^(?:src\/|node:|astro)/u.test(to),
   );
   const names = edges.map(({ to }) => /^(?:@[^/]+\/)?[^/]+/u.exec(to)?.[0] ?? '');
   return [...new Set(names)].sort();

@@ -35,6 +35,17 @@ export function chunkName(path: string): string {
 
 const edgesByFiles = new WeakMap<SiteFiles, Map<string, readonly Edge[]>>();
 
+const sentByFiles = new WeakMap<SiteFiles, Map<string, number>>();
+
+/** Bytes of one file as sent; compressed once, however many pages load it. */
+function sentBytesOf(path: string, files: SiteFiles): number {
+  const known = sentByFiles.get(files) ?? new Map<string, number>();
+  sentByFiles.set(files, known);
+  const bytes = known.get(path) ?? sentBytes(path, files(path));
+  known.set(path, bytes);
+  return bytes;
+}
+
 /** Imports of one script; read once, however many pages load it. */
 function importsOf(path: string, files: SiteFiles): readonly Edge[] {
   const known = edgesByFiles.get(files) ?? new Map<string, readonly Edge[]>();
@@ -137,7 +148,7 @@ export function weighPage(page: BuiltPage, files: SiteFiles, wanted: Wanted): Pa
     ...localPaths(page, 'img:not([loading="lazy"])', 'src'),
     ...scriptClosure(scripts, files, () => false),
   ]);
-  const bytesOf = (path: string): number => sentBytes(path, files(path));
+  const bytesOf = (path: string): number => sentBytesOf(path, files);
   const sum = (paths: Iterable<string>): number =>
     [...paths].reduce((total, path) => total + bytesOf(path), 0);
   const all = scriptsOf(page, files, wanted);
