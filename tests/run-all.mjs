@@ -82,7 +82,7 @@ const stages = [
   { name: 'lint', after: ['folder'], npm: ['run', 'check:lint'] },
   // Of the .astro files.
   { name: 'types', after: ['lint'], npm: ['run', 'check:types'] },
-  { name: 'format', command: [program('prettier'), '--check', '.', '--log-level', 'warn'] },
+  { name: 'format', npm: ['run', 'check:format'] },
   { ...vitest('site', 'vitest.site.config.ts'), after: ['build', 'folder'] },
   // Checks that no wrong result could disturb would prove nothing.
   { name: 'can-fail', command: [join(projectFolder, 'tests/tools/published-can-fail.mjs')] },

@@ -31,7 +31,7 @@ describe('the top level of the project', () => {
   });
 
   it('would be caught with another', () => {
-    expect(strangers(['src', '.prettierrc.json', 'eslint.config.js', 'docs'])).toEqual([
+    expect(strangers(['src', '.oxfmtrc.json', 'eslint.config.js', 'docs'])).toEqual([
       'eslint.config.js',
       'docs',
     ]);

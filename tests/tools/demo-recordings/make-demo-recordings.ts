@@ -1,5 +1,5 @@
 // Makes the two demo recordings of the book and writes down what they truly hold:
-//   npx node --experimental-strip-types tests/tools/demo-recordings/make-demo-recordings.ts && npx prettier --write tests/tools/demo-recordings/truth.json
+//   npx node --experimental-strip-types tests/tools/demo-recordings/make-demo-recordings.ts && npx oxfmt tests/tools/demo-recordings/truth.json
 // The scene, the projector and the camera are simulated; only the coding is ffmpeg's.
 import { spawnSync } from 'node:child_process';
 import { statSync, writeFileSync } from 'node:fs';
