@@ -205,11 +205,12 @@ export function projectorSound(
   const parts = Array.from({ length: 9 }, (_, part) => 0.6 ** part * chance.between(0.4, 1));
   const mains = humOf(plan.mainsHertz, sampleRate, parts, 0);
   const motor = humOf(plan.motorHertz, sampleRate, parts, 1);
-  for (let at = 0; at < sound.length; at += 1)
-    sound[at]! +=
-      plan.hissLevel * chance.normal() + plan.mainsLevel * mains() + plan.motorLevel * motor();
   return {
-    samples: Float32Array.from(sound, (value) => Math.max(-1, Math.min(1, plan.gain * value))),
+    samples: Float32Array.from(sound, (noises) => {
+      const hums = plan.mainsLevel * mains() + plan.motorLevel * motor();
+      const value = noises + plan.hissLevel * chance.normal() + hums;
+      return Math.max(-1, Math.min(1, plan.gain * value));
+    }),
     meanFps,
   };
 }
