@@ -1,6 +1,8 @@
 // Pictures with lettering, every code value and a number, and the files that a camera would make of them.
 import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
 import { AS_STORED, ffmpeg, FFMPEG_MISSING, runFfmpeg } from './ffmpeg.ts';
+import { makeOnce } from './made-once.ts';
 
 export const WIDTH = 96;
 export const HEIGHT = 64;
@@ -131,24 +133,33 @@ export function writeClip(
   const isFull = options.includes('pc');
   const pixelFormat = isFull && layout.bits === 8 ? 'yuvj420p' : layout.pixelFormat;
   const raw = ['-f', 'rawvideo', '-pix_fmt', pixelFormat, '-s', `${WIDTH}x${HEIGHT}`, '-r', fps];
-  const { status, stderr } = spawnSync(
-    ffmpeg.path,
-    ['-v', 'error', '-y', ...raw, '-i', '-', '-c:v', 'libx264', '-qp', '0', ...options, fileName],
-    { cwd: folder, input: Buffer.concat(pictures.map((picture) => packed(picture, layout.bits))) },
-  );
-  if (status !== 0) throw new Error(String(stderr));
+  const coding = [...raw, '-i', '-', '-c:v', 'libx264', '-qp', '0', ...options];
+  const input = Buffer.concat(pictures.map((picture) => packed(picture, layout.bits)));
+  const { path: program } = ffmpeg;
+  makeOnce(join(folder, fileName), [...coding, input], () => {
+    const { status, stderr } = spawnSync(program, ['-v', 'error', '-y', ...coding, fileName], {
+      cwd: folder,
+      input,
+    });
+    if (status !== 0) throw new Error(String(stderr));
+  });
 }
 
-/** Every picture of a file as stored, or in an 8-bit layout where one is asked for. */
+/**
+ * Every picture of a file as stored, or in an 8-bit layout where one is asked for.
+ *
+ * @param further  options of one more output of the same run, such as the sound of the file
+ */
 export function readClip(
   folder: string,
   fileName: string,
   layout: Layout,
   width = WIDTH,
   height = HEIGHT,
+  further: readonly string[] = [],
 ): readonly Picture[] {
   const raw = runFfmpeg(
-    ['-i', fileName, '-map', '0:v:0', ...AS_STORED, '-f', 'rawvideo', '-'],
+    ['-i', fileName, '-map', '0:v:0', ...AS_STORED, '-f', 'rawvideo', '-', ...further],
     folder,
   );
   const bytes = layout.bits === 8 ? 1 : 2;
