@@ -4,7 +4,9 @@ import { defineConfig } from 'vitest/config';
 /** Tests that take some of their cases in the test command, and all of them here. */
 const SAMPLED = [
   'tests/clip/save-copy.test.ts',
+  'tests/core/file-chain.test.ts',
   'tests/core/film-untold.test.ts',
+  'tests/core/frame-filter-by-ffmpeg.test.ts',
   'tests/core/gate/recording/gate-variety.test.ts',
   'tests/worksheets/advice.test.ts',
   'tests/worksheets/random-levels.test.ts',

@@ -1,5 +1,6 @@
 // Pictures with lettering, every code value and a number, and the files that a camera would make of them.
 import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import { AS_STORED, ffmpeg, FFMPEG_MISSING, runFfmpeg } from './ffmpeg.ts';
 import { makeOnce } from './made-once.ts';
@@ -184,6 +185,15 @@ export function readClip(
   }
   return pictures;
 }
+
+/** One sum over the sizes and every code value of each picture: alike where two pictures are the same. */
+export const pictureSums = (pictures: readonly Picture[]): readonly string[] =>
+  pictures.map((picture) => {
+    const sum = createHash('sha256');
+    for (const { width, height, values } of picture)
+      sum.update(`${width} ${height} `).update(Uint16Array.from(values));
+    return sum.digest('hex');
+  });
 
 /** Mean of a luma plane inside the patch of the lowest or of the highest code. */
 export function patchLevel(luma: Plane, which: 'black' | 'white', left = 0, top = 0): number {
