@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Fraction from 'fraction.js';
@@ -7,10 +7,11 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { respeedCommands, retempoCommands } from '../../../src/core/file/sound-commands.ts';
 import { speedRatio } from '../../../src/core/file/sound-retiming.ts';
 import { ffmpeg, ffmpegTitle, runFfmpeg } from '../../tools/ffmpeg.ts';
+import { readSound } from '../../tools/sound-files.ts';
 
 const SAMPLE_RATE = 48_000;
 const TONE_HZ = 440;
-const TAKEN_SECONDS = 20;
+const TAKEN_SECONDS = 10;
 
 const cases = [
   ['18', '25'],
@@ -54,10 +55,7 @@ function measure(file: 'corrected.wav' | 'fitted.wav'): {
   readonly toneHz: number;
   readonly rate: number;
 } {
-  const decoding = ['-i', file, '-f', 's16le', '-c:a', 'pcm_s16le', '-ac', '1', '-'];
-  const bytes = runFfmpeg(decoding, folder);
-  const samples = new Int16Array(bytes.buffer, bytes.byteOffset, bytes.length / 2);
-  const rate = readFileSync(join(folder, file)).readUInt32LE(24);
+  const { samples, sampleRate: rate } = readSound(join(folder, file));
   const rises: number[] = [];
   for (let index = 1; index < samples.length; index += 1) {
     const before = samples[index - 1]!;
