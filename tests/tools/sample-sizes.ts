@@ -28,6 +28,11 @@ export const SAMPLES = {
   counted: { what: 'clips whose bridged film frames are counted', command: 1, longRun: 4 },
   stands: { what: 'clips in which film stands', command: 1, longRun: 12 },
   chains: { what: 'recordings taken through the whole chain of files', command: 2, longRun: 4 },
+  timelines: {
+    what: 'pairs of native rate and timeline run through ffmpeg',
+    command: 2,
+    longRun: 6,
+  },
   clips: { what: 'film clips off a simulated projector', command: 3, longRun: 54 },
 } as const satisfies Readonly<Record<string, SampleSize>>;
 
