@@ -111,7 +111,8 @@ export function woven(first: Picture, second: Picture): Picture {
   );
 }
 
-function packed(picture: Picture, bits: 8 | 10): Buffer {
+/** The bytes of a picture as a file without a wrapper holds them, plane after plane. */
+export function packed(picture: Picture, bits: 8 | 10): Buffer {
   return Buffer.concat(
     picture.map(({ values }) =>
       bits === 8
