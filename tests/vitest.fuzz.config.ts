@@ -6,6 +6,7 @@ const SAMPLED = [
   'tests/clip/save-copy.test.ts',
   'tests/core/file-chain.test.ts',
   'tests/core/file/picture-commands.test.ts',
+  'tests/core/file/reel-script-powershell.test.ts',
   'tests/core/file/sound-commands.test.ts',
   'tests/core/film-untold.test.ts',
   'tests/core/frame-filter-by-ffmpeg.test.ts',
