@@ -2,7 +2,7 @@
 import Fraction from 'fraction.js';
 import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { FILE_NAMES } from '../../src/core/file/file-names.ts';
 import { keepRuleOf, makeKeepList, type KeepRule } from '../../src/core/file/keep-list.ts';
 import { keepCommand, repeatCommand } from '../../src/core/file/picture-commands.ts';
@@ -52,6 +52,8 @@ import {
   WIDTH,
   woven,
   writeClip,
+  writeClips,
+  type Clip,
   type Layout,
   type Picture,
 } from '../tools/lettered-clip.ts';
@@ -140,12 +142,28 @@ function propertiesOf(folder: string, fileName: 'film.mkv' | 'viewing.mp4' | 're
 }
 
 /** A recording straight into the gate: heads down and mirrored. */
-function record(folder: string, kind: Kind, isUpsideDown = true, isLeftRight = false): void {
-  const pictures = cameraFrames(50).map((at) =>
-    turned(drawPicture(filmFrameAt(at, 50), kind.layout), isUpsideDown, isLeftRight),
+function recordingOf(kind: Kind, isUpsideDown = true, isLeftRight = false): Clip {
+  const { layout, options } = kind;
+  // The film runs on after the last frame that is kept.
+  const passing = cameraFrames(50).map((at) => filmFrameAt(at, 50));
+  const shown = Array.from({ length: passing.at(-1)! + 1 }, (_, at) =>
+    turned(drawPicture(at, layout), isUpsideDown, isLeftRight),
   );
-  writeClip(folder, FILE_NAMES.recording, kind.layout, pictures, '50', kind.options);
+  const pictures = passing.map((at) => shown[at]!);
+  return { fileName: FILE_NAMES.recording, layout, pictures, fps: '50', options };
 }
+
+function record(folder: string, kind: Kind, isUpsideDown?: boolean, isLeftRight?: boolean): void {
+  writeClips(folder, [recordingOf(kind, isUpsideDown, isLeftRight)]);
+}
+
+/** How a recording may show the film, and the turn that makes it read right. */
+const turns = [
+  ['heads down and mirrored', TOP_TO_BOTTOM, true, false],
+  ['heads up and mirrored', LEFT_TO_RIGHT, false, true],
+  ['turned by half', HALF_TURN, true, true],
+  ['right', RIGHT_WAY_ROUND, false, false],
+] as const;
 
 const film = (layout: Layout): readonly Picture[] =>
   Array.from({ length: FILM_FRAMES }, (_, at) => drawPicture(at, layout));
@@ -171,6 +189,20 @@ const packetLines = (folder: string, facts: string): readonly string[] =>
   ).stdout.match(/^\S+/gmu) ?? [];
 
 describe.runIf(runsWholeChain)(chainTitle('the master made of a recording'), () => {
+  // All recordings in one run of the program; each test finds its own made already.
+  beforeAll(() => {
+    withFolder((folder) => {
+      const recordings = [
+        ...kinds.map((kind) => recordingOf(kind)),
+        ...turns.slice(1).map(([, , down, left]) => recordingOf(kinds[2]!, down, left)),
+      ];
+      writeClips(
+        folder,
+        recordings.map((clip, at) => ({ ...clip, fileName: `${at}.mov` })),
+      );
+    });
+  });
+
   test.each(kinds)('$name: every code value of every film frame, tagged as recorded', (kind) => {
     withFolder((folder) => {
       recordAndKeep(folder, kind);
@@ -197,12 +229,7 @@ describe.runIf(runsWholeChain)(chainTitle('the master made of a recording'), () 
     });
   });
 
-  test.each([
-    ['heads down and mirrored', TOP_TO_BOTTOM, true, false],
-    ['heads up and mirrored', LEFT_TO_RIGHT, false, true],
-    ['turned by half', HALF_TURN, true, true],
-    ['right', RIGHT_WAY_ROUND, false, false],
-  ] as const)(
+  test.each(turns)(
     'a recording that shows the film %s reads right afterwards',
     (_, turn, down, left) => {
       withFolder((folder) => {

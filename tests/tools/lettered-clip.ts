@@ -1,9 +1,10 @@
 // Pictures with lettering, every code value and a number, and the files that a camera would make of them.
-import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { AS_STORED, ffmpeg, FFMPEG_MISSING, runFfmpeg } from './ffmpeg.ts';
-import { makeOnce } from './made-once.ts';
+import { AS_STORED, runFfmpeg } from './ffmpeg.ts';
+import { makeAllOnce } from './made-once.ts';
 
 export const WIDTH = 96;
 export const HEIGHT = 64;
@@ -122,7 +123,56 @@ export function packed(picture: Picture, bits: 8 | 10): Buffer {
   );
 }
 
-/** Writes pictures as a camera would, without loss, so that every code value is known. */
+/** What a camera records. */
+export interface Clip {
+  readonly fileName: string;
+  readonly layout: Layout;
+  readonly pictures: readonly Picture[];
+  readonly fps: string;
+  /** More options of the coder. */
+  readonly options: readonly string[];
+}
+
+/**
+ * Writes pictures as a camera would, without loss, so that every code value is known. All clips are
+ * written by one run of the program.
+ */
+export function writeClips(folder: string, clips: readonly Clip[]): void {
+  const coded = clips.map(({ fileName, layout, pictures, fps, options }) => {
+    const isFull = options.includes('pc');
+    const pixelFormat = isFull && layout.bits === 8 ? 'yuvj420p' : layout.pixelFormat;
+    const size = `${WIDTH}x${HEIGHT}`;
+    return {
+      fileName,
+      reading: ['-f', 'rawvideo', '-pix_fmt', pixelFormat, '-s', size, '-r', fps],
+      coding: ['-c:v', 'libx264', '-qp', '0', ...options],
+      bytes: Buffer.concat(pictures.map((picture) => packed(picture, layout.bits))),
+    };
+  });
+  const files = coded.map(({ fileName, reading, coding, bytes }) => ({
+    path: join(folder, fileName),
+    from: [...reading, ...coding, bytes],
+  }));
+  makeAllOnce(files, (missing) => {
+    const unwrapped = mkdtempSync(join(tmpdir(), 'unwrapped-'));
+    try {
+      const inputs = missing.flatMap((at) => {
+        const path = join(unwrapped, String(at));
+        writeFileSync(path, coded[at]!.bytes);
+        return [...coded[at]!.reading, '-i', path];
+      });
+      const outputs = missing.flatMap((at, input) => {
+        const { coding, fileName } = coded[at]!;
+        return ['-map', `${input}:v`, ...coding, fileName];
+      });
+      runFfmpeg([...inputs, ...outputs], folder);
+    } finally {
+      rmSync(unwrapped, { recursive: true, force: true });
+    }
+  });
+}
+
+/** The same for one clip. */
 export function writeClip(
   folder: string,
   fileName: string,
@@ -131,20 +181,7 @@ export function writeClip(
   fps: string,
   options: readonly string[],
 ): void {
-  if (ffmpeg === undefined) throw new Error(FFMPEG_MISSING);
-  const isFull = options.includes('pc');
-  const pixelFormat = isFull && layout.bits === 8 ? 'yuvj420p' : layout.pixelFormat;
-  const raw = ['-f', 'rawvideo', '-pix_fmt', pixelFormat, '-s', `${WIDTH}x${HEIGHT}`, '-r', fps];
-  const coding = [...raw, '-i', '-', '-c:v', 'libx264', '-qp', '0', ...options];
-  const input = Buffer.concat(pictures.map((picture) => packed(picture, layout.bits)));
-  const { path: program } = ffmpeg;
-  makeOnce(join(folder, fileName), [...coding, input], () => {
-    const { status, stderr } = spawnSync(program, ['-v', 'error', '-y', ...coding, fileName], {
-      cwd: folder,
-      input,
-    });
-    if (status !== 0) throw new Error(String(stderr));
-  });
+  writeClips(folder, [{ fileName, layout, pictures, fps, options }]);
 }
 
 /**
