@@ -4,7 +4,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Fraction from 'fraction.js';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { forecastCopy, saveCopy, type SavedCopy } from '../../src/clip/save/save-copy.ts';
 import {
   ALONE,
@@ -12,6 +12,7 @@ import {
   NOT_ALONE,
   streamFacts,
   writeCodedClip,
+  writeCodedClips,
   type Coding,
 } from '../tools/coded-clips.ts';
 import { chainTitle, runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
@@ -60,14 +61,25 @@ const withoutTimes = ({
   ...rest
 }: Readonly<Record<string, string>>) => rest;
 
+/** The smallest picture of this coding is larger than ours. */
+const isLarge = ({ name }: Coding): boolean => name.startsWith('DNx');
+const ALONE_CLIP = { frames: FRAMES, fps: '50', size: SIZE };
+const NOT_ALONE_CLIP = { frames: 30, fps: '50', size: SIZE };
+
 describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), () => {
+  // All clips of one size in one run of the program; each test finds its own made already.
+  beforeAll(() => {
+    const codings = ALONE.filter((coding) => !isLarge(coding));
+    writeCodedClips(folder, codings, ALONE_CLIP);
+    writeCodedClips(folder, NOT_ALONE, NOT_ALONE_CLIP);
+  });
+
   it.each(ALONE)(
     'holds exactly the listed pictures of $name, at rates exact and rounded',
     async (coding) => {
       const recording = writeCodedClip(folder, coding, {
-        frames: FRAMES,
-        fps: '50',
-        size: coding.name.startsWith('DNx') ? '256x144' : SIZE,
+        ...ALONE_CLIP,
+        ...(isLarge(coding) ? { size: '256x144' } : {}),
       });
       const whole = withoutTimes(streamFacts(recording));
       const copies = [];
@@ -153,7 +165,7 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
   });
 
   it.each(NOT_ALONE)('is refused for $name', async (coding) => {
-    const recording = writeCodedClip(folder, coding, { frames: 30, fps: '50', size: SIZE });
+    const recording = writeCodedClip(folder, coding, NOT_ALONE_CLIP);
     expect(await obstacleOf(recording)).toMatch(/^(?:few-stand-alone|reordered): .*\d/u);
     const forecast = await forecastCopy(asBlob(recording), [0], new Fraction(18));
     expect(forecast.kind).toBe('refused');
@@ -163,7 +175,7 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
     const recording = writeCodedClip(
       folder,
       { ...NOT_ALONE[0]!, name: 'lying marks' },
-      { frames: 30, fps: '50', size: SIZE },
+      NOT_ALONE_CLIP,
     );
     const bytes = readFileSync(recording);
     // Without its list of pictures that stand alone, every picture counts as one.

@@ -8,12 +8,13 @@ import {
   mkdirSync,
   readdirSync,
   readFileSync,
+  renameSync,
   rmSync,
   statSync,
   writeFileSync,
 } from 'node:fs';
 import { delimiter, join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { makeKeepReel } from '../../../src/core/file/keep-ties.ts';
 import { reelScripts } from '../../../src/core/file/reel-script/reel-scripts.ts';
 import type { ReelScriptEntries } from '../../../src/core/file/reel-script/script-entries.ts';
@@ -32,6 +33,8 @@ import {
   WIDTH,
   woven,
   writeClip,
+  writeClips,
+  type Clip,
   type Layout,
   type Picture,
 } from '../../tools/lettered-clip.ts';
@@ -54,13 +57,43 @@ const HARD_SOUND = '-Ton für Tom\'s "Film" $(date).wav';
 const filmFrameAt = (cameraFrame: number): number =>
   Math.max(0, Math.round(((cameraFrame - START) * FILM_FPS) / CAMERA_FPS));
 
-function record(folder: string, name: string, layout: Layout, options: readonly string[]): void {
-  const pictures = Array.from({ length: CAMERA_FRAMES }, (_, at) =>
+/** A recording straight into the gate, heads down and mirrored. */
+const recordingOf = (fileName: string, layout: Layout, options: readonly string[]): Clip => ({
+  fileName,
+  layout,
+  pictures: Array.from({ length: CAMERA_FRAMES }, (_, at) =>
     turned(drawPicture(filmFrameAt(at), layout), true, false),
-  );
-  writeClip(folder, 'plain.mov', layout, pictures, String(CAMERA_FPS), options);
-  spawnSync('mv', ['--', 'plain.mov', name], { cwd: folder });
+  ),
+  fps: String(CAMERA_FPS),
+  options,
+});
+
+function record(folder: string, name: string, layout: Layout, options: readonly string[]): void {
+  writeClips(folder, [recordingOf('plain.mov', layout, options)]);
+  renameSync(join(folder, 'plain.mov'), join(folder, name));
 }
+
+/** Options that make the pictures of a recording last unevenly long. */
+const UNEVEN = [
+  ...['-vf', "settb=1/1000,setpts='N*20+if(eq(mod(N,4),1),3,0)'", ...AS_STORED],
+  ...['-enc_time_base', '1/1000', '-video_track_timescale', '1000', '-bf', '0'],
+  ...['-r', '1000', ...LIMITED],
+];
+/** Options of a recording in full range. */
+const FULL = ['-color_range', 'pc', ...BT709];
+
+// All recordings in one run of the program; each test finds its own made already.
+beforeAll(() => {
+  if (!runsWholeChain) return;
+  withFolder((folder) => {
+    writeClips(folder, [
+      recordingOf('10-bit.mov', TEN_BIT, LIMITED),
+      ...[LIMITED, FULL, [], UNEVEN].map((options, at) =>
+        recordingOf(`${at}.mov`, EIGHT_BIT, options),
+      ),
+    ]);
+  });
+});
 
 /** Sound with one click in it, taken while the film ran at another rate. */
 function recordSound(folder: string, name: string, clickSeconds: number): void {
@@ -318,7 +351,7 @@ describe.runIf(runsWholeChain)(chainTitle('what a script refuses before any work
     },
     {
       name: 'full range taken for limited',
-      options: ['-color_range', 'pc', ...BT709],
+      options: FULL,
       says: `${TROUBLE.otherRange} pc, bt709`,
     },
     {
@@ -396,11 +429,7 @@ describe.runIf(runsWholeChain)(chainTitle('what a script refuses before any work
 
   test('pictures of uneven length, though their mean rate is right', () => {
     withFolder((folder) => {
-      record(folder, 'recording.mov', EIGHT_BIT, [
-        ...['-vf', "settb=1/1000,setpts='N*20+if(eq(mod(N,4),1),3,0)'", ...AS_STORED],
-        ...['-enc_time_base', '1/1000', '-video_track_timescale', '1000', '-bf', '0'],
-        ...['-r', '1000', ...LIMITED],
-      ]);
+      record(folder, 'recording.mov', EIGHT_BIT, UNEVEN);
       const { status, stdout } = run(folder, silent);
       expect(status).toBe(1);
       // The rates that the file names may give it away before the pictures do.
