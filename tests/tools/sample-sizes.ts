@@ -27,6 +27,12 @@ export const SAMPLES = {
   untold: { what: 'clips with a stretch that is not told', command: 1, longRun: 3 },
   counted: { what: 'clips whose bridged film frames are counted', command: 1, longRun: 4 },
   stands: { what: 'clips in which film stands', command: 1, longRun: 12 },
+  chains: { what: 'recordings taken through the whole chain of files', command: 2, longRun: 4 },
+  timelines: {
+    what: 'pairs of native rate and timeline run through ffmpeg',
+    command: 2,
+    longRun: 6,
+  },
   clips: { what: 'film clips off a simulated projector', command: 2, longRun: 54 },
 } as const satisfies Readonly<Record<string, SampleSize>>;
 
