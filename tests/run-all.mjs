@@ -76,7 +76,12 @@ const stages = [
   },
   vitest('unit', 'vitest.config.ts'),
   // Other engines than the one above, as far as the system has them.
-  { ...vitest('others', 'vitest.engines.config.ts'), after: ['build'] },
+  {
+    ...vitest('others', 'vitest.engines.config.ts'),
+    after: ['build'],
+    // Pages take turns; npm run test:engines looks at all of them.
+    environment: { SHORT_RUN: '1' },
+  },
   // Compiles the TypeScript as well. The build has made the types of the content that this needs.
   { name: 'lint', after: ['folder'], npm: ['run', isBuildRun ? 'lint' : 'check:lint'] },
   // Of the .astro files. Writes into the store of content, as builds do.

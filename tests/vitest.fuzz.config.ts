@@ -13,6 +13,7 @@ const SAMPLED = [
   'tests/core/frame-filter-by-ffmpeg.test.ts',
   'tests/core/gate/recording/claw-noise.test.ts',
   'tests/core/gate/recording/gate-variety.test.ts',
+  'tests/scene/flash-safety.test.ts',
   'tests/worksheets/advice.test.ts',
   'tests/worksheets/random-levels.test.ts',
   'tests/worksheets/taken-texts.test.ts',
