@@ -21,15 +21,9 @@ export const SAMPLES = {
   gates: { what: 'judged recordings of an empty gate', command: 4, longRun: 200 },
   simulated: { what: 'settings advised, and simulated', command: 60, longRun: 160 },
   found: { what: 'benches whose found settings are fed back', command: 200, longRun: 600 },
-<<<<<<< HEAD
   cameras: { what: 'kinds of camera before an empty gate', command: 3, longRun: 13 },
   refusedRates: { what: 'camera rates of refused recordings', command: 1, longRun: 4 },
-  taken: { what: 'random entries whose texts are taken away', command: 15, longRun: 40 },
-=======
-  cameras: { what: 'kinds of camera before an empty gate', command: 5, longRun: 13 },
-  refusedRates: { what: 'camera rates of refused recordings', command: 2, longRun: 4 },
   taken: { what: 'random entries whose texts are taken away', command: 8, longRun: 40 },
->>>>>>> h/sums
   untold: { what: 'clips with a stretch that is not told', command: 1, longRun: 3 },
   counted: { what: 'clips whose bridged film frames are counted', command: 1, longRun: 4 },
   stands: { what: 'clips in which film stands', command: 1, longRun: 12 },
