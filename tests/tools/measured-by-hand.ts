@@ -84,13 +84,18 @@ export function bandsByHand(
   isFullRange = false,
 ): readonly (readonly number[])[] {
   const { width, height, bitDepth } = luma;
-  const brightest = lightOf(signalOf(bitDepth === 10 ? 1023 : 255, bitDepth, isFullRange));
+  const most = bitDepth === 10 ? 1023 : 255;
+  const brightest = lightOf(signalOf(most, bitDepth, isFullRange));
+  const lightOfCode = Float64Array.from(
+    { length: most + 1 },
+    (_, code) => lightOf(signalOf(code, bitDepth, isFullRange)) / brightest,
+  );
   return luma.frames.map((frame) =>
     Array.from({ length: 12 }, (_, band) => {
       let sum = 0;
       for (let row = (band * height) / 12; row < ((band + 1) * height) / 12; row += 1) {
         for (let column = 0; column < width; column += 1) {
-          sum += lightOf(signalOf(frame[row * width + column]!, bitDepth, isFullRange)) / brightest;
+          sum += lightOfCode[frame[row * width + column]!]!;
         }
       }
       return sum / ((width * height) / 12);
@@ -101,14 +106,19 @@ export function bandsByHand(
 /** Means of 48 × 36 boxes of one picture, as signal. */
 function smallPicture(luma: DecodedLuma, at: number): readonly number[] {
   const { width, height, bitDepth } = luma;
+  const frame = luma.frames[at]!;
+  const boxOf = Int32Array.from(
+    { length: width },
+    (_, column) => Math.ceil(((column + 1) * 48) / width) - 1,
+  );
   const sums = new Array<number>(48 * 36).fill(0);
   const counts = new Array<number>(48 * 36).fill(0);
   for (let row = 0; row < height; row += 1) {
     // The box in whose whole columns and rows this sample lies.
     const boxRow = Math.ceil(((row + 1) * 36) / height) - 1;
     for (let column = 0; column < width; column += 1) {
-      const box = boxRow * 48 + Math.ceil(((column + 1) * 48) / width) - 1;
-      sums[box]! += signalOf(luma.frames[at]![row * width + column]!, bitDepth, false);
+      const box = boxRow * 48 + boxOf[column]!;
+      sums[box]! += signalOf(frame[row * width + column]!, bitDepth, false);
       counts[box]! += 1;
     }
   }
