@@ -54,7 +54,7 @@ const distance = (a: number, b: number): number => Math.abs(Math.log(a / b));
 /** Numbers without repeats, the nearest to one of them first, the smaller of two equally near. */
 function nearestFirst(values: readonly number[], to: number): readonly number[] {
   const rounded = new Map(values.map((value) => [value, Math.round(distance(value, to) * 1e9)]));
-  return [...rounded.keys()].sort((a, b) => rounded.get(a)! - rounded.get(b)! || a - b);
+  return [...rounded.keys()].sort((a, b) => (rounded.get(a) ?? 0) - (rounded.get(b) ?? 0) || a - b);
 }
 
 /** Times of so many whole flashes that fit into a camera frame, the nearest to a time first. */
