@@ -8,4 +8,5 @@ export interface GatheringTask {
 
 /** The stretches as one file; `unreadable` where the recording can no longer be read. */
 export type GatheringAnswer =
-  { readonly answer: 'gathered'; readonly part: Blob } | { readonly answer: 'unreadable' };
+  | { readonly answer: 'gathered'; readonly part: Blob }
+  | { readonly answer: 'unreadable' };

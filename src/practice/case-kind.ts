@@ -77,7 +77,8 @@ export interface CaseKind {
   readonly figure?: { readonly answer: string; readonly slips: readonly CaseSlip[] } | undefined;
   /** Choices that are settings, each judged by the sheet: just one must be good. */
   readonly settings?:
-    { readonly keys: readonly string[]; readonly of: readonly Entries[] } | undefined;
+    | { readonly keys: readonly string[]; readonly of: readonly Entries[] }
+    | undefined;
   /** Most choices shown; some kinds know more than fit on a phone. */
   readonly shown: number;
 }

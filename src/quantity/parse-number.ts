@@ -3,7 +3,8 @@ import { plainTyping, quotable } from './typed-text.ts';
 
 /** What a parser gives: the value, or the reason why there is none, ready to print after the field. */
 export type Parsed<Value> =
-  { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly reason: string };
+  | { readonly ok: true; readonly value: Value }
+  | { readonly ok: false; readonly reason: string };
 
 /** One way to read a written number, and how that reading is written so that it can mean no other. */
 export interface NumberReading {

@@ -18,7 +18,7 @@ const UNIT_SIZES: Readonly<Record<string, number>> = {
   'J/mm³': 1e9,
   K: 1,
   N: 1,
-  'N·mm': 1e-3,
+  N·mm: 1e-3,
   lx: 1,
   dB: 1,
   ft: 0.3048,

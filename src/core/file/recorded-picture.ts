@@ -6,7 +6,11 @@ import { RIGHT_WAY_ROUND, turnFilters, type PictureTurn } from '../gate/picture-
  * the copy says so.
  */
 export type CodeRange =
-  'limited' | 'limited-unnamed' | 'full-bt709' | 'full-bt601' | 'full-unnamed';
+  | 'limited'
+  | 'limited-unnamed'
+  | 'full-bt709'
+  | 'full-bt601'
+  | 'full-unnamed';
 
 /** What has to be known of a recording before it is copied. */
 export interface RecordedPicture {

@@ -34,7 +34,11 @@ export interface SettingBench {
 
 /** Why a setting does not work as a whole; the first that applies, in this order. */
 export type SettingFault =
-  'exposure-too-long' | 'readout-too-long' | 'dark-rows' | 'blended' | 'ripple';
+  | 'exposure-too-long'
+  | 'readout-too-long'
+  | 'dark-rows'
+  | 'blended'
+  | 'ripple';
 
 /** Slack for comparing numbers that are equal but for rounding. */
 const ROUNDING = 1e-9;

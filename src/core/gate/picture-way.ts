@@ -10,7 +10,11 @@ import {
 
 /** How the light comes from the film to the camera. */
 export type PicturePath =
-  'gate' | 'gate-mirror' | 'screen-front' | 'screen-front-mirror' | 'screen-behind';
+  | 'gate'
+  | 'gate-mirror'
+  | 'screen-front'
+  | 'screen-front-mirror'
+  | 'screen-behind';
 
 /** Where the perforations lie: one row, or two rows or holes in the middle, which fit either way. */
 export type HoleRows = 'single' | 'symmetric';

@@ -29,7 +29,14 @@ export type ReelState = ReelStation | ReelAside;
 
 /** What may be done with a reel, as its owner said. */
 export type ReelAct =
-  'open' | 'cleanDry' | 'cleanWet' | 'mend' | 'join' | 'run' | 'runAtRisk' | 'sendAway';
+  | 'open'
+  | 'cleanDry'
+  | 'cleanWet'
+  | 'mend'
+  | 'join'
+  | 'run'
+  | 'runAtRisk'
+  | 'sendAway';
 export type Consent = 'yes' | 'no' | 'ask' | 'not-said';
 
 /** What is known of a reel when it is to be moved on. Whatever is not known counts against it. */

@@ -16,7 +16,11 @@ export interface FilmMeasurements {
 }
 
 export type Feature =
-  'film-width' | 'perforation-height' | 'pitch' | 'perforation-position' | 'picture-width';
+  | 'film-width'
+  | 'perforation-height'
+  | 'pitch'
+  | 'perforation-position'
+  | 'picture-width';
 
 /** One measured feature held against one gauge. */
 export interface Finding {

@@ -6,7 +6,13 @@ export type FilmBase = 'not-noted' | 'acetate' | 'polyester' | 'nitrate-suspecte
 export type TriageGauge = 'not-noted' | GaugeId | 'other';
 // Keys that look like whole numbers would be listed first, out of their order.
 export type AcidFinding =
-  'not-tested' | 'level-0' | 'between-0-and-1' | 'level-1' | 'level-1.5' | 'level-2' | 'level-3';
+  | 'not-tested'
+  | 'level-0'
+  | 'between-0-and-1'
+  | 'level-1'
+  | 'level-1.5'
+  | 'level-2'
+  | 'level-3';
 export type Smell = 'not-noted' | 'none' | 'vinegar' | 'acrid-or-sweet';
 export type Brittleness = 'not-tested' | 'supple' | 'stiff' | 'cracks';
 export type Mould = 'not-noted' | 'none' | 'dry-traces' | 'active';

@@ -4,7 +4,10 @@ import type { Provenance } from './gauges/gauge.ts';
 
 /** Film as storage tables divide it; nitrate is in none of them. */
 export type StoredFilm =
-  'acetate-black-and-white' | 'acetate-colour' | 'polyester-black-and-white' | 'polyester-colour';
+  | 'acetate-black-and-white'
+  | 'acetate-colour'
+  | 'polyester-black-and-white'
+  | 'polyester-colour';
 
 /** How long the film is meant to keep. */
 export type StorageTerm = 'active-use' | 'medium' | 'extended';
@@ -139,10 +142,12 @@ export function checkClimate(
       `${formatNumber(COLDEST_CELSIUS)} to ${WARMEST_CELSIUS} °C: there is no published value outside it, so move the film to a cooler place`,
     );
   }
-  if (!(
-    relativeHumidityPercent >= DRIEST_PUBLISHED_PERCENT &&
-    relativeHumidityPercent <= DAMPEST_PERCENT
-  )) {
+  if (
+    !(
+      relativeHumidityPercent >= DRIEST_PUBLISHED_PERCENT &&
+      relativeHumidityPercent <= DAMPEST_PERCENT
+    )
+  ) {
     throw new OutOfRangeError(
       'relativeHumidityPercent',
       relativeHumidityPercent,

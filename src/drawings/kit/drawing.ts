@@ -72,7 +72,14 @@ export interface LineDrawing {
 }
 
 type Optional =
-  'left' | 'width' | 'paths' | 'wheels' | 'turnArrows' | 'runArrows' | 'areas' | 'reflections';
+  | 'left'
+  | 'width'
+  | 'paths'
+  | 'wheels'
+  | 'turnArrows'
+  | 'runArrows'
+  | 'areas'
+  | 'reflections';
 
 /** Width of a sheet, in units of the drawing. */
 export const SHEET_WIDTH = 680;

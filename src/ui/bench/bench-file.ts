@@ -24,7 +24,8 @@ function hostileKeyIn(value: unknown): string | undefined {
 }
 
 export type FileReading =
-  ({ readonly ok: true } & BenchReadOut) | { readonly ok: false; readonly reason: string };
+  | ({ readonly ok: true } & BenchReadOut)
+  | { readonly ok: false; readonly reason: string };
 
 /** Reads the text of a file that the reader opened; refuses it whole when it is not a bench file. */
 export function parseFileText(text: string): FileReading {

@@ -21,7 +21,8 @@ export function parseBoxText(text: string): StoredReading<Box> {
 export const LARGEST_BOX_FILE_BYTES = 20_000_000;
 
 export type BoxFileReading =
-  ({ readonly ok: true } & BoxReadOut) | { readonly ok: false; readonly reason: string };
+  | ({ readonly ok: true } & BoxReadOut)
+  | { readonly ok: false; readonly reason: string };
 
 /** Reads the text of a file that the reader opened; refuses it whole when it is no box. */
 export function parseBoxFile(text: string): BoxFileReading {

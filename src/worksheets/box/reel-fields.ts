@@ -206,7 +206,10 @@ export type ConsentAct = keyof typeof CONSENT_NAMES;
 
 export type CounterField = keyof typeof COUNTER;
 export type ReelField =
-  CounterField | keyof typeof LATER | `finding.${FindingKey}` | `consent.${ConsentAct}`;
+  | CounterField
+  | keyof typeof LATER
+  | `finding.${FindingKey}`
+  | `consent.${ConsentAct}`;
 
 const consentField = (label: string): BoxField => ({
   kind: 'choice',

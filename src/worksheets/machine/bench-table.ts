@@ -7,7 +7,13 @@ import { FILM_RATE, VIDEO_RATE } from './rate-ranges.ts';
 
 /** Places on the form of the bench page; those that end in `-more` stand behind a word. */
 export type BenchPlace =
-  'projector' | 'projector-more' | 'camera' | 'camera-more' | 'reel' | 'times' | 'prices';
+  | 'projector'
+  | 'projector-more'
+  | 'camera'
+  | 'camera-more'
+  | 'reel'
+  | 'times'
+  | 'prices';
 
 /** A field that the reader fills in. */
 export interface FilledRow {

@@ -25,7 +25,8 @@ type KeyOfEach<Union> = Union extends unknown ? keyof Union : never;
 
 /** Keys in what an outcome says that nothing prints: misspelt ones, and answers without a label. */
 type Unprinted<Said extends OutcomeOf<Key>, Key extends string> =
-  Exclude<KeyOfEach<Said>, keyof OutcomeOf<Key>> | Exclude<KeyOfEach<Said['answers']>, Key>;
+  | Exclude<KeyOfEach<Said>, keyof OutcomeOf<Key>>
+  | Exclude<KeyOfEach<Said['answers']>, Key>;
 
 /**
  * Compiles only where everything that is said is printed. The compiler by itself lets a function

@@ -30,7 +30,12 @@ export interface ListInput extends ListField, Opening {}
 export interface TextInput extends TextField, Opening {}
 
 export type InputSpec =
-  QuantityInput | OptionalQuantityInput | CountInput | ChoiceInput | ListInput | TextInput;
+  | QuantityInput
+  | OptionalQuantityInput
+  | CountInput
+  | ChoiceInput
+  | ListInput
+  | TextInput;
 export type InputSpecs = Readonly<Record<string, InputSpec>>;
 
 /** Value that `find` receives for one input. */

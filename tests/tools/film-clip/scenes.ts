@@ -7,7 +7,12 @@ const TILE_ROWS = 96;
 
 /** What a stretch of film shows. */
 export type SceneKind =
-  'moving' | 'still-with-grain' | 'still-without-grain' | 'black' | 'fade-out' | 'fade-in';
+  | 'moving'
+  | 'still-with-grain'
+  | 'still-without-grain'
+  | 'black'
+  | 'fade-out'
+  | 'fade-in';
 
 export interface ScenePlan {
   readonly kind: SceneKind;

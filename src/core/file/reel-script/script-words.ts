@@ -41,7 +41,8 @@ export interface ExpectedColour {
   readonly ranges: readonly string[];
   /** Values of the matrix, or those that it must not have. */
   readonly matrices:
-    { readonly allowed: readonly string[] } | { readonly refused: readonly string[] };
+    | { readonly allowed: readonly string[] }
+    | { readonly refused: readonly string[] };
 }
 
 const LIMITED = ['tv', 'unknown'];

@@ -121,7 +121,8 @@ interface Tolerance {
   readonly exposureSeconds: number;
   /** Frames/s; undefined when the ripple never reaches the limit nearby. */
   readonly range:
-    { readonly eitherWay: number; readonly slowest: number; readonly fastest: number } | undefined;
+    | { readonly eitherWay: number; readonly slowest: number; readonly fastest: number }
+    | undefined;
 }
 
 /** The speed tolerance; undefined where this exposure time does not meet the limit. */
