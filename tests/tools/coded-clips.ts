@@ -112,14 +112,27 @@ export interface ClipOptions {
 
 /** Writes a clip of a moving pattern and gives its path back. */
 export function writeCodedClip(folder: string, coding: Coding, options: ClipOptions): string {
+  return writeCodedClips(folder, [coding], options)[0]!;
+}
+
+/** Writes the same moving pattern in several codings, in one run of the coder, and gives their paths back. */
+export function writeCodedClips(
+  folder: string,
+  codings: readonly Coding[],
+  options: ClipOptions,
+): readonly string[] {
   const { frames, fps, size = '320x240', inputs = [], filter } = options;
-  const path = join(folder, `${coding.name.replaceAll(/\W+/gu, '-')}.${coding.ending}`);
+  const paths = codings.map(({ name, ending }) =>
+    join(folder, `${name.replaceAll(/\W+/gu, '-')}.${ending}`),
+  );
   runFfmpeg([
     ...['-f', 'lavfi', '-i', `testsrc2=size=${size}:rate=${fps}`, ...inputs],
-    ...['-frames:v', String(frames), ...(filter === undefined ? [] : ['-vf', filter])],
-    ...[...coding.options, '-threads', '2', path],
+    ...codings.flatMap((coding, at) => [
+      ...['-frames:v', String(frames), ...(filter === undefined ? [] : ['-vf', filter])],
+      ...[...coding.options, '-threads', '2', paths[at]!],
+    ]),
   ]);
-  return path;
+  return paths;
 }
 
 /** One checksum for each decoded picture of a file. */
