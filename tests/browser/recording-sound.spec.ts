@@ -51,9 +51,8 @@ function withSound(
 }
 
 async function soundLine(sheet: Locator): Promise<Locator> {
-  const line = sheet.locator('[data-sound]');
-  await expectSoon(line).not.toHaveAttribute('data-sound', 'waiting');
-  return line;
+  await sheet.locator('[data-sound]:not([data-sound=waiting])').waitFor();
+  return sheet.locator('[data-sound]');
 }
 
 const rateIn = (text: string): readonly number[] =>
