@@ -230,17 +230,15 @@ export class Host {
   }
 }
 
-/** How long a page waits after loading before it fetches the book, ms; the tests of the worker ask when. */
-const GRACE = 2000;
-
-/** Has every page fetch the book, and look for a newer one, without the wait that a reader's page takes. */
+/** Has every page fetch the book, and look for a newer one, without the wait after loading that a reader's takes. */
 export async function withoutGrace(context: BrowserContext): Promise<void> {
-  await context.addInitScript((grace) => {
+  await context.addInitScript(() => {
     const later = globalThis.setTimeout.bind(globalThis);
+    // What is set while the page is told that it has loaded; every other wait stays.
     const sooner = (run: () => void, wait?: number): number =>
-      later(run, wait === grace ? 0 : wait);
+      later(run, window.event?.type === 'load' ? 0 : wait);
     globalThis.setTimeout = sooner as typeof globalThis.setTimeout;
-  }, GRACE);
+  });
 }
 
 /** Opens a page and waits until the book is kept and in charge of it: the end of a first visit. */
