@@ -41,6 +41,10 @@ function vitest(name, config) {
   };
 }
 
+/** Names of the stages to run; all of them where none is named. */
+const chosen = process.argv.slice(2);
+const isBuildRun = chosen.length === 0 || chosen.includes('build');
+
 /**
  * In the order in which they are begun: whenever a hand is free, the first stage whose `after` have passed.
  * The long ones come first, so that the two hands end together.
@@ -72,11 +76,16 @@ const stages = [
   },
   vitest('unit', 'vitest.config.ts'),
   // Other engines than the one above, as far as the system has them.
-  { ...vitest('others', 'vitest.engines.config.ts'), after: ['build'] },
-  // Compiles the TypeScript as well. This and the next write into the store of content, as builds do.
-  { name: 'lint', after: ['folder'], npm: ['run', 'check:lint'] },
-  // Of the .astro files.
-  { name: 'types', after: ['lint'], npm: ['run', 'check:types'] },
+  {
+    ...vitest('others', 'vitest.engines.config.ts'),
+    after: ['build'],
+    // Pages take turns; npm run test:engines looks at all of them.
+    environment: { SHORT_RUN: '1' },
+  },
+  // Compiles the TypeScript as well. The build has made the types of the content that this needs.
+  { name: 'lint', after: ['folder'], npm: ['run', isBuildRun ? 'lint' : 'check:lint'] },
+  // Of the .astro files. Writes into the store of content, as builds do.
+  { name: 'types', after: ['folder'], npm: ['run', 'check:types'] },
   { name: 'format', command: [program('prettier'), '--check', '.', '--log-level', 'warn'] },
   { ...vitest('site', 'vitest.site.config.ts'), after: ['build', 'folder'] },
   // Checks that no wrong result could disturb would prove nothing.
@@ -205,7 +214,6 @@ async function rowOf(stage, isAlone) {
   return { name: stage.name, result: hasFailed ? 'FAILED' : 'passed', ...times, ...tests };
 }
 
-const chosen = process.argv.slice(2);
 const unknown = chosen.filter((name) => stages.every((stage) => stage.name !== name));
 if (unknown.length > 0) {
   const known = stages.map(({ name }) => name).join(', ');

@@ -6,6 +6,7 @@ const GAP = '\u00a0';
 const MINUS = '−';
 
 function groupThousands(digits: string): string {
+  if (digits.length <= 4) return digits;
   const [whole = '', decimals] = digits.split('.');
   const grouped = whole.length > 4 ? whole.replaceAll(/\B(?=(?:\d{3})+$)/gu, '\u202f') : whole;
   return decimals === undefined ? grouped : `${grouped}.${decimals}`;

@@ -32,8 +32,9 @@ const LONGEST_VALUE = 60;
 /** Largest power of ten that is computed; nothing on a bench comes near it. */
 const LARGEST_EXPONENT = 30;
 
+// Most entries are short whole numbers, and those need not be taken apart.
 const ofDigits = (digits: string, written = digits): NumberReading => ({
-  exact: new Fraction(digits),
+  exact: new Fraction(digits.length <= 15 && /^\d+$/u.test(digits) ? Number(digits) : digits),
   written,
 });
 

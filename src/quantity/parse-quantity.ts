@@ -50,11 +50,12 @@ function inUnit(exact: Fraction, from: UnitName, to: UnitName): Quantity {
   if (from === to) return { value: exact.valueOf(), exact };
   const [source, target]: readonly [Unit, Unit] = [UNITS[from], UNITS[to]];
   // Going through the double instead would lose digits, and finding its fraction again is slow.
-  const base = exact.mul(exactFactor(from)).add(new Fraction(source.offset ?? 0));
-  return {
-    value: convertUnit(exact.valueOf(), from, to),
-    exact: base.sub(new Fraction(target.offset ?? 0)).div(exactFactor(to)),
-  };
+  const base = exact.mul(exactFactor(from));
+  const moved =
+    source.offset === target.offset
+      ? base
+      : base.add(new Fraction(source.offset ?? 0)).sub(new Fraction(target.offset ?? 0));
+  return { value: convertUnit(exact.valueOf(), from, to), exact: moved.div(exactFactor(to)) };
 }
 
 /**

@@ -1,8 +1,6 @@
 import { ownProperty } from './own-property.ts';
 import { DIMENSION_WORDS, UNITS, type Dimension, type Unit, type UnitName } from './units.ts';
 
-const unitNames = Object.keys(UNITS) as UnitName[];
-
 /** Bits where bytes are asked for: what the letters say is hardly what was meant, so nothing is taken. */
 const BIT_MULTIPLES: Readonly<Record<string, string>> = {
   b: 'a bit; a byte is B',
@@ -23,10 +21,12 @@ export type UnitReading =
       readonly other?: Dimension;
     };
 
-function spellingsOf(name: UnitName): readonly string[] {
-  const { symbol, spellings }: Unit = UNITS[name];
-  return [symbol, ...spellings];
-}
+/** Every unit with the ways to spell it, as they are and without capitals. */
+const SPELT = (Object.keys(UNITS) as UnitName[]).map((name) => {
+  const { symbol, spellings, dimension }: Unit = UNITS[name];
+  const exact = [symbol, ...spellings];
+  return { name, symbol, dimension, exact, lower: exact.map((text) => text.toLowerCase()) };
+});
 
 /** Spelling without what people add freely: full stops, doubled spaces, spaces about a slash. */
 function plainSpelling(text: string): string {
@@ -39,26 +39,22 @@ function plainSpelling(text: string): string {
 }
 
 /** The units of a dimension that are spelt so: exactly, or else whatever the capitals. */
-function candidates(text: string, dimension?: Dimension): readonly UnitName[] {
+function candidates(text: string, dimension?: Dimension): typeof SPELT {
   if (text === '') return [];
-  const within = unitNames.filter(
-    (name) => dimension === undefined || UNITS[name].dimension === dimension,
-  );
-  const exact = within.filter((name) => spellingsOf(name).includes(text));
-  if (exact.length > 0) return exact;
-  const lower = text.toLowerCase();
-  return within.filter((name) =>
-    spellingsOf(name).some((spelling) => spelling.toLowerCase() === lower),
-  );
+  const within =
+    dimension === undefined ? SPELT : SPELT.filter((unit) => unit.dimension === dimension);
+  const found = within.filter(({ exact }) => exact.includes(text));
+  if (found.length > 0) return found;
+  const lowered = text.toLowerCase();
+  return within.filter(({ lower }) => lower.includes(lowered));
 }
 
 function elsewhere(text: string): Dimension | undefined {
   const found = candidates(text);
-  const bySymbol = found.find((name) => UNITS[name].symbol === text) ?? found[0];
+  const bySymbol = found.find(({ symbol }) => symbol === text) ?? found[0];
   // A lone letter in the wrong capitals says too little: `5 d` are days rather than a density.
-  const isSure = text.length > 1 || found.some((name) => spellingsOf(name).includes(text));
-  if (!isSure) return undefined;
-  return bySymbol === undefined ? undefined : UNITS[bySymbol].dimension;
+  const isSure = text.length > 1 || found.some(({ exact }) => exact.includes(text));
+  return isSure ? bySymbol?.dimension : undefined;
 }
 
 /**
@@ -73,9 +69,9 @@ export function parseUnit(text: string, dimension: Dimension): UnitReading {
   const bits = dimension === 'data' ? ownProperty(BIT_MULTIPLES, spelling) : undefined;
   if (bits !== undefined) return { kind: 'refused', reason: `“${spelling}” means ${bits}` };
   const [first, ...others] = candidates(spelling, dimension);
-  if (first !== undefined && others.length === 0) return { kind: 'unit', unit: first };
+  if (first !== undefined && others.length === 0) return { kind: 'unit', unit: first.name };
   if (first !== undefined) {
-    const symbols = [first, ...others].map((name) => UNITS[name].symbol).join(' or ');
+    const symbols = [first, ...others].map(({ symbol }) => symbol).join(' or ');
     return { kind: 'refused', reason: `“${spelling}” could mean ${symbols}` };
   }
   const wanted = DIMENSION_WORDS[dimension];

@@ -29,6 +29,9 @@ const SUBSCRIPTS = '₀₁₂₃₄₅₆₇₈₉';
 const INVISIBLE = /[\p{Default_Ignorable_Code_Point}\p{Cf}\p{Cs}\u2800]/gu;
 const CONTROL = /\p{Cc}+/gu;
 
+/** What a plain keyboard gives, without accents and doubled marks: nothing in it has to be replaced. */
+const PLAIN = /^(?!.*'')[ -_a-~]*$/u;
+
 /** Longest part of an entry that a message quotes, characters. */
 const LONGEST_QUOTE = 40;
 
@@ -40,6 +43,7 @@ const LONGEST_QUOTE = 40;
  * @example quotable('\u202e18\u202c ') // '18'
  */
 export function quotable(text: string): string {
+  if (text.length <= LONGEST_QUOTE && /^[!-~]*$/u.test(text)) return text;
   const line = text
     .replaceAll(INVISIBLE, '')
     .replaceAll(/[\p{Cc}\s]+/gu, ' ')
@@ -71,6 +75,7 @@ function scriptFraction(_whole: string, before: string, top: string, bottom: str
  * @example plainTyping('16⅔') // '16 2/3'
  */
 export function plainTyping(text: string): string {
+  if (PLAIN.test(text)) return text.trim();
   return text
     .replaceAll(INVISIBLE, '')
     .replaceAll(CONTROL, (controls) => (controls.includes('\n') ? '\n' : ' '))

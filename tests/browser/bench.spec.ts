@@ -47,7 +47,7 @@ const isBlocked = async (context: BrowserContext): Promise<void> => {
   });
 };
 
-test('a bench described once opens every worksheet, with one press back @phone', async ({
+test('a bench described once opens every worksheet, with one press back @phone-long', async ({
   page,
 }) => {
   await openBench(page);

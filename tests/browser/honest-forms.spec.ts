@@ -1,5 +1,6 @@
 import { setTimeout as wait } from 'node:timers/promises';
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { turnTag } from './short-run.ts';
 
 // A field that differs from the answers never stands beside them unmarked, and what was typed is kept.
 
@@ -218,14 +219,19 @@ test('the first answer waits for at most three steps of a slow line', async ({ p
   expect(waves).toBeLessThanOrEqual(3);
 });
 
-for (const [address, field, text] of [
-  ['/bench/', 'bench-form [name="projector.filmFps"]', '16 2/3'],
-  ['/job-sheet/', '[data-plan] [name="lengthMetres"]', '61 m'],
-  ['/job-sheet/', '[data-plan] [data-blank]', 'Reel 7'],
-  ['/search/', '[data-search] input', 'flicker'],
-  ['/trainee/practice/', 'practice-sheet input', '54'],
-] as const) {
-  test(`${address}: a field of a page brought back is filled again, ${field}`, async ({ page }) => {
+for (const [place, [address, field, text]] of (
+  [
+    ['/bench/', 'bench-form [name="projector.filmFps"]', '16 2/3'],
+    ['/job-sheet/', '[data-plan] [name="lengthMetres"]', '61 m'],
+    ['/job-sheet/', '[data-plan] [data-blank]', 'Reel 7'],
+    ['/search/', '[data-search] input', 'flicker'],
+    ['/trainee/practice/', 'practice-sheet input', '54'],
+  ] as const
+).entries()) {
+  const turn = turnTag(place, 2);
+  test(`${address}: a field of a page brought back is filled again, ${field}${turn}`, async ({
+    page,
+  }) => {
     await page.goto(address);
     const input = page.locator(field).first();
     await input.click();

@@ -17,13 +17,8 @@ import {
   type Coding,
 } from '../tools/coded-clips.ts';
 import { runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
-import {
-  bandsByHand,
-  decodeLuma,
-  differing,
-  frameSecondsOf,
-  gramByHand,
-} from '../tools/measured-by-hand.ts';
+import { differing } from '../tools/differing.ts';
+import { bandsByHand, decodeLuma, frameSecondsOf, gramByHand } from '../tools/measured-by-hand.ts';
 import { projectFolder } from '../walls/source-files.ts';
 import { serveClipPage, withFile, type ClipPage } from './clip-page/built-clip-page.ts';
 

@@ -18,7 +18,7 @@ import {
   untilSaid,
 } from './recording-sheet.ts';
 import { isInTurn } from '../tools/turn.ts';
-import { differing } from '../tools/measured-by-hand.ts';
+import { differing } from '../tools/differing.ts';
 import { isShortRun } from './short-run.ts';
 import { axeViolations } from './sweep/axe.ts';
 

@@ -22,5 +22,8 @@ export function turnTag(index: number, turns: number): string {
   return isInTurn(index, turns) ? '' : ' @long';
 }
 
-/** Of every page that many, the colours of the dark scheme are asked of one in the test command. */
-export const DARK_STEP = isShortRun ? 3 : 1;
+/** Of so many pages the test command asks one for its colours in either scheme. */
+export const COLOUR_STEP = isShortRun ? 3 : 1;
+
+/** Of so many pages the test command prints one to sheets of paper. */
+export const PAPER_STEP = isShortRun ? 2 : 1;

@@ -1,39 +1,28 @@
-import { readFileSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { statSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { filmPosition } from '../../src/core/file/film-position.ts';
 import { measuredKeepList } from '../../src/core/file/measured-keep-list.ts';
 import { makeEqualShutter } from '../../src/core/gate/shutter.ts';
 import demoFilm from '../../src/ui/recording/demo-film.json';
 import demoGate from '../../src/ui/recording/demo-gate.json';
-import { readDemoFilm, readDemoGate } from '../tools/demo-recordings/demo-readings.ts';
+import {
+  demoLuma,
+  demoPath,
+  demoTruths,
+  readDemoFilm,
+  readDemoGate,
+} from '../tools/demo-recordings/demo-readings.ts';
 import { chainTitle, runsWholeChain } from '../tools/ffmpeg.ts';
-import { bandsByHand, decodeLuma, frameSecondsOf, gramByHand } from '../tools/measured-by-hand.ts';
-import { projectFolder } from '../walls/source-files.ts';
+import { bandsByHand, frameSecondsOf, gramByHand } from '../tools/measured-by-hand.ts';
 
-interface Truth {
-  readonly fileName: string;
-  readonly cameraFps: number;
-  readonly exposureSeconds: number;
-  readonly readoutSeconds: number;
-  readonly flashesPerFrame: number;
-  readonly filmFps: number;
-  readonly positions: readonly number[];
-  readonly wholeFilmFrames?: readonly (number | null)[];
-}
-
-const [gate, film] = JSON.parse(
-  readFileSync(join(projectFolder, 'tests/tools/demo-recordings/truth.json'), 'utf8'),
-) as [Truth, Truth];
-const pathOf = ({ fileName }: Truth): string =>
-  join(projectFolder, 'src/public/recordings', fileName);
+const [gate, film] = demoTruths();
 
 const rounded = (_: string, value: unknown): unknown =>
   typeof value === 'number' ? Number(Number(value.toPrecision(8)).toPrecision(6)) : value;
 
 describe('the demo recordings', () => {
   it('weigh less than 400 kB together', () => {
-    expect(statSync(pathOf(gate)).size + statSync(pathOf(film)).size).toBeLessThan(400_000);
+    expect(statSync(demoPath(gate)).size + statSync(demoPath(film)).size).toBeLessThan(400_000);
   });
 
   it('hold a whole camera frame for every film frame', () => {
@@ -47,7 +36,7 @@ describe('the demo recordings', () => {
 
 describe.skipIf(!runsWholeChain)(chainTitle('the coded demo recordings'), () => {
   it.each([gate, film])('keep the times of their camera frames: $fileName', (truth) => {
-    const seconds = frameSecondsOf(pathOf(truth));
+    const seconds = frameSecondsOf(demoPath(truth));
     expect(seconds).toHaveLength(truth.positions.length);
     seconds.forEach((time, at) => {
       expect(time).toBeCloseTo(at / truth.cameraFps, 5);
@@ -55,7 +44,7 @@ describe.skipIf(!runsWholeChain)(chainTitle('the coded demo recordings'), () => 
   });
 
   it('still flicker at the flash rate of the gate', () => {
-    const bands = bandsByHand(decodeLuma(pathOf(gate), 320, 240, 8));
+    const bands = bandsByHand(demoLuma(gate));
     const means = Array.from({ length: 12 }, (_, band) =>
       bands.reduce((sum, frame) => sum + frame[band]! / bands.length, 0),
     );
@@ -99,7 +88,7 @@ describe.skipIf(!runsWholeChain)(chainTitle('the coded demo recordings'), () => 
   });
 
   it('still change from film frame to film frame, and not within one', () => {
-    const { frames } = decodeLuma(pathOf(film), 320, 240, 8);
+    const { frames } = demoLuma(film);
     const within: number[] = [];
     const across: number[] = [];
     let before = -1;
@@ -122,10 +111,8 @@ describe.skipIf(!runsWholeChain)(chainTitle('the coded demo recordings'), () => 
   });
 
   it('give every film frame whole and once, with what the bench would enter', () => {
-    const gram = new Float64Array(
-      gramByHand(decodeLuma(pathOf(film), 320, 240, 8)).flatMap((numbers) => [...numbers]),
-    );
-    const motion = { frameSeconds: Float64Array.from(frameSecondsOf(pathOf(film))), gram };
+    const gram = new Float64Array(gramByHand(demoLuma(film)).flatMap((numbers) => [...numbers]));
+    const motion = { frameSeconds: Float64Array.from(frameSecondsOf(demoPath(film))), gram };
     const bench = {
       filmFps: 18,
       shutter: makeEqualShutter(film.flashesPerFrame, 0.5),

@@ -4,20 +4,21 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Fraction from 'fraction.js';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { forecastCopy, saveCopy, type SavedCopy } from '../../src/clip/save/save-copy.ts';
 import {
   ALONE,
   asBlob,
   NOT_ALONE,
-  packetChecksums,
-  pictureChecksums,
   streamFacts,
   writeCodedClip,
+  writeCodedClips,
   type Coding,
 } from '../tools/coded-clips.ts';
-import { isLongRun } from '../tools/sample-sizes.ts';
 import { chainTitle, runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
+import { checksumsOf } from '../tools/picture-checksums.ts';
+import { isLongRun } from '../tools/sample-sizes.ts';
+import { isInTurn } from '../tools/turn.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'save-copy-'));
 afterAll(() => {
@@ -25,13 +26,14 @@ afterAll(() => {
 });
 
 const FRAMES = 40;
+const SIZE = '160x120';
 /** Kept frames as a list really has them: uneven steps, one frame for two film frames, and a step back. */
 const KEPT = [3, 5, 8, 8, 11, 10, 14, 17, 20, 22, 25, 28, 31, 34, 37, 39];
 const RATES = ['16', '18', '24000/1001'] as const;
 
-/** The test command tries 18 with every coding and the others in turn, the long run all. */
+/** The test command tries each rate with a third of the codings, in turn, the long run all with all. */
 const ratesOf = (coding: Coding): readonly string[] =>
-  isLongRun ? RATES : ['18', RATES[ALONE.indexOf(coding) % 2 === 0 ? 0 : 2]];
+  RATES.filter((_, at) => isLongRun || isInTurn(ALONE.indexOf(coding) + at, RATES.length));
 
 type Saved = Extract<SavedCopy, { kind: 'saved' }>;
 
@@ -59,26 +61,43 @@ const withoutTimes = ({
   ...rest
 }: Readonly<Record<string, string>>) => rest;
 
+/** The smallest picture of this coding is larger than ours. */
+const isLarge = ({ name }: Coding): boolean => name.startsWith('DNx');
+const ALONE_CLIP = { frames: FRAMES, fps: '50', size: SIZE };
+const NOT_ALONE_CLIP = { frames: 30, fps: '50', size: SIZE };
+
 describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), () => {
+  // All clips of one size in one run of the program; each test finds its own made already.
+  beforeAll(() => {
+    const codings = ALONE.filter((coding) => !isLarge(coding));
+    writeCodedClips(folder, codings, ALONE_CLIP);
+    writeCodedClips(folder, NOT_ALONE, NOT_ALONE_CLIP);
+  });
+
   it.each(ALONE)(
     'holds exactly the listed pictures of $name, at rates exact and rounded',
     async (coding) => {
       const recording = writeCodedClip(folder, coding, {
-        frames: FRAMES,
-        fps: '50',
-        size: coding.name.startsWith('DNx') ? '640x360' : '320x240',
+        ...ALONE_CLIP,
+        ...(isLarge(coding) ? { size: '256x144' } : {}),
       });
-      const pictures = pictureChecksums(recording);
-      const packets = packetChecksums(recording);
       const whole = withoutTimes(streamFacts(recording));
-      expect(new Set(pictures).size).toBe(FRAMES);
+      const copies = [];
       for (const rate of ratesOf(coding)) {
         const copy = await saved(recording, KEPT, rate);
-        const path = await writeSaved(copy, `${coding.name} ${rate}`);
-        if (rate === '18') {
-          expect(pictureChecksums(path)).toEqual(KEPT.map((frame) => pictures[frame]));
-        }
-        expect(packetChecksums(path)).toEqual(KEPT.map((frame) => packets[frame]));
+        copies.push({ rate, copy, path: await writeSaved(copy, `${coding.name} ${rate}`) });
+      }
+      const paths = [recording, ...copies.map(({ path }) => path)];
+      const sums = checksumsOf([
+        ...paths.map((path) => ({ path, of: 'pictures' as const })),
+        ...paths.map((path) => ({ path, of: 'packets' as const })),
+      ]);
+      const [pictures, ...keptPictures] = sums.slice(0, paths.length);
+      const [packets, ...keptPackets] = sums.slice(paths.length);
+      expect(new Set(pictures).size).toBe(FRAMES);
+      for (const [at, { rate, copy, path }] of copies.entries()) {
+        expect(keptPictures[at]).toEqual(KEPT.map((frame) => pictures![frame]));
+        expect(keptPackets[at]).toEqual(KEPT.map((frame) => packets![frame]));
         const facts = streamFacts(path);
         const exact = rate.includes('/') ? rate : `${rate}/1`;
         expect(facts).toMatchObject({
@@ -94,7 +113,12 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
 
   it('keeps the way round, the shape of a sample and the order of fields', async () => {
     const flat: Coding = { ...ALONE[1]!, name: 'flat' };
-    const upright = writeCodedClip(folder, flat, { frames: 20, fps: '25', filter: 'setsar=16/15' });
+    const upright = writeCodedClip(folder, flat, {
+      frames: 20,
+      fps: '25',
+      size: SIZE,
+      filter: 'setsar=16/15',
+    });
     const turned = join(folder, 'turned.mov');
     runFfmpeg(['-i', upright, '-c', 'copy', '-metadata:s:v:0', 'rotate=90', turned]);
     const woven = writeCodedClip(
@@ -104,7 +128,7 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
         ending: 'mov',
         options: ['-c:v', 'prores_ks', '-flags', '+ildct', '-top', '1'],
       },
-      { frames: 20, fps: '25', filter: 'setfield=tff' },
+      { frames: 20, fps: '25', size: SIZE, filter: 'setfield=tff' },
     );
     for (const recording of [turned, woven]) {
       const before = streamFacts(recording);
@@ -119,7 +143,12 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
     const recording = writeCodedClip(
       folder,
       { ...ALONE[1]!, name: 'with sound' },
-      { frames: 30, fps: '25', inputs: ['-f', 'lavfi', '-i', 'sine=frequency=440', '-shortest'] },
+      {
+        frames: 30,
+        fps: '25',
+        size: SIZE,
+        inputs: ['-f', 'lavfi', '-i', 'sine=frequency=440', '-shortest'],
+      },
     );
     const forecast = await forecastCopy(asBlob(recording), KEPT.slice(0, 9), new Fraction(18));
     const copy = await saved(recording, KEPT.slice(0, 9), '18');
@@ -136,7 +165,7 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
   });
 
   it.each(NOT_ALONE)('is refused for $name', async (coding) => {
-    const recording = writeCodedClip(folder, coding, { frames: 30, fps: '50' });
+    const recording = writeCodedClip(folder, coding, NOT_ALONE_CLIP);
     expect(await obstacleOf(recording)).toMatch(/^(?:few-stand-alone|reordered): .*\d/u);
     const forecast = await forecastCopy(asBlob(recording), [0], new Fraction(18));
     expect(forecast.kind).toBe('refused');
@@ -146,7 +175,7 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
     const recording = writeCodedClip(
       folder,
       { ...NOT_ALONE[0]!, name: 'lying marks' },
-      { frames: 30, fps: '50' },
+      NOT_ALONE_CLIP,
     );
     const bytes = readFileSync(recording);
     // Without its list of pictures that stand alone, every picture counts as one.
@@ -157,7 +186,11 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
   });
 
   it('is refused for H.264 whose tables lie outside its pictures, and for fragments', async () => {
-    const bare = writeCodedClip(folder, { ...ALONE[1]!, name: 'bare' }, { frames: 10, fps: '25' });
+    const bare = writeCodedClip(
+      folder,
+      { ...ALONE[1]!, name: 'bare' },
+      { frames: 10, fps: '25', size: SIZE },
+    );
     const bytes = readFileSync(bare);
     bytes.write('free', bytes.indexOf('avcC'), 'latin1');
     bytes.write('ai12', bytes.indexOf('avc1', bytes.indexOf('stsd')), 'latin1');
@@ -167,7 +200,7 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
     const whole = writeCodedClip(
       folder,
       { ...ALONE[0]!, name: 'whole' },
-      { frames: 20, fps: '25' },
+      { frames: 20, fps: '25', size: SIZE },
     );
     runFfmpeg(['-i', whole, '-c', 'copy', '-movflags', 'frag_keyframe+empty_moov', fragments]);
     expect(await obstacleOf(fragments)).toMatch(/^fragmented: /u);
@@ -175,7 +208,7 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
     const slow = writeCodedClip(
       folder,
       { ...NOT_ALONE[0]!, name: 'slow' },
-      { frames: 40, fps: '25' },
+      { frames: 40, fps: '25', size: SIZE },
     );
     runFfmpeg(['-ss', '0.6', '-i', slow, '-c', 'copy', trimmed]);
     expect(await obstacleOf(trimmed)).toMatch(/^few-stand-alone: /u);
@@ -185,7 +218,7 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
     const whole = writeCodedClip(
       folder,
       { ...ALONE[0]!, name: 'plain' },
-      { frames: 20, fps: '25' },
+      { frames: 20, fps: '25', size: SIZE },
     );
     const locked = join(folder, 'locked.mp4');
     runFfmpeg([
@@ -199,7 +232,11 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
   });
 
   it('is refused for a file that is cut off, at any place, and never stops the page', async () => {
-    const whole = writeCodedClip(folder, { ...ALONE[0]!, name: 'cut' }, { frames: 20, fps: '25' });
+    const whole = writeCodedClip(
+      folder,
+      { ...ALONE[0]!, name: 'cut' },
+      { frames: 20, fps: '25', size: SIZE },
+    );
     const bytes = readFileSync(whole);
     for (let length = 0; length < bytes.length; length += 997) {
       const cut = new Blob([new Uint8Array(bytes.subarray(0, length))]);
@@ -223,7 +260,7 @@ describe.skipIf(!runsWholeChain)(chainTitle('a film made of coded pictures'), ()
     const whole = writeCodedClip(
       folder,
       { ...ALONE[0]!, name: 'stopped' },
-      { frames: 20, fps: '25' },
+      { frames: 20, fps: '25', size: SIZE },
     );
     const stopped = await saveCopy(asBlob(whole), {
       cameraFrames: [0, 5],

@@ -37,7 +37,19 @@ function check<Schema extends z.ZodType>(
   throw new Error(`${place}: ${faults.join('; ')}`);
 }
 
+/** What was read, by file: many tests ask for the same, and reading it takes a second. */
+const lists = new Map<string, readonly unknown[]>();
+
 function readYamlList<Schema extends z.ZodType>(
+  fileName: string,
+  schema: Schema,
+): readonly z.output<Schema>[] {
+  const known = lists.get(fileName) ?? parseYamlList(fileName, schema);
+  lists.set(fileName, known);
+  return known as readonly z.output<Schema>[];
+}
+
+function parseYamlList<Schema extends z.ZodType>(
   fileName: string,
   schema: Schema,
 ): readonly z.output<Schema>[] {
@@ -62,15 +74,22 @@ export const readFaults = (): readonly Fault[] => readYamlList('faults.yaml', fa
 export const readTroubles = (): readonly Trouble[] => readYamlList('troubles.yaml', troubleSchema);
 export const readTables = (): readonly LookupTable[] => readYamlList('tables.yaml', tableSchema);
 
+let examples: ReadonlyMap<string, readonly Example[]> | undefined;
+
 /** Worked examples by worksheet id. */
 export function readExamples(): ReadonlyMap<string, readonly Example[]> {
+  examples ??= parseExamples();
+  return examples;
+}
+
+function parseExamples(): ReadonlyMap<string, readonly Example[]> {
   const folder = join(projectFolder, 'content/examples');
   const names = readdirSync(folder).sort();
   return new Map(
     names.map((name) => {
       const list: unknown = parse(readFileSync(join(folder, name), 'utf8'));
-      const examples = check(exampleFileSchema, list, `content/examples/${name}`);
-      return [name.replace(/\.yaml$/u, ''), examples];
+      const checked = check(exampleFileSchema, list, `content/examples/${name}`);
+      return [name.replace(/\.yaml$/u, ''), checked];
     }),
   );
 }
@@ -90,8 +109,15 @@ export function chapterId(path: string): string {
     .replaceAll(/(^|\/)\d+-/gu, '$1');
 }
 
+let chapters: readonly ChapterFile[] | undefined;
+
 /** All chapters in the order of the book. */
 export function readChapters(): readonly ChapterFile[] {
+  chapters ??= parseChapters();
+  return chapters;
+}
+
+function parseChapters(): readonly ChapterFile[] {
   if (!existsSync(join(projectFolder, 'content/chapters'))) return [];
   return readFiles('content/chapters', ['.mdx']).map(({ path, text }) => {
     const { yaml, body } = splitFrontmatter(text, path);

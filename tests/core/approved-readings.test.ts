@@ -9,6 +9,7 @@ import { bandMotionOfPictures } from '../../src/core/file/band-motion.ts';
 import { makeEqualShutter } from '../../src/core/gate/shutter.ts';
 import { expectApproved } from '../tools/approved-text.ts';
 import { drawnValue } from '../tools/drawn-value.ts';
+import { inTurn } from '../tools/sample-sizes.ts';
 import { PLAIN_SOUND, projectorSound } from '../tools/projector-sound.ts';
 import { enteredBench } from './file/film-clips.ts';
 import { trueRipples } from './gate/recording/simulated-gate.ts';
@@ -42,7 +43,7 @@ function expectTrue(reading: GateReading, { scene, truth }: (typeof drawnGates)[
 }
 
 describe('readings of drawn recordings', () => {
-  it.each(drawnGates)('of an empty gate: $title', (gate) => {
+  it.each(inTurn(drawnGates, 2))('of an empty gate: $title', (gate) => {
     const { title, light, bench, flashes, open } = gate;
     const reading = readEmptyGate(light, { ...bench, shutter: makeEqualShutter(flashes, open) });
     if (reading.kind === 'reading') expectTrue(reading, gate);
@@ -53,7 +54,7 @@ describe('readings of drawn recordings', () => {
     );
   });
 
-  it.each(drawnClips)('of a film: $title', ({ title, clip }) => {
+  it.each(inTurn(drawnClips, 2))('of a film: $title', ({ title, clip }) => {
     const motion = bandMotionOfPictures(clip.pictures, clip.frameSeconds);
     const bench = enteredBench(clip.plan);
     const position = filmPosition(motion, bench);

@@ -41,12 +41,14 @@ export const moreCalls: readonly CoreCall[] = readFileSync(
 
 /** What a call gives; throws what it throws. */
 export function resultOf({ path, call }: CoreCall): unknown {
-  const known = { ...scope, ...modules[`../../${path}`], Fraction };
-  const named = new Set(call.match(/\w+/gu));
-  return evaluateExpression(
-    call,
-    Object.fromEntries(Object.entries(known).filter(([name]) => named.has(name))),
-  );
+  const own = modules[`../../${path}`] ?? {};
+  const known: Record<string, unknown> = {};
+  for (const name of new Set(call.match(/\w+/gu))) {
+    if (name === 'Fraction') known[name] = Fraction;
+    else if (name in own) known[name] = own[name];
+    else if (Object.hasOwn(scope, name)) known[name] = scope[name];
+  }
+  return evaluateExpression(call, known);
 }
 
 /**

@@ -5,7 +5,7 @@ import { acceptClip, acceptShares } from './file/accept-film-clips.ts';
 import { ACCEPTANCE_SEEDS } from './file/film-clips.ts';
 
 // Every seed is run by the long random run; these are enough to notice a change.
-const SHARE = ACCEPTANCE_SEEDS.filter((seed) => [5, 8, 9].includes(seed));
+const SHARE = ACCEPTANCE_SEEDS.filter((seed) => [5, 8].includes(seed));
 
 describe('film clips filmed off a simulated projector', () => {
   const found: (Judgement | undefined)[] = [];

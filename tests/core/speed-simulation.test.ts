@@ -36,7 +36,11 @@ function litSeconds(blades: Blades, filmFps: number, start: number, exposure: nu
   for (let step = 0; step < steps; step += 1) {
     const frames = (start + ((step + 0.5) / steps) * exposure) * filmFps;
     const share = frames - Math.floor(frames);
-    if (blades.edges.some(([from, to]) => share >= from && share < to)) lit += 1;
+    for (const edge of blades.edges) {
+      if (share < edge[0] || share >= edge[1]) continue;
+      lit += 1;
+      break;
+    }
   }
   return (lit / steps) * exposure;
 }

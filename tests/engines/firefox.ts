@@ -9,6 +9,8 @@ async function start(): Promise<Engine> {
     browser: 'firefox',
     executablePath: program ?? '',
     headless: true,
+    // The site itself tells what failed; to report every request costs the browser seconds.
+    networkEnabled: false,
     defaultViewport: { width: 1300, height: 900 },
   });
   const [page = await browser.newPage()] = await browser.pages();

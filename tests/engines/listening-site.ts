@@ -1,11 +1,8 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import { once } from 'node:events';
 import type { AddressInfo } from 'node:net';
-import { spawn } from 'node:child_process';
-import { setTimeout as wait } from 'node:timers/promises';
-import { fileURLToPath } from 'node:url';
 import { siteFolder } from '../site/built-site.ts';
-import { freePort } from './free-port.ts';
+import { serveSite } from '../tools/site-server.ts';
 
 /** The built site with an ear in every page, and a blank page to hold another in a frame. */
 export interface ListeningSite {
@@ -38,30 +35,9 @@ const EAR = `(() => {
 const FRAME =
   '<!doctype html><html lang="en"><head><title>Frame</title><link rel="icon" href="data:,"></head><body></body></html>';
 
-const serveProgram = fileURLToPath(new URL('../tools/serve-dist.ts', import.meta.url));
-
-async function whenServed(url: string): Promise<void> {
-  for (let attempt = 0; attempt < 200; attempt += 1) {
-    try {
-      await fetch(url, { method: 'HEAD' });
-      return;
-    } catch {
-      await wait(50);
-    }
-  }
-  throw new Error(`nothing is served at ${url}`);
-}
-
 /** Serves the built site until it is closed. */
 export async function openListeningSite(): Promise<ListeningSite> {
-  const port = await freePort();
-  const server = spawn(
-    process.execPath,
-    ['--experimental-strip-types', '--no-warnings', serveProgram, String(port), siteFolder],
-    { stdio: 'ignore' },
-  );
-  const behind = `http://127.0.0.1:${port}`;
-  await whenServed(behind);
+  const { origin: behind, stop } = await serveSite({ folder: siteFolder });
   let failed: string[] = [];
 
   const answer = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
@@ -103,7 +79,7 @@ export async function openListeningSite(): Promise<ListeningSite> {
     close() {
       front.closeAllConnections();
       front.close();
-      server.kill();
+      void stop();
     },
   };
 }

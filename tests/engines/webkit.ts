@@ -39,6 +39,8 @@ async function start(): Promise<Engine> {
       ...process.env,
       DISPLAY: `:${number}`,
       LIBGL_ALWAYS_SOFTWARE: '1',
+      // There is no graphics card to put layers together, and a processor takes twice as long over a page so.
+      WEBKIT_DISABLE_COMPOSITING_MODE: '1',
       // Root may not use the browser's sandbox; it opens nothing but the book.
       ...(process.getuid?.() === 0 ? { WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1' } : {}),
     },

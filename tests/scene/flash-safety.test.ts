@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { fastestSpeed, safePlay } from '../../src/scene/camera/flash-safety.ts';
 import { LOOKS, sideOf, type LookId } from '../../src/scene/looks/looks.ts';
 import { shownOf } from '../../src/scene/side.ts';
+import { isLongRun } from '../tools/sample-sizes.ts';
+import { isInTurn } from '../tools/turn.ts';
 import { checkRandomPlay } from './random-play.ts';
 import { filmStock, flashesPlayed } from './play.ts';
 
@@ -13,8 +15,16 @@ const MOST_FORMER_RED = 0.01;
 const ids = Object.keys(LOOKS) as LookId[];
 const film = filmStock(192);
 
+/** Faults of the film alone: the light swings in none of them. One of so many is asked, by turns. */
+const FILM_TURNS = 4;
+const ofTheFilm = ids.filter((id) => 'film' in LOOKS[id] && !('bench' in LOOKS[id]));
+const asked = ids.filter((id) => {
+  const place = ofTheFilm.indexOf(id);
+  return isLongRun || place < 0 || isInTurn(place, FILM_TURNS);
+});
+
 describe('what plays', () => {
-  it.each(ids)('flashes nowhere too often: %s', (id) => {
+  it.each(asked)('flashes nowhere too often: %s', (id) => {
     const side = sideOf(LOOKS[id]);
     const { general, red, formerRed } = flashesPlayed(side, film(side), 192, {
       fromFilmFrame: 62,
@@ -51,7 +61,7 @@ describe('what plays', () => {
   });
 
   it('is safe on random benches', () => {
-    checkRandomPlay(8, 192);
+    checkRandomPlay(8, 192, film);
   });
 });
 

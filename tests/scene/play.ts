@@ -11,15 +11,14 @@ import { makePaper } from './paper.ts';
 /** Pixels in a row: fewer for the everyday run, where blocks are 3 pixels wide. */
 export type Fineness = 192 | 320;
 
-/** Film frames of one film, made once each: the reel is a loop. */
+/** Film frames of a film, made once each: the reel is a loop. */
 export function filmStock(width: Fineness): (side: Side) => (filmFrame: number) => Uint32Array {
   const filmInGate: FilmInGate = makeAnyFilmInGate(makePaper, width);
-  let key = '';
-  let made = new Map<number, Uint32Array>();
+  const films = new Map<string, Map<number, Uint32Array>>();
   return (side) => {
-    const asked = JSON.stringify(side.film);
-    if (asked !== key) made = new Map();
-    key = asked;
+    const film = JSON.stringify(side.film);
+    const made = films.get(film) ?? new Map<number, Uint32Array>();
+    films.set(film, made);
     return (filmFrame) => {
       const found = made.get(filmFrame % REEL.filmFrames);
       if (found !== undefined) return found;

@@ -6,8 +6,11 @@ import { filmStock, flashesPlayed, type Fineness } from './play.ts';
 import { anyBench } from './random-benches.ts';
 
 /** Plays random benches in a random view and counts the flashes on what is shown. */
-export function checkRandomPlay(numRuns: number, width: Fineness): void {
-  const film = filmStock(width);
+export function checkRandomPlay(
+  numRuns: number,
+  width: Fineness,
+  film: ReturnType<typeof filmStock> = filmStock(width),
+): void {
   const sound = sideOf(LOOKS.sound);
   fc.assert(
     fc.property(

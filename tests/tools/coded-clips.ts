@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { spawnSync } from 'node:child_process';
 import { ffprobe, runFfmpeg } from './ffmpeg.ts';
+import { makeAllOnce } from './made-once.ts';
+import { checksumsOf } from './picture-checksums.ts';
 
 // Clips of moving test patterns, coded as cameras code: each picture alone, or in groups.
 
@@ -110,47 +112,43 @@ export interface ClipOptions {
   readonly filter?: string;
 }
 
-/** Writes a clip of a moving pattern and gives its path back. */
-export function writeCodedClip(folder: string, coding: Coding, options: ClipOptions): string {
-  return writeCodedClips(folder, [coding], options)[0]!;
-}
-
-/** Writes the same moving pattern in several codings, in one run of the coder, and gives their paths back. */
+/**
+ * Writes a clip of a moving pattern in each of these codings, all in one run of the program, and gives their
+ * paths back.
+ */
 export function writeCodedClips(
   folder: string,
   codings: readonly Coding[],
   options: ClipOptions,
 ): readonly string[] {
   const { frames, fps, size = '320x240', inputs = [], filter } = options;
-  const paths = codings.map(({ name, ending }) =>
-    join(folder, `${name.replaceAll(/\W+/gu, '-')}.${ending}`),
-  );
-  runFfmpeg([
-    ...['-f', 'lavfi', '-i', `testsrc2=size=${size}:rate=${fps}`, ...inputs],
-    ...codings.flatMap((coding, at) => [
+  const reading = ['-f', 'lavfi', '-i', `testsrc2=size=${size}:rate=${fps}`, ...inputs];
+  const files = codings.map((coding) => {
+    const writing = [
       ...['-frames:v', String(frames), ...(filter === undefined ? [] : ['-vf', filter])],
-      ...[...coding.options, '-threads', '2', paths[at]!],
-    ]),
-  ]);
-  return paths;
+      ...[...coding.options, '-threads', '2'],
+    ];
+    const path = join(folder, `${coding.name.replaceAll(/\W+/gu, '-')}.${coding.ending}`);
+    return { path, writing, from: [...reading, ...writing] };
+  });
+  makeAllOnce(files, (missing) => {
+    const outputs = missing.flatMap((at) => [...files[at]!.writing, files[at]!.path]);
+    runFfmpeg([...reading, ...outputs]);
+  });
+  return files.map(({ path }) => path);
 }
+
+/** The same for one clip. */
+export const writeCodedClip = (folder: string, coding: Coding, options: ClipOptions): string =>
+  writeCodedClips(folder, [coding], options)[0]!;
 
 /** One checksum for each decoded picture of a file. */
-export function pictureChecksums(path: string): readonly string[] {
-  return checksums(['-i', path, '-map', '0:v:0', '-vsync', 'passthrough', '-f', 'framemd5', '-']);
-}
+export const pictureChecksums = (path: string): readonly string[] =>
+  checksumsOf([{ path, of: 'pictures' }])[0]!;
 
 /** One checksum for each coded picture of a file. */
-export function packetChecksums(path: string): readonly string[] {
-  return checksums(['-i', path, '-map', '0:v:0', '-c', 'copy', '-f', 'framemd5', '-']);
-}
-
-function checksums(args: readonly string[]): readonly string[] {
-  return String(runFfmpeg(args))
-    .split('\n')
-    .filter((line) => line !== '' && !line.startsWith('#'))
-    .map((line) => line.split(',').at(-1)!.trim());
-}
+export const packetChecksums = (path: string): readonly string[] =>
+  checksumsOf([{ path, of: 'packets' }])[0]!;
 
 /** What ffprobe says of the picture stream, by name. */
 export function streamFacts(path: string): Readonly<Record<string, string>> {

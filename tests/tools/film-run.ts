@@ -83,24 +83,31 @@ export function unequalBlades(
   return blades;
 }
 
+/** Where the strips of the gate lie, as shares of a wipe: a hard edge reaches all of it at once. */
+const HARD_STRIPS = [0];
+const SOFT_STRIPS = [-0.5, -0.25, 0, 0.25, 0.5];
+
 /** Light of every film frame in one row, by film frame; the strips of the gate share it. */
 function rowLight(bench: Bench, run: Run, startSeconds: number): ReadonlyMap<number, number> {
   const light = new Map<number, number>();
   const from = run.at(startSeconds);
   const to = run.at(startSeconds + bench.exposureSeconds);
-  const strips = bench.wipe === 0 ? [0] : [-0.5, -0.25, 0, 0.25, 0.5];
-  for (const strip of strips) {
-    // This strip of the picture sees every edge so much later.
-    const delay = strip * bench.wipe;
-    for (let frame = Math.floor(from - 1); frame <= to + 1; frame += 1) {
-      bench.blades.forEach((blade, index) => {
-        const next = bench.blades[index + 1]?.from ?? 1 + (bench.blades[0]?.from ?? 0);
-        const opens = frame + blade.to + delay;
+  const { blades, wipe } = bench;
+  const strips = wipe === 0 ? HARD_STRIPS : SOFT_STRIPS;
+  for (let frame = Math.floor(from - 1); frame <= to + 1; frame += 1) {
+    let sum = 0;
+    for (const strip of strips) {
+      // This strip of the picture sees every edge so much later.
+      const delay = strip * wipe;
+      for (let index = 0; index < blades.length; index += 1) {
+        const next = blades[index + 1]?.from ?? 1 + (blades[0]?.from ?? 0);
+        const opens = frame + (blades[index]?.to ?? 0) + delay;
         const closes = frame + next + delay;
         const lit = Math.min(to, closes) - Math.max(from, opens);
-        if (lit > 1e-9) light.set(frame, (light.get(frame) ?? 0) + lit / strips.length);
-      });
+        if (lit > 1e-9) sum += lit / strips.length;
+      }
     }
+    if (sum > 0) light.set(frame, sum);
   }
   return light;
 }
@@ -133,10 +140,19 @@ export function wholeFilmFrame(
   bench: Bench,
   run: Run,
   startSeconds: number,
-  rows?: number,
+  rows = 17,
 ): number | undefined {
-  const { film, darkRows } = lookAt(bench, run, startSeconds, rows);
-  return film.length === 1 && darkRows === 0 ? film[0] : undefined;
+  let whole: number | undefined;
+  const count = bench.readoutSeconds === 0 ? 1 : rows;
+  for (let row = 0; row < count; row += 1) {
+    const late = count === 1 ? 0 : (row / (count - 1)) * bench.readoutSeconds;
+    const [filmFrame, another] = rowLight(bench, run, startSeconds + late).keys();
+    // One row that is dark or blended settles it.
+    if (filmFrame === undefined || another !== undefined) return undefined;
+    if (whole !== undefined && whole !== filmFrame) return undefined;
+    whole = filmFrame;
+  }
+  return whole;
 }
 
 /**
@@ -155,9 +171,8 @@ export function tieByEye(
   let first: number | undefined;
   let last: number | undefined;
   for (let frame = Math.max(0, around - reach); frame <= around + reach; frame += 1) {
-    const seen = lookAt(bench, run, frame / bench.cameraFps);
-    const main = mainFilmFrame(bench, run, frame / bench.cameraFps);
-    if (main !== filmFrame || seen.ghost > overlooked) continue;
+    if (mainFilmFrame(bench, run, frame / bench.cameraFps) !== filmFrame) continue;
+    if (lookAt(bench, run, frame / bench.cameraFps).ghost > overlooked) continue;
     first ??= frame;
     last = frame;
   }

@@ -1,6 +1,10 @@
 // Pictures with lettering, every code value and a number, and the files that a camera would make of them.
-import { spawnSync } from 'node:child_process';
-import { AS_STORED, ffmpeg, FFMPEG_MISSING, runFfmpeg } from './ffmpeg.ts';
+import { createHash } from 'node:crypto';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { AS_STORED, runFfmpeg } from './ffmpeg.ts';
+import { makeAllOnce } from './made-once.ts';
 
 export const WIDTH = 96;
 export const HEIGHT = 64;
@@ -108,7 +112,8 @@ export function woven(first: Picture, second: Picture): Picture {
   );
 }
 
-function packed(picture: Picture, bits: 8 | 10): Buffer {
+/** The bytes of a picture as a file without a wrapper holds them, plane after plane. */
+export function packed(picture: Picture, bits: 8 | 10): Buffer {
   return Buffer.concat(
     picture.map(({ values }) =>
       bits === 8
@@ -118,7 +123,56 @@ function packed(picture: Picture, bits: 8 | 10): Buffer {
   );
 }
 
-/** Writes pictures as a camera would, without loss, so that every code value is known. */
+/** What a camera records. */
+export interface Clip {
+  readonly fileName: string;
+  readonly layout: Layout;
+  readonly pictures: readonly Picture[];
+  readonly fps: string;
+  /** More options of the coder. */
+  readonly options: readonly string[];
+}
+
+/**
+ * Writes pictures as a camera would, without loss, so that every code value is known. All clips are
+ * written by one run of the program.
+ */
+export function writeClips(folder: string, clips: readonly Clip[]): void {
+  const coded = clips.map(({ fileName, layout, pictures, fps, options }) => {
+    const isFull = options.includes('pc');
+    const pixelFormat = isFull && layout.bits === 8 ? 'yuvj420p' : layout.pixelFormat;
+    const size = `${WIDTH}x${HEIGHT}`;
+    return {
+      fileName,
+      reading: ['-f', 'rawvideo', '-pix_fmt', pixelFormat, '-s', size, '-r', fps],
+      coding: ['-c:v', 'libx264', '-qp', '0', ...options],
+      bytes: Buffer.concat(pictures.map((picture) => packed(picture, layout.bits))),
+    };
+  });
+  const files = coded.map(({ fileName, reading, coding, bytes }) => ({
+    path: join(folder, fileName),
+    from: [...reading, ...coding, bytes],
+  }));
+  makeAllOnce(files, (missing) => {
+    const unwrapped = mkdtempSync(join(tmpdir(), 'unwrapped-'));
+    try {
+      const inputs = missing.flatMap((at) => {
+        const path = join(unwrapped, String(at));
+        writeFileSync(path, coded[at]!.bytes);
+        return [...coded[at]!.reading, '-i', path];
+      });
+      const outputs = missing.flatMap((at, input) => {
+        const { coding, fileName } = coded[at]!;
+        return ['-map', `${input}:v`, ...coding, fileName];
+      });
+      runFfmpeg([...inputs, ...outputs], folder);
+    } finally {
+      rmSync(unwrapped, { recursive: true, force: true });
+    }
+  });
+}
+
+/** The same for one clip. */
 export function writeClip(
   folder: string,
   fileName: string,
@@ -127,28 +181,24 @@ export function writeClip(
   fps: string,
   options: readonly string[],
 ): void {
-  if (ffmpeg === undefined) throw new Error(FFMPEG_MISSING);
-  const isFull = options.includes('pc');
-  const pixelFormat = isFull && layout.bits === 8 ? 'yuvj420p' : layout.pixelFormat;
-  const raw = ['-f', 'rawvideo', '-pix_fmt', pixelFormat, '-s', `${WIDTH}x${HEIGHT}`, '-r', fps];
-  const { status, stderr } = spawnSync(
-    ffmpeg.path,
-    ['-v', 'error', '-y', ...raw, '-i', '-', '-c:v', 'libx264', '-qp', '0', ...options, fileName],
-    { cwd: folder, input: Buffer.concat(pictures.map((picture) => packed(picture, layout.bits))) },
-  );
-  if (status !== 0) throw new Error(String(stderr));
+  writeClips(folder, [{ fileName, layout, pictures, fps, options }]);
 }
 
-/** Every picture of a file as stored, or in an 8-bit layout where one is asked for. */
+/**
+ * Every picture of a file as stored, or in an 8-bit layout where one is asked for.
+ *
+ * @param further  options of one more output of the same run, such as the sound of the file
+ */
 export function readClip(
   folder: string,
   fileName: string,
   layout: Layout,
   width = WIDTH,
   height = HEIGHT,
+  further: readonly string[] = [],
 ): readonly Picture[] {
   const raw = runFfmpeg(
-    ['-i', fileName, '-map', '0:v:0', ...AS_STORED, '-f', 'rawvideo', '-'],
+    ['-i', fileName, '-map', '0:v:0', ...AS_STORED, '-f', 'rawvideo', '-', ...further],
     folder,
   );
   const bytes = layout.bits === 8 ? 1 : 2;
@@ -173,6 +223,15 @@ export function readClip(
   }
   return pictures;
 }
+
+/** One sum over the sizes and every code value of each picture: alike where two pictures are the same. */
+export const pictureSums = (pictures: readonly Picture[]): readonly string[] =>
+  pictures.map((picture) => {
+    const sum = createHash('sha256');
+    for (const { width, height, values } of picture)
+      sum.update(`${width} ${height} `).update(Uint16Array.from(values));
+    return sum.digest('hex');
+  });
 
 /** Mean of a luma plane inside the patch of the lowest or of the highest code. */
 export function patchLevel(luma: Plane, which: 'black' | 'white', left = 0, top = 0): number {

@@ -84,9 +84,10 @@ export function bandsByHand(
   isFullRange = false,
 ): readonly (readonly number[])[] {
   const { width, height, bitDepth } = luma;
-  const brightest = lightOf(signalOf(bitDepth === 10 ? 1023 : 255, bitDepth, isFullRange));
+  const most = bitDepth === 10 ? 1023 : 255;
+  const brightest = lightOf(signalOf(most, bitDepth, isFullRange));
   const lightOfCode = Float64Array.from(
-    { length: 2 ** bitDepth },
+    { length: most + 1 },
     (_, code) => lightOf(signalOf(code, bitDepth, isFullRange)) / brightest,
   );
   return luma.frames.map((frame) =>
@@ -105,18 +106,18 @@ export function bandsByHand(
 /** Means of 48 × 36 boxes of one picture, as signal. */
 function smallPicture(luma: DecodedLuma, at: number): readonly number[] {
   const { width, height, bitDepth } = luma;
-  const sums = new Array<number>(48 * 36).fill(0);
-  const counts = new Array<number>(48 * 36).fill(0);
   const frame = luma.frames[at]!;
-  // The box in whose whole columns and rows a sample lies.
-  const boxColumns = Int32Array.from(
+  const boxOf = Int32Array.from(
     { length: width },
     (_, column) => Math.ceil(((column + 1) * 48) / width) - 1,
   );
+  const sums = new Array<number>(48 * 36).fill(0);
+  const counts = new Array<number>(48 * 36).fill(0);
   for (let row = 0; row < height; row += 1) {
+    // The box in whose whole columns and rows this sample lies.
     const boxRow = Math.ceil(((row + 1) * 36) / height) - 1;
     for (let column = 0; column < width; column += 1) {
-      const box = boxRow * 48 + boxColumns[column]!;
+      const box = boxRow * 48 + boxOf[column]!;
       sums[box]! += signalOf(frame[row * width + column]!, bitDepth, false);
       counts[box]! += 1;
     }
@@ -131,28 +132,4 @@ function smallPicture(luma: DecodedLuma, at: number): readonly number[] {
 export function gramByHand(luma: DecodedLuma): readonly Float64Array[] {
   const { add } = gramAccumulator();
   return luma.frames.map((_, at) => add(smallPicture(luma, at)));
-}
-
-/**
- * Where numbers differ from those that are wanted by as much as is allowed or more, in words: one check for
- * thousands of numbers, because a check for each takes longer than all the rest of a test.
- *
- * @param most what every number may be off by
- * @param mostShare what it may be off by further, as a share of the number wanted
- */
-export function differing(
-  found: ArrayLike<number>,
-  wanted: ArrayLike<number>,
-  most: number,
-  mostShare = 0,
-): readonly string[] {
-  const faults: string[] = [];
-  if (found.length !== wanted.length) faults.push(`${found.length} for ${wanted.length} numbers`);
-  for (let at = 0; at < wanted.length; at += 1) {
-    const off = Math.abs(found[at]! - wanted[at]!);
-    if (!(off < most + mostShare * Math.abs(wanted[at]!))) {
-      faults.push(`number ${at}: ${found[at]!} for ${wanted[at]!}`);
-    }
-  }
-  return faults;
 }

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { lightBetween, type GateLight } from '../../src/core/gate/gate-light.ts';
 import { ffmpeg, FFMPEG_MISSING } from './ffmpeg.ts';
+import { makeOnce } from './made-once.ts';
 
 /** Pictures that carry their own number: grey blocks side by side, one for each binary digit. */
 const DIGITS = 10;
@@ -31,7 +32,10 @@ export function readNumber(picture: Uint8Array): number | undefined {
   for (let digit = 0; digit < DIGITS; digit += 1) {
     if (picture[digit * BLOCK] === BRIGHT) number += 1 << digit;
   }
-  return drawNumber(number).every((level, at) => picture[at] === level) ? number : undefined;
+  for (let at = 0; at < picture.length; at += 1) {
+    if (picture[at] !== levelOf(number, Math.floor((at % WIDTH) / BLOCK))) return undefined;
+  }
+  return number;
 }
 
 /** What a camera records off a gate in which film frame 0 begins at time 0. */
@@ -97,11 +101,15 @@ export function writeVideo(
 ): void {
   const size = `${WIDTH}x${HEIGHT}`;
   const raw = ['-f', 'rawvideo', '-pix_fmt', 'gray', '-s', size, '-r', fps, '-i', '-'];
-  const { status, stderr } = spawnSync(program(), ['-y', ...raw, '-c:v', 'ffv1', fileName], {
-    cwd: folder,
-    input: Buffer.concat(pictures),
+  const coding = [...raw, '-c:v', 'ffv1'];
+  const input = Buffer.concat(pictures);
+  makeOnce(join(folder, fileName), [...coding, input], () => {
+    const { status, stderr } = spawnSync(program(), ['-y', ...coding, fileName], {
+      cwd: folder,
+      input,
+    });
+    if (status !== 0) throw new Error(String(stderr));
   });
-  if (status !== 0) throw new Error(String(stderr));
 }
 
 /** What is in a video file: the number of each picture, its time, and the rate the file states. */

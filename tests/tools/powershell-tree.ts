@@ -40,40 +40,71 @@ function faultsOf(node: Node): readonly string[] {
 }
 
 /** The same tree as plain objects, which are quicker to walk. */
-function plainTree(node: Node, parent?: TreeNode): TreeNode {
-  const children: TreeNode[] = [];
-  const { type, text, isNamed } = node;
-  const made: TreeNode = { type, text, isNamed, parent, children };
-  for (const child of node.children) children.push(plainTree(child, made));
-  return made;
+function plainTree(node: Node, script: string): TreeNode {
+  const cursor = node.walk();
+  const take = (parent: TreeNode | undefined): TreeNode => {
+    const children: TreeNode[] = [];
+    const text = script.slice(cursor.startIndex, cursor.endIndex);
+    const made = { type: cursor.nodeType, text, isNamed: cursor.nodeIsNamed, parent, children };
+    if (cursor.gotoFirstChild()) {
+      do children.push(take(made));
+      while (cursor.gotoNextSibling());
+      cursor.gotoParent();
+    }
+    return made;
+  };
+  const plain = take(undefined);
+  cursor.delete();
+  return plain;
+}
+
+/** Parses a script and takes a part of its tree. The mark of UTF-8 at its head is no part of the language. */
+async function parsed(marked: string, part: (root: Node) => Node): Promise<TreeNode> {
+  waiting ??= makeParser();
+  const parser = await waiting;
+  const script = marked.replace(/^\uFEFF/u, '');
+  const tree = parser.parse(script);
+  if (tree === null) throw new Error('the grammar read nothing');
+  const { rootNode } = tree;
+  if (rootNode.hasError)
+    throw new Error(`not PowerShell: ${faultsOf(rootNode).slice(0, 3).join('; ')}`);
+  const plain = plainTree(part(rootNode), script);
+  tree.delete();
+  return plain;
 }
 
 const trees = new Map<string, TreeNode>();
 
 /**
- * The syntax tree of a script. The mark of UTF-8 at its head is no part of the language.
+ * The syntax tree of a script.
  *
  * @throws {Error} names the first places that the grammar does not take
  */
 export async function powershellTree(script: string): Promise<TreeNode> {
-  waiting ??= makeParser();
-  const parser = await waiting;
-  const known = trees.get(script);
-  if (known !== undefined) return known;
-  const tree = parser.parse(script.replace(/^\uFEFF/u, ''));
-  if (tree === null) throw new Error('the grammar read nothing');
-  const { rootNode } = tree;
-  if (rootNode.hasError)
-    throw new Error(`not PowerShell: ${faultsOf(rootNode).slice(0, 3).join('; ')}`);
-  const plain = plainTree(rootNode);
-  tree.delete();
-  trees.set(script, plain);
-  return plain;
+  const tree = trees.get(script) ?? (await parsed(script, (root) => root));
+  trees.set(script, tree);
+  return tree;
 }
+
+/**
+ * The settings at the head of a script, of which the grammar takes the rest as well.
+ *
+ * @throws {Error} names the first places that the grammar does not take
+ */
+export const settingsTree = (script: string): Promise<TreeNode> =>
+  parsed(script, (root) => root.descendantsOfType('param_block')[0] ?? root);
 
 /** A node and everything under it, in the order of the text. */
 export function nodesOf(node: TreeNode): readonly TreeNode[] {
-  return [node, ...node.children.flatMap((child) => nodesOf(child))];
+  const nodes = [node];
+  const addBelow = ({ children }: TreeNode): void => {
+    for (const child of children) {
+      nodes.push(child);
+      addBelow(child);
+    }
+  };
+  addBelow(node);
+  return nodes;
 }
 
 /** The nearest node of one type around a node. */

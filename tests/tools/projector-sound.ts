@@ -144,6 +144,35 @@ function addMusic(into: Float64Array, sampleRate: number, level: number, chance:
   }
 }
 
+/** A hum of nine partials, a sample at a time; `ahead` is how far each partial is ahead of the one below, radians. */
+function humOf(
+  hertz: number,
+  sampleRate: number,
+  shares: readonly number[],
+  ahead: number,
+): () => number {
+  const step = (2 * Math.PI * hertz) / sampleRate;
+  const [stepCosine, stepSine] = [Math.cos(step), Math.sin(step)];
+  const cosines = Float64Array.from(shares, (share, part) => share * Math.cos(ahead * part));
+  const sines = Float64Array.from(shares, (share, part) => share * Math.sin(ahead * part));
+  let [cosine, sine] = [1, 0];
+  return () => {
+    let value = 0;
+    let real = cosine;
+    let imaginary = sine;
+    for (let part = 0; part < cosines.length; part += 1) {
+      value += imaginary * cosines[part]! + real * sines[part]!;
+      const next = real * cosine - imaginary * sine;
+      imaginary = real * sine + imaginary * cosine;
+      real = next;
+    }
+    const next = cosine * stepCosine - sine * stepSine;
+    sine = cosine * stepSine + sine * stepCosine;
+    cosine = next;
+    return value;
+  };
+}
+
 /** Makes the sound; the truth is the mean film rate over it. */
 export function projectorSound(
   plan: ProjectorSound,
@@ -174,21 +203,14 @@ export function projectorSound(
   if (plan.voiceLevel > 0) addVoice(sound, sampleRate, plan.voiceLevel, chance);
   if (plan.musicLevel > 0) addMusic(sound, sampleRate, plan.musicLevel, chance);
   const parts = Array.from({ length: 9 }, (_, part) => 0.6 ** part * chance.between(0.4, 1));
-  for (let at = 0; at < sound.length; at += 1) {
-    const time = at / sampleRate;
-    let value = plan.hissLevel * chance.normal();
-    for (const [part, share] of parts.entries()) {
-      value +=
-        plan.mainsLevel * share * Math.sin(2 * Math.PI * plan.mainsHertz * (part + 1) * time);
-      value +=
-        plan.motorLevel *
-        share *
-        Math.sin(2 * Math.PI * plan.motorHertz * (part + 1) * time + part);
-    }
-    sound[at]! += value;
-  }
+  const mains = humOf(plan.mainsHertz, sampleRate, parts, 0);
+  const motor = humOf(plan.motorHertz, sampleRate, parts, 1);
   return {
-    samples: Float32Array.from(sound, (value) => Math.max(-1, Math.min(1, plan.gain * value))),
+    samples: Float32Array.from(sound, (noises) => {
+      const hums = plan.mainsLevel * mains() + plan.motorLevel * motor();
+      const value = noises + plan.hissLevel * chance.normal() + hums;
+      return Math.max(-1, Math.min(1, plan.gain * value));
+    }),
     meanFps,
   };
 }

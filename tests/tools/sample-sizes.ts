@@ -1,4 +1,4 @@
-import { turn } from './turn.ts';
+import { isInTurn, turn } from './turn.ts';
 
 /** How much of a long run the one test command takes, and how much `npm run test:fuzz` does. */
 export interface SampleSize {
@@ -10,24 +10,30 @@ export interface SampleSize {
 
 /** Every run over drawn or spread cases that the test command shortens. Both runs start at the same case. */
 export const SAMPLES = {
-  entries: { what: 'random entries for each worksheet', command: 150, longRun: 10_000 },
+  entries: { what: 'random entries for each worksheet', command: 100, longRun: 10_000 },
   said: {
     what: 'random entries of each worksheet for levels that no example reaches',
-    command: 100,
+    command: 60,
     longRun: 1000,
   },
   corners: { what: 'corners of the ranges of each worksheet', command: 64, longRun: 2048 },
   advice: { what: 'benches whose advice is fed back', command: 600, longRun: 10_000 },
-  gates: { what: 'judged recordings of an empty gate', command: 8, longRun: 200 },
+  gates: { what: 'judged recordings of an empty gate', command: 4, longRun: 200 },
   simulated: { what: 'settings advised, and simulated', command: 60, longRun: 160 },
   found: { what: 'benches whose found settings are fed back', command: 200, longRun: 600 },
-  cameras: { what: 'kinds of camera before an empty gate', command: 5, longRun: 13 },
-  refusedRates: { what: 'camera rates of refused recordings', command: 2, longRun: 4 },
-  taken: { what: 'random entries whose texts are taken away', command: 15, longRun: 40 },
+  cameras: { what: 'kinds of camera before an empty gate', command: 3, longRun: 13 },
+  refusedRates: { what: 'camera rates of refused recordings', command: 1, longRun: 4 },
+  taken: { what: 'random entries whose texts are taken away', command: 8, longRun: 40 },
   untold: { what: 'clips with a stretch that is not told', command: 1, longRun: 3 },
   counted: { what: 'clips whose bridged film frames are counted', command: 1, longRun: 4 },
   stands: { what: 'clips in which film stands', command: 1, longRun: 12 },
-  clips: { what: 'film clips off a simulated projector', command: 3, longRun: 54 },
+  chains: { what: 'recordings taken through the whole chain of files', command: 2, longRun: 4 },
+  timelines: {
+    what: 'pairs of native rate and timeline run through ffmpeg',
+    command: 2,
+    longRun: 6,
+  },
+  clips: { what: 'film clips off a simulated projector', command: 2, longRun: 54 },
 } as const satisfies Readonly<Record<string, SampleSize>>;
 
 /** True in `npm run test:fuzz`, which takes these samples whole. */
@@ -52,6 +58,12 @@ export function someOf<Case>(cases: readonly Case[], name: keyof typeof SAMPLES)
     const spread = Math.floor((at * longRun) / taken);
     return cases[(spread + turn) % longRun]!;
   });
+}
+
+/** Of cases that ask the same those whose turn it is; all of them in the long run and where texts are approved. */
+export function inTurn<Case>(cases: readonly Case[], turns: number): readonly Case[] {
+  const areAllTaken = isLongRun || process.env['APPROVE'] !== undefined;
+  return cases.filter((_, index) => areAllTaken || isInTurn(index, turns));
 }
 
 /** One line for each, as the test command prints them. */

@@ -86,8 +86,10 @@ function importsOfScript(text: string, firstLine: number, fileName: string): rea
   const script = ts.createSourceFile(fileName, text, ts.ScriptTarget.Latest, true);
   const found: Found[] = [];
   const visit = (node: ts.Node): void => {
-    const line = firstLine + script.getLineAndCharacterOfPosition(node.getStart()).line;
-    found.push(...importsOfNode(node).map((each) => ({ ...each, line })));
+    for (const each of importsOfNode(node)) {
+      const line = firstLine + script.getLineAndCharacterOfPosition(node.getStart()).line;
+      found.push({ ...each, line });
+    }
     ts.forEachChild(node, visit);
   };
   visit(script);

@@ -1,5 +1,5 @@
 import ts from 'typescript';
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { readFiles, type SourceFile } from './source-files.ts';
 
 // What only a test calls is tested for nobody: it gets a reader, or it moves into the tests.
@@ -9,14 +9,19 @@ interface Exported {
   readonly name: string;
 }
 
-const parse = ({ path, text }: SourceFile): ts.SourceFile =>
-  ts.createSourceFile(
-    path,
-    text,
-    ts.ScriptTarget.Latest,
-    true,
-    path.endsWith('x') ? ts.ScriptKind.TSX : ts.ScriptKind.TS,
-  );
+/** Trees by the text: a file is asked for what it exports and for what it reads. */
+const trees = new Map<string, ts.SourceFile>();
+afterAll(() => {
+  trees.clear();
+});
+
+function parse({ path, text }: SourceFile): ts.SourceFile {
+  const kind = path.endsWith('x') ? ts.ScriptKind.TSX : ts.ScriptKind.TS;
+  const tree =
+    trees.get(text) ?? ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true, kind);
+  trees.set(text, tree);
+  return tree;
+}
 
 const isExported = (node: ts.Node): boolean =>
   ts.canHaveModifiers(node) &&

@@ -75,9 +75,6 @@ function run(folder: string, script: string, list: string | undefined) {
   return { status, said: `${stdout}${stderr}` };
 }
 
-const numberOf = (folder: string, name: string): readonly (number | undefined)[] =>
-  readClip(folder, name, EIGHT_BIT).map(([luma]) => readNumber(luma!, 8));
-
 describe.runIf(runsWholeChain)(chainTitle('the script by a measured list'), () => {
   test('takes exactly its frames, looks at the first of them, and minds names of every kind', async () => {
     const script = await scriptOf(TYPED);
@@ -85,7 +82,8 @@ describe.runIf(runsWholeChain)(chainTitle('the script by a measured list'), () =
       const { status, said } = run(folder, script, filterText(KEPT));
       expect(said).not.toContain('STOPPED');
       expect(status).toBe(0);
-      expect(numberOf(folder, 'film.mkv')).toEqual(KEPT);
+      const film = readClip(folder, 'film.mkv', EIGHT_BIT);
+      expect(film.map(([luma]) => readNumber(luma!, 8))).toEqual(KEPT);
       // The list is read and not written.
       expect(readFileSync(join(folder, 'keep-filter.txt'), 'utf8')).toBe(filterText(KEPT));
       const log = readFileSync(join(folder, 'reel-log.txt'), 'utf8');
@@ -93,7 +91,7 @@ describe.runIf(runsWholeChain)(chainTitle('the script by a measured list'), () =
       expect(log).toContain(RECORDING);
       expect(log).toContain(`all there: ${KEPT.length}`);
       const look = runFfmpeg(['-i', 'look.png', '-f', 'rawvideo', '-pix_fmt', 'gray', '-'], folder);
-      const first = [...readClip(folder, 'film.mkv', EIGHT_BIT)[0]![0]!.values];
+      const first = [...film[0]![0]!.values];
       const off = first.reduce((sum, code, at) => sum + Math.abs(code - look[at]!), 0);
       expect(look).toHaveLength(first.length);
       expect(off / first.length).toBeLessThan(12);

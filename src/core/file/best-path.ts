@@ -64,7 +64,8 @@ function changeIn(
   evidence: number,
   piece: number,
 ): number {
-  const [from, to] = [knotSlots[piece] ?? 0, knotSlots[piece + 1] ?? 0];
+  const from = knotSlots[piece] ?? 0;
+  const to = knotSlots[piece + 1] ?? 0;
   let sum = evidence;
   for (let slot = from; slot < to; slot += 1) sum += changeNats[slot] ?? 0;
   return sum / (to - from);
@@ -152,8 +153,10 @@ export function slotChanges(
   let piece = 0;
   for (let slot = 0; slot < slots; slot += 1) {
     while (piece < knotSlots.length - 2 && slot >= (knotSlots[piece + 1] ?? 0)) piece += 1;
-    const [from, to] = [knotSlots[piece] ?? 0, knotSlots[piece + 1] ?? 0];
-    const [start, end] = [knotSteps[piece] ?? 0, knotSteps[piece + 1] ?? 0];
+    const from = knotSlots[piece] ?? 0;
+    const to = knotSlots[piece + 1] ?? 0;
+    const start = knotSteps[piece] ?? 0;
+    const end = knotSteps[piece + 1] ?? 0;
     const ahead = start + ((end - start) * (slot - from)) / (to - from);
     const phase =
       Math.round((((pace * slot * phases + ahead) % phases) + phases) % phases) % phases;

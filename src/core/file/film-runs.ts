@@ -46,14 +46,17 @@ export function isSure(uncertainty: number): boolean {
 
 /** Film position of the most likely path at a slot, told or not. */
 export function pathAt({ knotSlots, knotPositions }: FilmPosition, slot: number): number {
-  let [low, high] = [0, knotSlots.length - 1];
+  let low = 0;
+  let high = knotSlots.length - 1;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
     if ((knotSlots[middle] ?? 0) <= slot) low = middle;
     else high = middle;
   }
-  const [from, to] = [knotSlots[low] ?? 0, knotSlots[high] ?? 0];
-  const [start, end] = [knotPositions[low] ?? 0, knotPositions[high] ?? 0];
+  const from = knotSlots[low] ?? 0;
+  const to = knotSlots[high] ?? 0;
+  const start = knotPositions[low] ?? 0;
+  const end = knotPositions[high] ?? 0;
   return to === from ? start : start + ((end - start) * (slot - from)) / (to - from);
 }
 

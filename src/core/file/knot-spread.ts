@@ -85,7 +85,9 @@ function makeSums(states: PathStates, evidence: PhaseEvidence, witness: Witness)
 
 /** Circular mean and spread of a phase. */
 function phaseOf(weights: Float64Array, phases: number): { mean: number; spread: number } {
-  let [real, imaginary, all] = [0, 0, 0];
+  let real = 0;
+  let imaginary = 0;
+  let all = 0;
   for (let phase = 0; phase < phases; phase += 1) {
     const weight = weights[phase] ?? 0;
     real += weight * Math.cos((2 * Math.PI * phase) / phases);

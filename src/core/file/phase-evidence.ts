@@ -133,12 +133,16 @@ function bandEvidence(
     let leastStill = Infinity;
     for (let model = 0; model < modelsPerPhase; model += 1) {
       let sum = 0;
-      for (let index = 0; index < numbersPerModel; index += 1)
-        sum += (numbers[at + index] ?? 0) * (products[index] ?? 0);
-      if (isFlickering) {
-        let inFlicker = 0;
+      if (!isFlickering) {
         for (let index = 0; index < numbersPerModel; index += 1)
-          inFlicker += (flicker[at + index] ?? 0) * (products[index] ?? 0);
+          sum += (numbers[at + index] ?? 0) * (products[index] ?? 0);
+      } else {
+        let inFlicker = 0;
+        for (let index = 0; index < numbersPerModel; index += 1) {
+          const product = products[index] ?? 0;
+          sum += (numbers[at + index] ?? 0) * product;
+          inFlicker += (flicker[at + index] ?? 0) * product;
+        }
         if (sum < differences * inFlicker) {
           const taken = (differences - sum / inFlicker) / (differences - 1);
           sum -= taken * inFlicker;

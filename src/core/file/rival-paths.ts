@@ -29,8 +29,10 @@ export function rivalNats(
     const shift = Math.round((opening * phases) / openings);
     const ahead = new Float64Array(pieces + 1);
     for (let piece = 0; piece < pieces; piece += 1) {
-      const [from, to] = [knotSlots[piece] ?? 0, knotSlots[piece + 1] ?? 0];
-      const [start, end] = [path.knotSteps[piece] ?? 0, path.knotSteps[piece + 1] ?? 0];
+      const from = knotSlots[piece] ?? 0;
+      const to = knotSlots[piece + 1] ?? 0;
+      const start = path.knotSteps[piece] ?? 0;
+      const end = path.knotSteps[piece + 1] ?? 0;
       let sum = 0;
       for (let slot = from; slot < to; slot += 1) {
         const steady = start + ((end - start) * (slot - from)) / (to - from);

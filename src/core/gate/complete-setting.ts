@@ -129,6 +129,7 @@ export function settingFault(
     dark.longestSeconds,
   );
   if (!promisesWholeFrames(window, cameraFps)) return 'blended';
+  if (rippleLimitPercent === Infinity) return undefined;
   const ripple = shutterRipplePercent(shutter, filmFps, exposureSeconds);
   return ripple <= rippleLimitPercent * (1 + ROUNDING) ? undefined : 'ripple';
 }

@@ -189,8 +189,10 @@ export function harmonicShare(light: GateLight, harmonic: number): number {
     const b = light.points[index];
     if (a === undefined || b === undefined || b.seconds === a.seconds) continue;
     const slope = (b.level - a.level) / (b.seconds - a.seconds);
-    const [sinA, cosA] = [Math.sin(turn * a.seconds), Math.cos(turn * a.seconds)];
-    const [sinB, cosB] = [Math.sin(turn * b.seconds), Math.cos(turn * b.seconds)];
+    const sinA = Math.sin(turn * a.seconds);
+    const cosA = Math.cos(turn * a.seconds);
+    const sinB = Math.sin(turn * b.seconds);
+    const cosB = Math.cos(turn * b.seconds);
     real += (b.level * sinB - a.level * sinA) / turn + (slope * (cosB - cosA)) / turn ** 2;
     imaginary += (a.level * cosA - b.level * cosB) / turn + (slope * (sinB - sinA)) / turn ** 2;
   }

@@ -40,6 +40,9 @@ export const ADVICE_SPEED_ERROR_PERCENT = 0.5;
 /** A speed knob or a change of pulley reaches this far, %. Common practice, no source. */
 export const NUDGE_PERCENT = 10;
 
+/** No film rate within reach is farther than this; a little more, for what rounding may do. */
+const NUDGE_DISTANCE = 1e-6 - Math.log(1 - NUDGE_PERCENT / 100);
+
 /** Film rates that the farther search goes through, frames/s. */
 const SLOWEST_FILM_FPS = 8;
 const FASTEST_FILM_FPS = 30;
@@ -53,24 +56,25 @@ const distance = (a: number, b: number): number => Math.abs(Math.log(a / b));
 
 /** Numbers without repeats, the nearest to one of them first, the smaller of two equally near. */
 function nearestFirst(values: readonly number[], to: number): readonly number[] {
-  const rounded = (value: number): number => Math.round(distance(value, to) * 1e9);
-  return [...new Set(values)].sort((a, b) => rounded(a) - rounded(b) || a - b);
+  return [...new Set(values)]
+    .map((value) => ({ value, rounded: Math.round(distance(value, to) * 1e9) }))
+    .sort((a, b) => a.rounded - b.rounded || a.value - b.value)
+    .map(({ value }) => value);
 }
 
-/** Times of so many whole flashes that fit into a camera frame, the nearest to a time first. */
+/** Times of so many whole flashes, the nearest to a time first, each with its flashes. */
 function matchedExposures(
-  { filmFps, cameraFps }: Omit<Setting, 'exposureSeconds'>,
-  shutter: Shutter,
+  flashRate: number,
   flashCounts: readonly number[],
   nearSeconds: number,
-): readonly number[] {
-  const flashRate = filmFps * shutter.sectors.length;
-  // The check of the setting decides; this only leaves out what is far too long.
-  const fitting = flashCounts.filter((flashes) => flashes * cameraFps <= flashRate * (1 + 1e-6));
-  return nearestFirst(
-    fitting.map((flashes) => markedExposureSeconds(flashes / flashRate)),
-    nearSeconds,
+): readonly { readonly exposureSeconds: number; readonly flashes: number }[] {
+  const flashesIn = new Map(
+    flashCounts.map((flashes) => [markedExposureSeconds(flashes / flashRate), flashes]),
   );
+  return nearestFirst([...flashesIn.keys()], nearSeconds).map((exposureSeconds) => ({
+    exposureSeconds,
+    flashes: flashesIn.get(exposureSeconds) ?? 0,
+  }));
 }
 
 /** Film rates to try between two: tenths, the usual ones, and those that fill camera frames evenly. */
@@ -89,6 +93,26 @@ function filmRatesBetween(
   );
 }
 
+/** Rates worth trying, each list with the nearest to what is set now first. */
+interface RatesToTry {
+  readonly filmRates: readonly number[];
+  readonly cameraRates: readonly number[];
+}
+
+function ratesToTry(now: Setting, shutter: Shutter): RatesToTry {
+  const usual = USUAL_CAMERA_RATES.map((rate) => rate.valueOf());
+  const nudge = 1 + NUDGE_PERCENT / 100;
+  const filmRates = filmRatesBetween(
+    Math.min(SLOWEST_FILM_FPS, now.filmFps / nudge),
+    Math.max(FASTEST_FILM_FPS, now.filmFps * nudge),
+    shutter.sectors.length,
+  );
+  return {
+    filmRates: nearestFirst([now.filmFps, ...filmRates], now.filmFps),
+    cameraRates: nearestFirst([now.cameraFps, ...usual], now.cameraFps),
+  };
+}
+
 /**
  * Every complete setting worth trying, those that change least first: the exposure time; then the
  * camera rate; then the film rate within what a projector can be nudged to; then any film rate.
@@ -97,33 +121,35 @@ function* settingsToTry(
   now: Setting,
   shutter: Shutter,
   flashCounts: readonly number[],
+  { filmRates, cameraRates }: RatesToTry,
 ): Generator<{ readonly setting: Setting; readonly change: AdvisedChange }, void, void> {
-  const usual = USUAL_CAMERA_RATES.map((rate) => rate.valueOf());
-  const cameraRates = nearestFirst([now.cameraFps, ...usual], now.cameraFps);
+  if (flashCounts.length === 0) return;
   const nudge = 1 + NUDGE_PERCENT / 100;
-  const filmRates = filmRatesBetween(
-    Math.min(SLOWEST_FILM_FPS, now.filmFps / nudge),
-    Math.max(FASTEST_FILM_FPS, now.filmFps * nudge),
-    shutter.sectors.length,
-  );
-  for (const filmFps of nearestFirst([now.filmFps, ...filmRates], now.filmFps)) {
+  for (const filmFps of filmRates) {
     const isNear = Math.abs(filmFps / now.filmFps - 1) <= nudge - 1 + 1e-9;
+    const flashRate = filmFps * shutter.sectors.length;
+    const times = matchedExposures(flashRate, flashCounts, now.exposureSeconds);
     for (const cameraFps of cameraRates) {
       const cameraChange = cameraFps === now.cameraFps ? 'exposure' : 'camera';
       const change = filmFps === now.filmFps ? cameraChange : isNear ? 'film' : 'far-film';
-      const rates = { filmFps, cameraFps };
-      const times = matchedExposures(rates, shutter, flashCounts, now.exposureSeconds);
-      for (const exposureSeconds of times) {
-        yield { setting: { ...rates, exposureSeconds }, change };
+      for (const { exposureSeconds, flashes } of times) {
+        // The check of the setting decides; this only leaves out what is far too long.
+        if (flashes * cameraFps > flashRate * (1 + 1e-6)) continue;
+        yield { setting: { filmFps, cameraFps, exposureSeconds }, change };
       }
     }
   }
 }
 
 /** The first setting that works with exposures of so many flashes, or that would with a readout. */
-function searchSettings(now: Setting, bench: SettingBench, flashCounts: readonly number[]): Advice {
+function searchSettings(
+  now: Setting,
+  bench: SettingBench,
+  flashCounts: readonly number[],
+  rates: RatesToTry,
+): Advice {
   let fallback: Extract<Advice, { kind: 'needs-readout' }> | undefined;
-  for (const { setting, change } of settingsToTry(now, bench.shutter, flashCounts)) {
+  for (const { setting, change } of settingsToTry(now, bench.shutter, flashCounts, rates)) {
     // A shorter readout at a film rate within reach is the better advice than a far film rate.
     if (change === 'far-film' && fallback !== undefined && fallback.change !== 'far-film') break;
     const readoutSeconds = longestWorkingReadout(setting, bench, ADVICE_SPEED_ERROR_PERCENT);
@@ -163,19 +189,23 @@ export function adviseSetting(now: Setting, bench: SettingBench): Advice {
     const flashes = index + 1;
     return { flashes, percent: shutterRipplePercent(shutter, 1, flashes / shutter.sectors.length) };
   });
+  const rates = ratesToTry(now, shutter);
   const even = ripples.filter(({ percent }) => percent <= bench.rippleLimitPercent);
   const advice = searchSettings(
     now,
     bench,
     even.map(({ flashes }) => flashes),
+    rates,
   );
   if (advice.kind !== 'none') return advice;
 
   const uneven = ripples
     .filter(({ percent }) => percent > bench.rippleLimitPercent)
     .sort((a, b) => a.percent - b.percent);
+  const anyRipple = { ...bench, rippleLimitPercent: Infinity };
+  const inReach = rates.filmRates.filter((fps) => distance(fps, now.filmFps) <= NUDGE_DISTANCE);
   for (const { flashes } of uneven) {
-    const withRipple = searchSettings(now, { ...bench, rippleLimitPercent: Infinity }, [flashes]);
+    const withRipple = searchSettings(now, anyRipple, [flashes], { ...rates, filmRates: inReach });
     if (withRipple.kind !== 'works' || withRipple.change === 'far-film') continue;
     const { setting, change } = withRipple;
     const ripplePercent = shutterRipplePercent(shutter, setting.filmFps, setting.exposureSeconds);

@@ -20,6 +20,7 @@ import {
   type ReadVideo,
   type Recording,
 } from '../../tools/numbered-frames.ts';
+import { someOf } from '../../tools/sample-sizes.ts';
 
 /** The command that the worksheet prints for these entries. */
 function printedCommand(worksheet: Worksheet, entries: Record<string, string>): string {
@@ -98,7 +99,16 @@ const settings: readonly Setting[] = [
 
 const rate = (text: string): Fraction => new Fraction(text);
 
+/** Camera frames of a setting, drawn once for all tests that take them. */
+const recorded = new Map<string, readonly Uint8Array[]>();
+
 function record(setting: Setting): readonly Uint8Array[] {
+  const pictures = recorded.get(setting.name) ?? exposeAll(setting);
+  recorded.set(setting.name, pictures);
+  return pictures;
+}
+
+function exposeAll(setting: Setting): readonly Uint8Array[] {
   const filmFps = rate(setting.filmFps).valueOf();
   const cameraFps = rate(setting.cameraFps).valueOf();
   const exposureSeconds = rate(setting.exposure).valueOf();
@@ -172,7 +182,7 @@ describe.skipIf(ffmpeg === undefined)(ffmpegTitle('the printed keep command'), (
   });
 
   test('a list tied at both ends makes up for a film rate that was typed 0.4 % too fast', () => {
-    const setting = { ...settings[3]!, name: 'tied' };
+    const setting = settings[3]!;
     const pictures = record(setting);
     const untied = { ...entriesFor(setting, pictures), filmFps: '18' };
     const lost = pickFrames(setting, pictures, untied);
@@ -186,7 +196,7 @@ describe.skipIf(ffmpeg === undefined)(ffmpegTitle('the printed keep command'), (
   });
 
   test('a list through four ties, with the film rate typed wrong, picks every film frame once', () => {
-    const setting = { ...settings[3]!, name: 'several ties' };
+    const setting = settings[3]!;
     const pictures = record(setting);
     const places = [90, 201];
     const tied = pickFrames(setting, pictures, {
@@ -210,34 +220,40 @@ describe.skipIf(ffmpeg === undefined)(ffmpegTitle('the printed keep command'), (
 });
 
 describe.skipIf(ffmpeg === undefined)(ffmpegTitle('the printed repeat command'), () => {
-  test.each([
+  /** Any two that come three apart are one pair of whole numbers and one that is none. */
+  const timelines = [
     ['18', '25', 90],
     ['18', '50', 91],
-    ['50/3', '25', 77],
+    ['16', '24', 80],
     ['24', '30000/1001', 100],
     ['24000/1001', '60000/1001', 97],
-    ['16', '24', 80],
-  ])('%s on a timeline of %s shows each frame as the pattern says', (native, delivery, length) => {
-    const command = printedCommand(repeatWorksheet, {
-      nativeFps: native,
-      deliveryFps: delivery,
-      filmFrames: String(length),
-    });
-    const shown = withFolder((folder) => {
-      writeVideo(folder, 'film.mkv', native, counted(length).map(drawNumber));
-      runPasted(folder, command);
-      return readVideo(folder, 'delivery.mkv');
-    });
-    const outputs = outputFramesFor(length, rate(native), rate(delivery));
-    expect(shown.numbers).toEqual(
-      counted(outputs).map((at) => filmFrameAtOutput(at, rate(native), rate(delivery))),
-    );
-    const deliveryFps = rate(delivery).valueOf();
-    expect(shown.statedFps).toBeCloseTo(deliveryFps, 1);
-    for (const [at, seconds] of shown.seconds.entries()) {
-      expect(Math.abs(seconds - at / deliveryFps)).toBeLessThan(STAMP_ROUNDING);
-    }
-  });
+    ['50/3', '25', 77],
+  ] as const;
+
+  test.each(someOf(timelines, 'timelines'))(
+    '%s on a timeline of %s shows each frame as the pattern says',
+    (native, delivery, length) => {
+      const command = printedCommand(repeatWorksheet, {
+        nativeFps: native,
+        deliveryFps: delivery,
+        filmFrames: String(length),
+      });
+      const shown = withFolder((folder) => {
+        writeVideo(folder, 'film.mkv', native, counted(length).map(drawNumber));
+        runPasted(folder, command);
+        return readVideo(folder, 'delivery.mkv');
+      });
+      const outputs = outputFramesFor(length, rate(native), rate(delivery));
+      expect(shown.numbers).toEqual(
+        counted(outputs).map((at) => filmFrameAtOutput(at, rate(native), rate(delivery))),
+      );
+      const deliveryFps = rate(delivery).valueOf();
+      expect(shown.statedFps).toBeCloseTo(deliveryFps, 1);
+      for (const [at, seconds] of shown.seconds.entries()) {
+        expect(Math.abs(seconds - at / deliveryFps)).toBeLessThan(STAMP_ROUNDING);
+      }
+    },
+  );
 });
 
 describe('the text of the commands', () => {

@@ -6,7 +6,13 @@ import { filmPosition } from '../../../src/core/file/film-position.ts';
 import { makeEqualShutter } from '../../../src/core/gate/shutter.ts';
 import { filmFound, type FilmReading } from '../../../src/ui/recording/film-found.ts';
 import { projectFolder } from '../../walls/source-files.ts';
-import { bandsByHand, decodeLuma, frameSecondsOf, gramByHand } from '../measured-by-hand.ts';
+import {
+  bandsByHand,
+  decodeLuma,
+  frameSecondsOf,
+  gramByHand,
+  type DecodedLuma,
+} from '../measured-by-hand.ts';
 
 /** What a demo recording truly holds. */
 export interface DemoTruth {
@@ -32,11 +38,20 @@ export function demoPath({ fileName }: DemoTruth): string {
   return join(projectFolder, 'src/public/recordings', fileName);
 }
 
+const decoded = new Map<string, DecodedLuma>();
+
+/** Its pictures as ffmpeg decodes them, once for all who ask. */
+export function demoLuma(truth: DemoTruth): DecodedLuma {
+  const known = decoded.get(truth.fileName) ?? decodeLuma(demoPath(truth), 320, 240, 8);
+  decoded.set(truth.fileName, known);
+  return known;
+}
+
 /** The demo gate as ffmpeg decodes it and the core reads it, with the entries that its sheet opens with. */
 export function readDemoGate(): GateReading | GateRefusal {
   const [gate] = demoTruths();
   const path = demoPath(gate);
-  const bands = bandsByHand(decodeLuma(path, 320, 240, 8));
+  const bands = bandsByHand(demoLuma(gate));
   const light = {
     frameSeconds: Float64Array.from(frameSecondsOf(path)),
     bands: Float64Array.from(bands.flat()),
@@ -61,9 +76,7 @@ export function readDemoFilm(): FilmReading {
   const path = demoPath(film);
   const motion = {
     frameSeconds: Float64Array.from(frameSecondsOf(path)),
-    gram: Float64Array.from(
-      gramByHand(decodeLuma(path, 320, 240, 8)).flatMap((numbers) => [...numbers]),
-    ),
+    gram: Float64Array.from(gramByHand(demoLuma(film)).flatMap((numbers) => [...numbers])),
   };
   const bench = {
     filmFps: 18,

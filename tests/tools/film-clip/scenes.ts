@@ -36,8 +36,10 @@ function drawTile(chance: Chance): Float64Array {
     const levels = Float64Array.from({ length: columns * rows }, () => chance.normal());
     for (let y = 0; y < TILE_ROWS; y += 1) {
       for (let x = 0; x < TILE_COLUMNS; x += 1) {
-        const [column, row] = [Math.floor(x / size), Math.floor(y / size)];
-        const [across, down] = [(x % size) / size, (y % size) / size];
+        const column = Math.floor(x / size);
+        const row = Math.floor(y / size);
+        const across = (x % size) / size;
+        const down = (y % size) / size;
         const at = (c: number, r: number): number => levels[(r % rows) * columns + (c % columns)]!;
         const upper = at(column, row) * (1 - across) + at(column + 1, row) * across;
         const lower = at(column, row + 1) * (1 - across) + at(column + 1, row + 1) * across;
@@ -51,9 +53,12 @@ function drawTile(chance: Chance): Float64Array {
 
 function tileAt(tile: Float64Array, x: number, y: number): number {
   const wrap = (value: number, size: number): number => ((value % size) + size) % size;
-  const [left, top] = [wrap(x, TILE_COLUMNS), wrap(y, TILE_ROWS)];
-  const [column, row] = [Math.floor(left), Math.floor(top)];
-  const [across, down] = [left - column, top - row];
+  const left = wrap(x, TILE_COLUMNS);
+  const top = wrap(y, TILE_ROWS);
+  const column = Math.floor(left);
+  const row = Math.floor(top);
+  const across = left - column;
+  const down = top - row;
   const at = (c: number, r: number): number =>
     tile[(r % TILE_ROWS) * TILE_COLUMNS + (c % TILE_COLUMNS)]!;
   return (

@@ -18,10 +18,13 @@ function knotCount(durationSeconds: number): number {
 /** The four weights of the spline at a place between two knots, 0–1. */
 export function splineWeights(within: number, weights: Float64Array): void {
   const rest = 1 - within;
-  weights[0] = rest ** 3 / 6;
-  weights[1] = (3 * within ** 3 - 6 * within ** 2 + 4) / 6;
-  weights[2] = (3 * rest ** 3 - 6 * rest ** 2 + 4) / 6;
-  weights[3] = within ** 3 / 6;
+  // Products, not powers: they are asked for at every sample.
+  const square = within * within;
+  const restSquare = rest * rest;
+  weights[0] = (restSquare * rest) / 6;
+  weights[1] = (3 * square * within - 6 * square + 4) / 6;
+  weights[2] = (3 * restSquare * rest - 6 * restSquare + 4) / 6;
+  weights[3] = (square * within) / 6;
 }
 
 /** Knot from which the four weights count, and the place between it and the next. */
@@ -39,11 +42,13 @@ export function filmPhaseAt(phase: FilmPhase, seconds: number): number {
   const { first, within } = splinePlace(phase, seconds);
   const c = phase.coefficients;
   const rest = 1 - within;
+  const square = within * within;
+  const restSquare = rest * rest;
   return (
-    ((c[first] ?? 0) * rest ** 3 +
-      (c[first + 1] ?? 0) * (3 * within ** 3 - 6 * within ** 2 + 4) +
-      (c[first + 2] ?? 0) * (3 * rest ** 3 - 6 * rest ** 2 + 4) +
-      (c[first + 3] ?? 0) * within ** 3) /
+    ((c[first] ?? 0) * restSquare * rest +
+      (c[first + 1] ?? 0) * (3 * square * within - 6 * square + 4) +
+      (c[first + 2] ?? 0) * (3 * restSquare * rest - 6 * restSquare + 4) +
+      (c[first + 3] ?? 0) * square * within) /
     6
   );
 }

@@ -43,32 +43,39 @@ export function lineColumns(
   const { frameSeconds, durationSeconds } = samples;
   const size = samples.changes.length;
   const columns = lines.flatMap(() => [new Float64Array(size), new Float64Array(size)]);
-  const highest = Math.max(0, ...lines.map(({ film }) => Math.abs(film)));
+  const powerOfLine = Int32Array.from(lines, ({ film }) => Math.abs(film));
+  const signOfLine = Int32Array.from(lines, ({ film }) => (film < 0 ? -1 : 1));
+  const isOfLamp = Uint8Array.from(lines, ({ lamp }) => (lamp === 0 ? 0 : 1));
+  const highest = Math.max(0, ...powerOfLine);
   const powers = new Float64Array(2 * (highest + 1));
   powers[0] = 1;
+  // Single names in here: pairs taken apart at every sample took two thirds of the time.
   for (let at = 0; at < size; at += 1) {
     const delay = bandDelay(at % BAND_COUNT) * readoutSeconds;
     const seconds = (frameSeconds[Math.floor(at / BAND_COUNT)] ?? 0) + delay;
     const film = filmPhaseAt(phase, seconds);
     const angle = 2 * Math.PI * (film - Math.floor(film));
-    const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
+    const cosine = Math.cos(angle);
+    const sine = Math.sin(angle);
     for (let power = 1; power <= highest; power += 1) {
-      const [real, imaginary] = [powers[2 * power - 2] ?? 0, powers[2 * power - 1] ?? 0];
+      const real = powers[2 * power - 2] ?? 0;
+      const imaginary = powers[2 * power - 1] ?? 0;
       powers[2 * power] = real * cosine - imaginary * sine;
       powers[2 * power + 1] = real * sine + imaginary * cosine;
     }
     const lampAngle = 2 * Math.PI * lampHz * (seconds - durationSeconds / 2);
-    const [lampCosine, lampSine] = lampHz > 0 ? [Math.cos(lampAngle), Math.sin(lampAngle)] : [1, 0];
-    for (let index = 0; index < lines.length; index += 1) {
-      const line = lines[index];
-      if (line === undefined) break;
-      const power = Math.abs(line.film);
+    const lampCosine = lampHz > 0 ? Math.cos(lampAngle) : 1;
+    const lampSine = lampHz > 0 ? Math.sin(lampAngle) : 0;
+    for (let index = 0; index < powerOfLine.length; index += 1) {
+      const power = powerOfLine[index] ?? 0;
       const real = powers[2 * power] ?? 0;
-      const imaginary = (line.film < 0 ? -1 : 1) * (powers[2 * power + 1] ?? 0);
-      const [cosines, sines] = [columns[2 * index], columns[2 * index + 1]];
+      const imaginary = (signOfLine[index] ?? 0) * (powers[2 * power + 1] ?? 0);
+      const cosines = columns[2 * index];
+      const sines = columns[2 * index + 1];
       if (cosines === undefined || sines === undefined) break;
-      cosines[at] = line.lamp === 0 ? real : real * lampCosine - imaginary * lampSine;
-      sines[at] = line.lamp === 0 ? imaginary : real * lampSine + imaginary * lampCosine;
+      const isLamp = isOfLamp[index] === 1;
+      cosines[at] = isLamp ? real * lampCosine - imaginary * lampSine : real;
+      sines[at] = isLamp ? real * lampSine + imaginary * lampCosine : imaginary;
     }
   }
   for (const column of columns) centreBands(column);

@@ -156,7 +156,8 @@ function addStiffness(
 
 /** Longest run of unseen phases around the turn, turns. */
 function longestGap(isSeen: readonly boolean[]): number {
-  let [run, longest] = [0, 0];
+  let run = 0;
+  let longest = 0;
   for (const flag of [...isSeen, ...isSeen]) {
     run = flag ? 0 : run + 1;
     longest = Math.max(longest, run);
@@ -180,7 +181,8 @@ export function curveExtremes({ changes, isSeen }: PeriodicCurve): {
   readonly least: number;
   readonly most: number;
 } {
-  let [least, most] = [Infinity, -Infinity];
+  let least = Infinity;
+  let most = -Infinity;
   for (const [index, change] of smoothed(changes).entries()) {
     if (isSeen[index] !== true) continue;
     least = Math.min(least, change);

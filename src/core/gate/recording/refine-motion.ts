@@ -165,7 +165,9 @@ export function refineMotion(
   const knots = motion.phase.coefficients.length;
   const hasLamp = lines.some(({ lamp }) => lamp === 1);
   const size = knots + 2 + (isJoint ? 2 * lines.length : 0);
-  const [readoutAt, lampAt, lineAt] = [knots, knots + 1, knots + 2];
+  const readoutAt = knots;
+  const lampAt = knots + 1;
+  const lineAt = knots + 2;
   let matrix = new Float64Array(0);
   let told = new Float64Array(0);
   const slopes = new Float64Array(isJoint ? 3 * values.length : 0);
@@ -184,7 +186,9 @@ export function refineMotion(
       matrix[at] = (matrix[at] ?? 0) + value;
     };
     for (let at = 0; at < values.length; at += 1) {
-      let [perFilm, perHz, perLamp] = [0, 0, 0];
+      let perFilm = 0;
+      let perHz = 0;
+      let perLamp = 0;
       for (let index = 0; index < lines.length; index += 1) {
         const line = lines[index];
         if (line === undefined) break;
@@ -219,7 +223,9 @@ export function refineMotion(
       addAt(lampAt, readoutAt, perLampHz * perReadout);
       addAt(lampAt, lampAt, perLampHz ** 2);
       if (!isJoint) continue;
-      slopes.set([perFilm, perReadout, perLampHz], 3 * at);
+      slopes[3 * at] = perFilm;
+      slopes[3 * at + 1] = perReadout;
+      slopes[3 * at + 2] = perLampHz;
       firsts[at] = first;
       splines.set(weights, 4 * at);
     }

@@ -30,7 +30,8 @@ function partsAt(
   let power = 0;
   const length = Math.floor(values.length / pieces);
   for (let piece = 0; piece < pieces; piece += 1) {
-    let [r, i] = [0, 0];
+    let r = 0;
+    let i = 0;
     for (let at = piece * length; at < (piece + 1) * length; at += 1) {
       const angle = 2 * Math.PI * multiple * (turns[at] ?? 0);
       r += (values[at] ?? 0) * Math.cos(angle);
@@ -73,7 +74,8 @@ export function standsOut({ power, besidePower, real }: RhythmLine): boolean {
 
 /** Whether lines together are louder in a piece than the noise beside them is on average. */
 export function isHeardIn(lines: readonly RhythmLine[], piece: number): boolean {
-  let [own, beside] = [0, 0];
+  let own = 0;
+  let beside = 0;
   for (const { real, imaginary, besidePower } of lines) {
     own += (real[piece] ?? 0) ** 2 + (imaginary[piece] ?? 0) ** 2;
     beside += besidePower / real.length;
@@ -116,12 +118,11 @@ export function rhythmShifts(lines: readonly RhythmLine[], span: number): Float6
       for (const [index, { multiple, real, imaginary }] of lines.entries()) {
         const [shapeReal, shapeImaginary] = shapes[index] ?? [0, 0];
         const angle = -2 * Math.PI * multiple * shift;
-        const [r, i] = [real[piece] ?? 0, imaginary[piece] ?? 0];
-        const [turnedReal, turnedImaginary] = [
-          r * Math.cos(angle) - i * Math.sin(angle),
-          r * Math.sin(angle) + i * Math.cos(angle),
-        ];
-        sum += turnedReal * shapeReal + turnedImaginary * shapeImaginary;
+        const r = real[piece] ?? 0;
+        const i = imaginary[piece] ?? 0;
+        const cosine = Math.cos(angle);
+        const sine = Math.sin(angle);
+        sum += (r * cosine - i * sine) * shapeReal + (r * sine + i * cosine) * shapeImaginary;
       }
       return sum;
     };
@@ -134,7 +135,8 @@ export function rhythmShifts(lines: readonly RhythmLine[], span: number): Float6
         if (value > most) [most, best] = [value, shift];
       }
       const step = span / PLACES;
-      const [before, after] = [fit(piece, best - step), fit(piece, best + step)];
+      const before = fit(piece, best - step);
+      const after = fit(piece, best + step);
       const bend = before - 2 * most + after;
       return bend < 0 ? best + (0.5 * step * (before - after)) / bend : best;
     };
@@ -146,7 +148,8 @@ export function rhythmShifts(lines: readonly RhythmLine[], span: number): Float6
       found[piece] = follow(piece, found[piece + 1] ?? 0);
     shifts = found;
     shapes = lines.map(({ multiple, real, imaginary }) => {
-      let [r, i] = [0, 0];
+      let r = 0;
+      let i = 0;
       for (let piece = 0; piece < pieces; piece += 1) {
         const angle = -2 * Math.PI * multiple * (shifts[piece] ?? 0);
         r += (real[piece] ?? 0) * Math.cos(angle) - (imaginary[piece] ?? 0) * Math.sin(angle);

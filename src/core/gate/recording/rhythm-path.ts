@@ -18,13 +18,19 @@ const HIGHEST_HERTZ = 110;
 
 /** Power of a windowed piece at one frequency. */
 function powerAt(values: Float64Array, from: number, shape: Float64Array, turn: number): number {
-  const [cosine, sine] = [Math.cos(turn), Math.sin(turn)];
-  let [c, s, real, imaginary] = [1, 0, 0, 0];
+  const cosine = Math.cos(turn);
+  const sine = Math.sin(turn);
+  let c = 1;
+  let s = 0;
+  let real = 0;
+  let imaginary = 0;
   for (let at = 0; at < shape.length; at += 1) {
     const value = (values[from + at] ?? 0) * (shape[at] ?? 0);
     real += value * c;
     imaginary += value * s;
-    [c, s] = [c * cosine - s * sine, c * sine + s * cosine];
+    const next = c * cosine - s * sine;
+    s = c * sine + s * cosine;
+    c = next;
   }
   return real * real + imaginary * imaginary;
 }

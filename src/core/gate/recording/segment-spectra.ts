@@ -120,7 +120,8 @@ export class SegmentSpectra {
     const segment = this.segments[index];
     if (segment === undefined || segment.squares === 0) return 0;
     const size = 2 * lines.length;
-    const [gram, right] = [this.#gram, this.#right];
+    const gram = this.#gram;
+    const right = this.#right;
     const bandTurns = readoutSeconds / BAND_COUNT;
     for (let row = 0; row < lines.length; row += 1) {
       const hz = lineHz(lines[row] ?? NO_LINE, filmFps, lampHz);
@@ -168,9 +169,12 @@ export class SegmentSpectra {
     const sign = isMirrored ? -1 : 1;
     const sums = this.#bandSums(index, segment, isMirrored ? this.#frequencies - turn : turn);
     const angle = -2 * Math.PI * turnsPerBand;
-    const [stepReal, stepImaginary] = [Math.cos(angle), Math.sin(angle)];
-    let [turnReal, turnImaginary] = [1, 0];
-    let [sumReal, sumImaginary] = [0, 0];
+    const stepReal = Math.cos(angle);
+    const stepImaginary = Math.sin(angle);
+    let turnReal = 1;
+    let turnImaginary = 0;
+    let sumReal = 0;
+    let sumImaginary = 0;
     for (let band = 0; band < BAND_COUNT; band += 1) {
       const x = sums.real[band] ?? 0;
       const y = sign * (sums.imaginary[band] ?? 0);
@@ -196,7 +200,8 @@ export class SegmentSpectra {
     }
     const length = Math.sin(half * BAND_COUNT) / single;
     const angle = -half * (BAND_COUNT - 1);
-    const [real, imaginary] = [length * Math.cos(angle), length * Math.sin(angle)];
+    const real = length * Math.cos(angle);
+    const imaginary = length * Math.sin(angle);
     return {
       real: frames.real * real - frames.imaginary * imaginary,
       imaginary: frames.real * imaginary + frames.imaginary * real,
@@ -208,7 +213,8 @@ export class SegmentSpectra {
     const known = this.#frameSums[key];
     if (known !== undefined) return known;
     const { frameNumbers } = this.#samples;
-    let [real, imaginary] = [0, 0];
+    let real = 0;
+    let imaginary = 0;
     for (let at = 0; at < segment.frames.length; at += 1) {
       const share = segment.shares[at] ?? 0;
       const turn = (frequency * (frameNumbers[segment.frames[at] ?? 0] ?? 0)) % this.#frequencies;
@@ -252,7 +258,8 @@ const RIDGE = 1.02;
 function makeSegment(samples: GateSamples, centreSeconds: number, half: number): Segment {
   const frames: number[] = [];
   const shares: number[] = [];
-  let [weight, squares] = [0, 0];
+  let weight = 0;
+  let squares = 0;
   for (let frame = 0; frame < samples.count; frame += 1) {
     const distance = (samples.frameSeconds[frame] ?? 0) - centreSeconds;
     if (Math.abs(distance) >= half) continue;

@@ -39,7 +39,12 @@ function bandLoudness(
   const gain = alpha / (1 + alpha);
   const back = (2 * Math.cos(turnPerSample)) / (1 + alpha);
   const further = (1 - alpha) / (1 + alpha);
-  let [in1, in2, mid1, mid2, out1, out2] = [0, 0, 0, 0, 0, 0];
+  let in1 = 0;
+  let in2 = 0;
+  let mid1 = 0;
+  let mid2 = 0;
+  let out1 = 0;
+  let out2 = 0;
   for (let at = 0; at < loudness.length; at += 1) {
     let sum = 0;
     for (let sample = at * step; sample < (at + 1) * step; sample += 1) {
@@ -84,7 +89,8 @@ function comingAndGoing(loudness: Float64Array, valuesPerSecond: number): Float6
 
 /** Cosine and sine part of one frequency in a piece. */
 function partAt(piece: Float64Array, turn: number): readonly [number, number] {
-  let [real, imaginary] = [0, 0];
+  let real = 0;
+  let imaginary = 0;
   for (let at = 0; at < piece.length; at += 1) {
     real += (piece[at] ?? 0) * Math.cos(turn * at);
     imaginary += (piece[at] ?? 0) * Math.sin(turn * at);
