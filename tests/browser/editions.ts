@@ -16,7 +16,6 @@ import { expect, type BrowserContext, type Page } from '@playwright/test';
 import { writeOfflineCopy } from '../../src/build/offline-copy.mjs';
 import { siteFolder } from '../site/built-site.ts';
 import { serveSite } from '../tools/site-server.ts';
-import { projectFolder } from '../walls/source-files.ts';
 
 /** Marks of eight letters, as the hash in the name of a script has. */
 export type Mark = 'edition1' | 'edition2';
@@ -235,7 +234,7 @@ export async function withoutGrace(context: BrowserContext): Promise<void> {
   await context.addInitScript(() => {
     const later = globalThis.setTimeout.bind(globalThis);
     // What is set while the page is told that it has loaded; every other wait stays.
-    const sooner = (run: () => void, wait?: number): number =>
+    const sooner = (run: () => void, wait?: number) =>
       later(run, window.event?.type === 'load' ? 0 : wait);
     globalThis.setTimeout = sooner as typeof globalThis.setTimeout;
   });

@@ -20,6 +20,7 @@ import { runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
 import { differing } from '../tools/differing.ts';
 import { bandsByHand, decodeLuma, frameSecondsOf, gramByHand } from '../tools/measured-by-hand.ts';
 import { projectFolder } from '../walls/source-files.ts';
+import { turnTag } from './short-run.ts';
 import { serveClipPage, withFile, type ClipPage } from './clip-page/built-clip-page.ts';
 
 test.skip(!runsWholeChain, 'SKIPPED: needs ffmpeg 5 or later, with ffprobe');
@@ -159,19 +160,22 @@ function write({ coding, fps, filter }: Case): string {
   return turned;
 }
 
-/** Those that the test command reads too: a plain one, and one of each thing that must be undone. */
-const IN_SHORT = [
-  '25 in MP4',
-  '59.94 with B pictures',
-  '10 bit 4.2.2',
-  'uneven times',
-  'VP9',
-  'rotated',
+/**
+ * Of each of these lists the test command reads one in turn, and every recording that is in none: one of each
+ * thing that must be undone.
+ */
+const TAKING_TURNS = [
+  ['25 in MP4', '29.97 in MOV', '50 in MP4', 'Matroska', 'transport stream', 'fragments'],
+  ['10 bit 4.2.0', '10 bit 4.2.2'],
 ];
 
+function tagOf({ coding: { name } }: Case): string {
+  const list = TAKING_TURNS.find((names) => names.includes(name));
+  return list === undefined ? '' : turnTag(list.indexOf(name), list.length);
+}
+
 for (const each of RECORDINGS) {
-  const tag = IN_SHORT.includes(each.coding.name) ? '' : ' @long';
-  test(`reads light, motion and times: ${each.coding.name}${tag}`, async () => {
+  test(`reads light, motion and times: ${each.coding.name}${tagOf(each)}`, async () => {
     const path = write(each);
     const luma = decodeLuma(path, 320, 240, each.bitDepth ?? 8);
     const seconds = frameSecondsOf(path);
@@ -589,13 +593,17 @@ function writeBack({ file, extension }: SavedBack, name: string): string {
 
 const KEPT = [3, 5, 8, 8, 11, 10, 14, 17, 20, 29];
 
-for (const [name, coding, ending, tag] of [
-  ['H.264', MOV_ALONE, 'mov', ''],
-  ['H.264', MOV_ALONE, 'mkv', ' @long'],
-  ['H.264 10 bit', ALONE[2], 'mkv', ' @long'],
-  ['HEVC', ALONE[3], 'mkv', ''],
-  ['ProRes', ALONE[5], 'mkv', ' @long'],
-] as const) {
+const SAVED = [
+  ['H.264', MOV_ALONE, 'mov'],
+  ['H.264', MOV_ALONE, 'mkv'],
+  ['H.264 10 bit', ALONE[2], 'mkv'],
+  ['HEVC', ALONE[3], 'mkv'],
+  ['ProRes', ALONE[5], 'mkv'],
+] as const;
+
+// The test command saves the first, and in turn one of those in Matroska.
+for (const [index, [name, coding, ending]] of SAVED.entries()) {
+  const tag = index === 0 ? '' : turnTag(index, SAVED.length - 1);
   test(`saves kept pictures of ${name} in ${ending} byte for byte${tag}`, async () => {
     const options =
       ending === 'mkv'
