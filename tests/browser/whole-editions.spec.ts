@@ -33,6 +33,14 @@ const test = base.extend<{ editions: Editions; host: Host }>({
 });
 test.use({ serviceWorkers: 'allow' });
 
+/** The mark under which an edition keeps its page of contents. */
+function revisionOfContents(edition: string): string {
+  const worker = readFileSync(join(edition, 'service-worker.js'), 'utf8');
+  const revision = /\/contents\/[`"'],revision:[`"'](\w+)/u.exec(worker)?.[1] ?? '';
+  expect(revision).toHaveLength(16);
+  return revision;
+}
+
 /** The worst order first, which is always asked: the list of files is there before any of them. */
 const ORDERS: readonly (readonly [Part, Part, Part])[] = [
   ['worker', 'pages', 'scripts'],
@@ -113,15 +121,14 @@ test('a first download that breaks off keeps nothing, and the next visit keeps a
   await expectWhole(page, host.address, 'edition1');
 });
 
-test('a wrong file that was kept under the name of the newer edition is fetched anew', async ({
+test('a wrong file kept under the name of the newer edition is fetched anew, and a page still open while another tab takes that edition wakes its form with its own script', async ({
   page,
+  context,
   host,
   editions,
 }) => {
   await visit(page, host.address);
-  const worker = readFileSync(join(editions.second, 'service-worker.js'), 'utf8');
-  const revision = /\/contents\/[`"'],revision:[`"'](\w+)/u.exec(worker)?.[1] ?? '';
-  expect(revision).toHaveLength(16);
+  const revision = revisionOfContents(editions.second);
   await page.evaluate(async (mark) => {
     const [name = ''] = await caches.keys();
     const cache = await caches.open(name);
@@ -132,21 +139,6 @@ test('a wrong file that was kept under the name of the newer edition is fetched 
     for (const key of url.searchParams.keys()) url.searchParams.set(key, mark);
     await cache.put(url.href, old);
   }, revision);
-  for (const part of ['scripts', 'pages', 'worker'] as const) host.deploy(editions.second, part);
-  expect(await lookForNewer(page)).toBe(true);
-  await page.goto(host.address);
-  await page.locator('.edition').getByRole('button', { name: 'Reload' }).click();
-  await expect(page.locator('html')).toHaveAttribute('data-page-of', 'edition2');
-  await expectWhole(page, host.address, 'edition2');
-});
-
-test('a page still open while another tab takes the newer edition wakes its form with its own script', async ({
-  page,
-  context,
-  host,
-  editions,
-}) => {
-  await visit(page, host.address);
   await page.goto(`${host.address}/gate/shutter-blades/`);
   await expect(page.locator('html')).toHaveAttribute('data-script-of', 'edition1');
 
@@ -163,11 +155,16 @@ test('a page still open while another tab takes the newer edition wakes its form
   await other.locator('.edition').getByRole('button', { name: 'Reload' }).click();
   await expect(other.locator('html')).toHaveAttribute('data-page-of', 'edition2');
   host.isDown = true;
+  await test.step('the wrong file was fetched anew', async () => {
+    await expectWhole(other, host.address, 'edition2');
+  });
 
-  await expect(page.locator('.edition')).toBeVisible();
-  const sheet = page.locator('worksheet-form[data-instance="flash-rate"]');
-  await sheet.getByLabel('Film rate', { exact: true }).fill('24');
-  await expect(sheet.locator('#flash-rate-answer-flashRateHz')).toContainText('72');
+  await test.step('the page still open wakes its form with its own script', async () => {
+    await expect(page.locator('.edition')).toBeVisible();
+    const sheet = page.locator('worksheet-form[data-instance="flash-rate"]');
+    await sheet.getByLabel('Film rate', { exact: true }).fill('24');
+    await expect(sheet.locator('#flash-rate-answer-flashRateHz')).toContainText('72');
+  });
 });
 
 test('an address without its last slash opens from the copy, and a page that the browser has lost comes from the host, whole and of one edition', async ({
