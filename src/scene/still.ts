@@ -10,6 +10,9 @@ import { fullSide, type SceneData, type SideData } from './scene-data.ts';
 /** The line between two sides, cream. */
 const LINE = 0xffe8fbff;
 
+/** Film frames that are remembered, 1.2 MB each at the largest size. */
+const MOST_BITMAPS = 100;
+
 /** Draws the stills of scenes at one size. */
 export type DrawStill = (scene: SceneData) => Uint32Array<ArrayBuffer>;
 
@@ -22,17 +25,21 @@ export type DrawStill = (scene: SceneData) => Uint32Array<ArrayBuffer>;
 export function makeStills(makeSheet: MakeSheet, width: number): DrawStill {
   const height = Math.round((width * PAGE.height) / PAGE.width);
   const filmInGate = makeAnyFilmInGate(makeSheet, width);
+  /** Film frames as drawn: most scenes show the same few of the same film. */
+  const bitmaps = new Map<string, Uint32Array>();
 
   /** The whole picture of one side. */
   function sidePicture(data: SideData, starts: SceneData['starts'], out: Uint32Array): void {
     const side = fullSide(data);
     const shown = shownOf(side);
-    const bitmaps = new Map<number, Uint32Array>();
+    const faults = JSON.stringify(side.film);
     const bitmapOf = (filmFrame: number): Uint32Array => {
-      const found = bitmaps.get(filmFrame);
+      const key = `${filmFrame} ${faults}`;
+      const found = bitmaps.get(key);
       if (found !== undefined) return found;
       const made = new Uint32Array(filmInGate(filmFrame, side.film).buffer);
-      bitmaps.set(filmFrame, made);
+      if (bitmaps.size >= MOST_BITMAPS) bitmaps.clear();
+      bitmaps.set(key, made);
       return made;
     };
     const planOf = (picture: number) => picturePlan(shown, side.view, picture, height);
