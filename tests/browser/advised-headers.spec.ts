@@ -3,6 +3,7 @@ import { siteFolder } from '../site/built-site.ts';
 import { advisedHeaders } from '../tools/advised-headers.ts';
 import { serveSite, type SiteServer } from '../tools/site-server.ts';
 import { visit } from './editions.ts';
+import { turnTag } from './short-run.ts';
 import { wakeForms } from './live-forms.ts';
 import { listenTo } from './sweep/listen.ts';
 
@@ -21,8 +22,15 @@ const test = base.extend<{ host: SiteServer }>({
   },
 });
 
-for (const path of ['/', '/gate/matching/', '/bench/', '/search/?q=flicker', '/cards/']) {
-  test(`${path} works with the advised headers`, async ({ page, host }) => {
+for (const [index, path] of [
+  '/',
+  '/gate/matching/',
+  '/bench/',
+  '/search/?q=flicker',
+  '/cards/',
+  '/job-sheet/',
+].entries()) {
+  test(`${path} works with the advised headers${turnTag(index, 3)}`, async ({ page, host }) => {
     const heard = listenTo(page, path, host.origin);
     const response = await page.goto(`${host.origin}${path}`);
     const headers = response?.headers() ?? {};

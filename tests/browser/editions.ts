@@ -12,11 +12,10 @@ import {
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { expect, type Page } from '@playwright/test';
+import { expect, type BrowserContext, type Page } from '@playwright/test';
 import { writeOfflineCopy } from '../../src/build/offline-copy.mjs';
 import { siteFolder } from '../site/built-site.ts';
 import { serveSite } from '../tools/site-server.ts';
-import { projectFolder } from '../walls/source-files.ts';
 
 /** Marks of eight letters, as the hash in the name of a script has. */
 export type Mark = 'edition1' | 'edition2';
@@ -42,35 +41,62 @@ const SMALL_PAGES = [
   'index.html',
   'contents/index.html',
   'editions/index.html',
-  'gate/matching/index.html',
   'gate/shutter-blades/index.html',
-  'reel/condition/index.html',
   'your-film/index.html',
 ];
 
-/** The sheet whose form the tests of editions use. */
-const SMALL_SHEET = 'flash-rate';
-
 /**
- * Some pages of the built site with the pictures and scripts that they are made of, a third of the files: as
- * much as the tests of editions ask for. That the whole book is kept is asked once, of the whole book.
- *
- * @returns its folder
+ * Scripts that a page of the small edition fetches when they are wanted: the form of one sheet, and what wakes
+ * forms and announces editions.
  */
-export async function makeSmallSite(): Promise<string> {
-  const folder = mkdtempSync(join(tmpdir(), 'handbook-small-'));
+const FETCHED_LATER = /^(?:flash-rate|watch-editions|hydrate-[\w-]+|[\w-]+-picture)\./u;
+
+/** The small site, once it is made, and its two editions: the same for all tests of a process. */
+const made: {
+  site?: Promise<string>;
+  editions?: Promise<Editions>;
+} = {};
+
+/** Folders to clear away when the process ends. */
+const folders: string[] = [];
+process.once('exit', () => {
+  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
+});
+
+function newFolder(name: string): string {
+  const folder = mkdtempSync(join(tmpdir(), `handbook-${name}-`));
+  folders.push(folder);
+  return folder;
+}
+
+/** Names of the files in assets/ that these texts name, and those that scripts among them import at once. */
+function assetsOf(texts: string): ReadonlySet<string> {
+  const assets = readdirSync(join(siteFolder, 'assets'));
+  const wanted = new Set<string>();
+  const left = assets.filter((name) => texts.includes(name) || FETCHED_LATER.test(name));
+  for (let name = left.pop(); name !== undefined; name = left.pop()) {
+    if (wanted.has(name)) continue;
+    wanted.add(name);
+    if (!name.endsWith('.js')) continue;
+    const script = readFileSync(join(siteFolder, 'assets', name), 'utf8');
+    left.push(
+      ...[...script.matchAll(/(?:from|import)\s*["'`]\.\/([^"'`]+)/gu)].map(([, of]) => of!),
+    );
+  }
+  return wanted;
+}
+
+async function makeSmallSite(): Promise<string> {
+  const folder = newFolder('small');
   const pages = SMALL_PAGES.map((page) => readFileSync(join(siteFolder, page), 'utf8')).join('\n');
-  const sheets = readdirSync(join(projectFolder, 'content/examples'))
-    .map((name) => name.replace(/\.yaml$/u, ''))
-    .filter((id) => id !== SMALL_SHEET);
-  const isScriptOfOther = (path: string): boolean =>
-    sheets.some((id) => path.startsWith(`assets/${id}.`));
+  const assets = assetsOf(pages);
   const wanted = filesOf(siteFolder).filter(
     (path) =>
       SMALL_PAGES.includes(path) ||
       path === 'editions.json' ||
-      (path.startsWith('assets/') && !isScriptOfOther(path)) ||
-      (!path.endsWith('.html') && pages.includes(`/${path}`)),
+      (path.startsWith('assets/')
+        ? assets.has(path.slice('assets/'.length))
+        : !path.endsWith('.html') && pages.includes(`/${path}`)),
   );
   for (const path of wanted) {
     mkdirSync(dirname(join(folder, path)), { recursive: true });
@@ -81,13 +107,39 @@ export async function makeSmallSite(): Promise<string> {
 }
 
 /**
+ * Some pages of the built site with the pictures and scripts that they are made of, an eighth of the files: as
+ * much as the tests of editions ask for. That the whole book is kept is asked once, of the whole book.
+ *
+ * @returns its folder, which nobody may change
+ */
+export function smallSite(): Promise<string> {
+  made.site ??= makeSmallSite();
+  return made.site;
+}
+
+/** Folders of an edition and of the one after it. */
+export interface Editions {
+  readonly first: string;
+  readonly second: string;
+}
+
+/** Two editions of the small site, which nobody may change. */
+export function twoEditions(): Promise<Editions> {
+  made.editions ??= smallSite().then(async (site) => ({
+    first: await makeEdition(site, 'edition1'),
+    second: await makeEdition(site, 'edition2'),
+  }));
+  return made.editions;
+}
+
+/**
  * An edition made from a built site: every page carries its mark and starts a script of its own, which
  * marks the page too. Its worker is written by the build's own step.
  *
  * @returns its folder
  */
-export async function makeEdition(site: string, mark: Mark): Promise<string> {
-  const folder = mkdtempSync(join(tmpdir(), `handbook-${mark}-`));
+async function makeEdition(site: string, mark: Mark): Promise<string> {
+  const folder = newFolder(mark);
   cpSync(site, folder, { recursive: true });
   const script = `assets/own-script.${mark}.js`;
   writeFileSync(join(folder, script), `document.documentElement.dataset.scriptOf="${mark}";`);
@@ -177,6 +229,17 @@ export class Host {
   }
 }
 
+/** Has every page fetch the book, and look for a newer one, without the wait after loading that a reader's takes. */
+export async function withoutGrace(context: BrowserContext): Promise<void> {
+  await context.addInitScript(() => {
+    const later = globalThis.setTimeout.bind(globalThis);
+    // What is set while the page is told that it has loaded; every other wait stays.
+    const sooner = (run: () => void, wait?: number) =>
+      later(run, window.event?.type === 'load' ? 0 : wait);
+    globalThis.setTimeout = sooner as typeof globalThis.setTimeout;
+  });
+}
+
 /** Opens a page and waits until the book is kept and in charge of it: the end of a first visit. */
 export async function visit(page: Page, address: string): Promise<void> {
   await page.goto(address);
@@ -205,11 +268,36 @@ export function lookForNewer(page: Page): Promise<boolean> {
   });
 }
 
+/** Pages of an edition and the scripts that they start, as the copy gives them. */
+const KEPT_PAGES = [
+  '/',
+  '/contents/',
+  '/editions/',
+  '/gate/shutter-blades/',
+  '/your-film/',
+  '/404.html',
+];
+
 /** The pages at hand, and the scripts they run, are all of one edition. */
 export async function expectWhole(page: Page, address: string, mark: Mark): Promise<void> {
-  for (const path of ['/contents/', '/your-film/']) {
-    await page.goto(`${address}${path}`);
-    await expect(page.locator('html')).toHaveAttribute('data-script-of', mark);
-    await expect(page.locator('html')).toHaveAttribute('data-page-of', mark);
-  }
+  await page.goto(`${address}/contents/`);
+  await expect(page.locator('html')).toHaveAttribute('data-script-of', mark);
+  await expect(page.locator('html')).toHaveAttribute('data-page-of', mark);
+  const kept = await page.evaluate(
+    async (paths) =>
+      Promise.all(
+        paths.map(async (path) => {
+          const html = await (await fetch(path)).text();
+          const script = /\/assets\/own-script\.\w+\.js/u.exec(html)?.[0] ?? 'none';
+          const says = await (await fetch(script)).text();
+          return [
+            path,
+            /data-page-of="(\w+)"/u.exec(html)?.[1],
+            /scriptOf="(\w+)"/u.exec(says)?.[1],
+          ] as const;
+        }),
+      ),
+    KEPT_PAGES,
+  );
+  expect(kept).toEqual(KEPT_PAGES.map((path) => [path, mark, mark]));
 }

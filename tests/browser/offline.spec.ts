@@ -1,20 +1,13 @@
-import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test as base } from '@playwright/test';
 import { writeOfflineCopy } from '../../src/build/offline-copy.mjs';
-import { readPages, siteFolder } from '../site/built-site.ts';
-import { Host, makeSmallSite, visit } from './editions.ts';
+import { readPages, siteFolder, type BuiltPage } from '../site/built-site.ts';
+import { isInTurn } from '../tools/turn.ts';
+import { Host, smallSite, visit, withoutGrace } from './editions.ts';
+import { isShortRun } from './short-run.ts';
 
-const test = base.extend<{ book: Host; edition: Host }, { smallSite: string }>({
-  smallSite: [
-    // eslint-disable-next-line no-empty-pattern -- the runner reads what a fixture needs from the pattern
-    async ({}, use) => {
-      const folder = await makeSmallSite();
-      await use(folder);
-      rmSync(folder, { recursive: true, force: true });
-    },
-    { scope: 'worker' },
-  ],
+const test = base.extend<{ book: Host; edition: Host }>({
   /** The whole book. */
   // eslint-disable-next-line no-empty-pattern -- as above
   book: async ({}, use) => {
@@ -23,20 +16,34 @@ const test = base.extend<{ book: Host; edition: Host }, { smallSite: string }>({
     await host.close();
   },
   /** A few pages of it. */
-  edition: async ({ smallSite }, use) => {
-    const host = await Host.open(smallSite);
+  edition: async ({ context }, use) => {
+    await withoutGrace(context);
+    const host = await Host.open(await smallSite());
     await use(host);
     await host.close();
   },
 });
 test.use({ serviceWorkers: 'allow' });
 
-test('after one visit every page opens with the server gone', async ({ page, book }) => {
+test('after one visit every page, worksheets, links with numbers and search are there with the server gone', async ({
+  page,
+  book,
+}) => {
   await visit(page, book.address);
   book.isDown = true;
   const pages = readPages().filter(({ address }) => address !== '/404.html');
   expect(pages.length).toBeGreaterThan(5);
-  for (const { address, root } of pages) {
+  await test.step('every page is kept to the byte', async () => {
+    const kept = await page.evaluate(async (addresses) => {
+      const texts = addresses.map(async (address) => (await fetch(address)).text());
+      return Promise.all(texts);
+    }, addressesOf(pages));
+    const others = pages.filter(({ html }, at) => kept[at] !== html);
+    expect(addressesOf(others)).toEqual([]);
+  });
+  // In the test command some of them in turn are opened: what is asked is the same.
+  const opened = pages.filter((_, at) => !isShortRun || isInTurn(at, 12));
+  for (const { address, root } of opened) {
     await page.goto(`${book.address}${address}`);
     const title = root.querySelector('h1')?.textContent.trim() ?? 'none';
     await expect(page.locator('h1')).toHaveText(title);
@@ -46,14 +53,6 @@ test('after one visit every page opens with the server gone', async ({ page, boo
     return loaded.length;
   });
   expect(faces).toBeGreaterThan(0);
-});
-
-test('after one visit worksheets, links with numbers and search work with the server gone', async ({
-  page,
-  book,
-}) => {
-  await visit(page, book.address);
-  book.isDown = true;
 
   await page.goto(`${book.address}/gate/shutter-blades/?w=flash-rate&filmFps=24#flash-rate`);
   const sheet = page.locator('worksheet-form[data-instance="flash-rate"]');
@@ -68,15 +67,7 @@ test('after one visit worksheets, links with numbers and search work with the se
   await expect(page).toHaveURL(/glossary\/#blended-frame$/u);
 });
 
-test('an address that the book does not have is answered from the copy too', async ({
-  page,
-  edition,
-}) => {
-  await visit(page, edition.address);
-  edition.isDown = true;
-  await page.goto(`${edition.address}/no/such/page/`);
-  await expect(page.locator('h1')).toHaveText('No such page');
-});
+const addressesOf = (pages: readonly BuiltPage[]): string[] => pages.map(({ address }) => address);
 
 /** Deploys a changed page as the build would: with its new revision and hash in the worker's list. */
 async function deployPage(host: Host, address: string, from: string, to: string): Promise<void> {
@@ -87,7 +78,7 @@ async function deployPage(host: Host, address: string, from: string, to: string)
   await writeOfflineCopy(host.folder, '/');
 }
 
-test('a newer edition says so, waits for the reader, and is there after Reload', async ({
+test('a newer edition says so, waits for the reader, is there after Reload, and the one after it says how many points of safety it corrects', async ({
   page,
   edition,
 }) => {
@@ -103,13 +94,7 @@ test('a newer edition says so, waits for the reader, and is there after Reload',
   await line.getByRole('button', { name: 'Reload' }).click();
   await expect(page.locator('h1')).toHaveText('New contents');
   await expect(line).toHaveCount(0);
-});
 
-test('a newer edition that corrects points of safety says how many, and leads to them', async ({
-  page,
-  edition,
-}) => {
-  await visit(page, edition.address);
   const day = '2099-01-01';
   await deployPage(edition, '/editions/', '<h1>Editions', `<h1 id="edition-${day}">Newer editions`);
   const worker = join(edition.folder, 'service-worker.js');
@@ -123,15 +108,20 @@ test('a newer edition that corrects points of safety says how many, and leads to
   expect(renewed).toContain(day);
   writeFileSync(worker, renewed);
 
-  await page.goto(`${edition.address}/reel/condition/`);
-  const line = page.getByRole('alert');
-  await expect(line).toContainText('This edition corrects 3 points of safety', { timeout: 20_000 });
-  await line.getByRole('link').click();
+  await page.goto(`${edition.address}/your-film/`);
+  const alert = page.getByRole('alert');
+  await expect(alert).toContainText('This edition corrects 3 points of safety', {
+    timeout: 20_000,
+  });
+  await alert.getByRole('link').click();
   await expect(page).toHaveURL(new RegExp(`/editions/#edition-${day}$`, 'u'));
   await expect(page.locator('h1')).toHaveText('Newer editions');
 });
 
-test('the book can be installed as an application', async ({ page, edition }) => {
+test('the book can be installed as an application, and answers an address that it does not have', async ({
+  page,
+  edition,
+}) => {
   await visit(page, edition.address);
   const client = await page.context().newCDPSession(page);
   const { errors: manifestErrors } = await client.send('Page.getAppManifest');
@@ -140,4 +130,8 @@ test('the book can be installed as an application', async ({ page, edition }) =>
   // A test browser keeps nothing after it closes, which the browser lists as its only objection.
   const others = installabilityErrors.filter(({ errorId }) => errorId !== 'in-incognito');
   expect(others).toEqual([]);
+
+  edition.isDown = true;
+  await page.goto(`${edition.address}/no/such/page/`);
+  await expect(page.locator('h1')).toHaveText('No such page');
 });

@@ -4,7 +4,9 @@ const ADDRESS = '/trainee/practice/';
 const problem = (page: Page, id: string): Locator => page.locator(`#practice-${id}`);
 const judgement = (sheet: Locator): Locator => sheet.locator('.practice-judgement');
 
-test('a practice page loads no worksheet before a problem is touched', async ({ page }) => {
+test('a practice page loads no worksheet before a problem is touched, and stands on paper with a line to write on and without its answers', async ({
+  page,
+}) => {
   const scripts: string[] = [];
   page.on('request', (request) => {
     if (request.resourceType() === 'script') scripts.push(new URL(request.url()).pathname);
@@ -14,6 +16,13 @@ test('a practice page loads no worksheet before a problem is touched', async ({ 
     await sheet.scrollIntoViewIfNeeded();
   }
   await page.waitForLoadState('networkidle');
+  await test.step('on paper', async () => {
+    await page.emulateMedia({ media: 'print' });
+    await expect(problem(page, 'flash-rate').locator('.practice-told')).toBeVisible();
+    await expect(page.locator('.practice details:visible')).toHaveCount(0);
+    await expect(page.locator('.practice button:visible')).toHaveCount(0);
+    await page.emulateMedia({ media: null });
+  });
   const before = scripts.length;
   expect(scripts.filter((path) => /flash-rate|tachometer|preact/u.test(path))).toEqual([]);
   await problem(page, 'flash-rate').locator('input').focus();
@@ -60,50 +69,29 @@ test('an entry is judged right, wrong with its direction, or unreadable with an 
   await expect(sheet.locator('.practice-tally')).toHaveText('1 right of 1 at the first try');
 });
 
-test('a round is ten problems, then it stops and says how it went', async ({ page }) => {
-  await page.goto(ADDRESS);
-  const round = page.locator('mixed-practice');
-  await round.getByRole('button', { name: 'Give me a problem' }).click();
-  for (let number = 1; number <= 10; number += 1) {
-    await expect(round.getByRole('status').last()).toContainText(`Problem ${number} of 10`);
-    await page.locator('#practice-mixed-entry').fill('-77777');
-    await page.keyboard.press('Enter');
-    await round
-      .getByRole('button', { name: number < 10 ? 'Next problem' : 'See how it went' })
-      .click();
-  }
-  await expect(round).toContainText('0 of 10 right at the first try');
-  await expect(round.locator('li')).toHaveCount(10);
-  await expect(round.getByRole('button', { name: 'Next problem' })).toHaveCount(0);
-  await round.getByRole('button', { name: 'Another round' }).click();
-  await expect(round).toContainText('Problem 1 of 10');
-});
-
-test('the mixed round asks one kind after another, with the entry ready to type in', async ({
+test('a round asks one kind after another, with the entry ready to type in; after ten problems it stops and says how it went', async ({
   page,
 }) => {
   await page.goto(ADDRESS);
   const round = page.locator('mixed-practice');
   await round.getByRole('button', { name: 'Give me a problem' }).click();
   const entry = page.locator('#practice-mixed-entry');
-  await expect(entry).toBeFocused();
-  await page.keyboard.type('-7');
-  await page.keyboard.press('Enter');
-  await expect(round).toContainText('of 1 tried');
   const title = round.locator('h3');
-  const before = await title.innerText();
-  await round.getByRole('button', { name: 'Next problem' }).click();
-  await expect(title).not.toHaveText(before);
-  await expect(entry).toBeFocused();
-  await expect(entry).toHaveValue('');
-});
-
-test('on paper the problems stand with a line to write on and without their answers', async ({
-  page,
-}) => {
-  await page.goto(ADDRESS);
-  await page.emulateMedia({ media: 'print' });
-  await expect(problem(page, 'flash-rate').locator('.practice-told')).toBeVisible();
-  await expect(page.locator('.practice details:visible')).toHaveCount(0);
-  await expect(page.locator('.practice button:visible')).toHaveCount(0);
+  for (let number = 1; number <= 10; number += 1) {
+    await expect(round.getByRole('status').last()).toContainText(`Problem ${number} of 10`);
+    await expect(entry).toBeFocused();
+    await expect(entry).toHaveValue('');
+    await page.keyboard.type('-77777');
+    await page.keyboard.press('Enter');
+    await expect(round).toContainText(`of ${number} tried`);
+    const before = await title.innerText();
+    const isLast = number === 10;
+    await round.getByRole('button', { name: isLast ? 'See how it went' : 'Next problem' }).click();
+    if (!isLast) await expect(title).not.toHaveText(before);
+  }
+  await expect(round).toContainText('0 of 10 right at the first try');
+  await expect(round.locator('li')).toHaveCount(10);
+  await expect(round.getByRole('button', { name: 'Next problem' })).toHaveCount(0);
+  await round.getByRole('button', { name: 'Another round' }).click();
+  await expect(round).toContainText('Problem 1 of 10');
 });

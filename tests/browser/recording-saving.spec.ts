@@ -2,9 +2,10 @@
 import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, test, type Download, type Locator, type Page } from '@playwright/test';
+import { expect, test, type Locator } from '@playwright/test';
 import { pictureChecksums, streamFacts } from '../tools/coded-clips.ts';
 import { demoPath, demoTruths } from '../tools/demo-recordings/demo-readings.ts';
+import { readFile, taken, untilSaid } from './recording-sheet.ts';
 import { runAsPasted, runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
 
 test.skip(!runsWholeChain, 'SKIPPED: needs ffmpeg 5 or later, with ffprobe');
@@ -24,29 +25,27 @@ test.afterEach(() => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-/** The demo three times over, every picture alone: more film frames than a Windows line can name. */
-function writeLongFilm(name: string, ...options: readonly string[]): string {
+/** The demo with every picture alone, so many times over. */
+function writeAlone(name: string, times: number, ...options: readonly string[]): string {
   const path = join(folder, name);
-  const coder = ['-c:v', 'libx264', '-preset', 'veryfast', '-qp', '20'];
-  runFfmpeg(['-stream_loop', '2', '-i', demoPath(film), ...options, ...coder, '-g', '1', path]);
+  const coder = ['-an', '-c:v', 'libx264', '-preset', 'ultrafast', '-qp', '22', '-g', '1'];
+  const source = ['-stream_loop', String(times - 1), '-i', demoPath(film)];
+  runFfmpeg([...source, ...options, ...coder, path]);
   return path;
 }
 
-async function read(page: Page, path: string): Promise<Locator> {
-  await page.goto(FILM);
-  const sheet = page.locator('recording-sheet');
-  await sheet.locator('input[type=file]').first().setInputFiles(path);
-  await expectSoon(sheet.locator('.recording-name')).toContainText('Read:');
-  return sheet;
-}
-
-async function taken(page: Page, press: Locator): Promise<Download> {
-  const [download] = await Promise.all([page.waitForEvent('download'), press.click()]);
-  return download;
-}
+/** More film frames than a Windows line can name. */
+const writeLongFilm = (name: string): string => writeAlone(name, 3);
 
 const sizeOf = async (sheet: Locator, kind: 'copy' | 'watch'): Promise<string> =>
   sheet.locator(`[data-size="${kind}"]`).innerText();
+
+/** The size in words that tell about how many megabytes, or for a small file bytes. */
+function aboutBytes(words: string): number {
+  const [, number = '', unit] = /about ([\d.\s]*\d)\s+(MB|B)/u.exec(words) ?? [];
+  expect(number, words).not.toBe('');
+  return Number(number.replaceAll(/\s/gu, '')) * (unit === 'MB' ? 1e6 : 1);
+}
 
 /** Runs a batch file as the command prompt does: line by line, to the first that fails. */
 function runBatchFile(text: string): void {
@@ -71,22 +70,22 @@ function runBatchFile(text: string): void {
 test('tells the size of the copy to the byte before it is made, and of the copy to watch about', async ({
   page,
 }) => {
-  const path = writeLongFilm('recording.mp4', '-an');
-  const sheet = await read(page, path);
+  const path = writeAlone('recording.mp4', 1, '-t', '5');
+  const sheet = await readFile(page, FILM, path);
   await expectSoon(sheet.locator('[data-size="copy"]')).toContainText('exactly');
   const promised = Number(
     /exactly ([\d,]+) bytes/u.exec(await sizeOf(sheet, 'copy'))![1]!.replaceAll(',', ''),
   );
   await sheet.getByRole('button', { name: 'Copy the kept frames unchanged' }).click();
-  await expectSoon(sheet.getByText('Ready, and read again')).toBeVisible();
+  await untilSaid(sheet.locator('p'), 'Ready, and read again');
   const link = sheet.getByRole('link', { name: 'Download film-copied.mp4' });
   const saved = join(folder, 'saved.mp4');
   await (await taken(page, link)).saveAs(saved);
   expect(statSync(saved).size).toBe(promised);
 
-  const about = Number(/about ([\d.]+)\s+MB/u.exec(await sizeOf(sheet, 'watch'))![1]) * 1e6;
+  const about = aboutBytes(await sizeOf(sheet, 'watch'));
   await sheet.getByRole('button', { name: 'Make a copy to watch' }).click();
-  await expectSoon(sheet.getByText('to watch, not for the archive')).toBeVisible();
+  await untilSaid(sheet.locator('p'), 'to watch, not for the archive');
   const watched = join(folder, 'watched');
   await (await taken(page, sheet.getByRole('link', { name: 'Download viewing.' }))).saveAs(watched);
   expect(statSync(watched).size).toBeLessThan(1.5 * about);
@@ -96,10 +95,10 @@ test('tells the size of the copy to the byte before it is made, and of the copy 
 test('prints no line that Windows cuts off, and its parts make the same film @long', async ({
   page,
 }) => {
-  const path = writeLongFilm('recording.mov', '-an');
-  const sheet = await read(page, path);
+  const path = writeLongFilm('recording.mov');
+  const sheet = await readFile(page, FILM, path);
   await sheet.getByRole('button', { name: 'Copy the kept frames unchanged' }).click();
-  await expectSoon(sheet.getByText('Ready, and read again')).toBeVisible();
+  await untilSaid(sheet.locator('p'), 'Ready, and read again');
   const saved = join(folder, 'saved.mov');
   const link = sheet.getByRole('link', { name: 'Download film-copied.mov' });
   await (await taken(page, link)).saveAs(saved);
@@ -124,18 +123,18 @@ test('prints no line that Windows cuts off, and its parts make the same film @lo
 test('says beforehand why a recording cannot be copied unchanged, and about how large Matroska gets @long', async ({
   page,
 }) => {
-  const grouped = await read(page, demoPath(film));
+  const grouped = await readFile(page, FILM, demoPath(film));
   await expectSoon(grouped.locator('[data-size="copy"]')).toContainText('stand alone');
   expect(await sizeOf(grouped, 'copy')).toContain('This cannot be made.');
   await expect(
     grouped.getByRole('button', { name: 'Copy the kept frames unchanged' }),
   ).toBeDisabled();
 
-  const sheet = await read(page, writeLongFilm('recording.mkv', '-an'));
+  const sheet = await readFile(page, FILM, writeLongFilm('recording.mkv'));
   await expectSoon(sheet.locator('[data-size="copy"]')).toContainText('about');
-  const about = Number(/about ([\d.]+)\s+MB/u.exec(await sizeOf(sheet, 'copy'))![1]) * 1e6;
+  const about = aboutBytes(await sizeOf(sheet, 'copy'));
   await sheet.getByRole('button', { name: 'Copy the kept frames unchanged' }).click();
-  await expectSoon(sheet.getByText('Ready, and read again')).toBeVisible();
+  await untilSaid(sheet.locator('p'), 'Ready, and read again');
   const saved = join(folder, 'saved.mp4');
   const link = sheet.getByRole('link', { name: 'Download film-copied.mp4' });
   await (await taken(page, link)).saveAs(saved);

@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { wakeForms, wakeSheet } from './live-forms.ts';
+import { turnTag } from './short-run.ts';
 import { coveredFields, smallTargets } from './sweep/covered.ts';
 import { elementsTooWide } from './sweep/layout.ts';
 
@@ -15,8 +16,11 @@ const SIZES = [
 
 test.describe('small windows', () => {
   test.use({ viewport: SIZES[0], hasTouch: true });
-  for (const address of [...LONG, ...FORMS]) {
-    test(`${address}: no field is covered when it is focused, nothing is too small to hit`, async ({
+  // Of the chapters one is asked in the test command, and of the pages that are a form one.
+  for (const [address, tag] of [LONG, FORMS].flatMap((pages) =>
+    pages.map((each, index) => [each, turnTag(index, 3)] as const),
+  )) {
+    test(`${address}: no field is covered when it is focused, nothing is too small to hit${tag}`, async ({
       page,
     }) => {
       await page.goto(address);

@@ -1,53 +1,57 @@
-import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test as base } from '@playwright/test';
+import { turnTag } from './short-run.ts';
 import {
   expectWhole,
   Host,
   lookForNewer,
-  makeEdition,
-  makeSmallSite,
+  twoEditions,
   visit,
+  withoutGrace,
+  type Editions,
   type Part,
 } from './editions.ts';
 
 // An edition is whole or not used: whatever a host has at the moment, and wherever the line breaks, a
 // reader of the kept book has the old edition until the newer one is complete.
 
-interface Editions {
-  readonly first: string;
-  readonly second: string;
-}
-
-const test = base.extend<{ host: Host }, { editions: Editions }>({
-  editions: [
-    // eslint-disable-next-line no-empty-pattern -- the runner reads what a fixture needs from the pattern
-    async ({}, use) => {
-      const site = await makeSmallSite();
-      const first = await makeEdition(site, 'edition1');
-      const second = await makeEdition(site, 'edition2');
-      await use({ first, second });
-      for (const folder of [site, first, second]) rmSync(folder, { recursive: true, force: true });
-    },
-    { scope: 'worker' },
-  ],
+const test = base.extend<{ editions: Editions; host: Host }>({
+  // eslint-disable-next-line no-empty-pattern -- the runner reads what a fixture needs from the pattern
+  editions: async ({}, use) => {
+    await use(await twoEditions());
+  },
   host: async ({ editions }, use) => {
     const host = await Host.open(editions.first);
     await use(host);
     await host.close();
   },
+  context: async ({ context }, use) => {
+    await withoutGrace(context);
+    await use(context);
+  },
 });
 test.use({ serviceWorkers: 'allow' });
 
-const ORDERS: readonly (readonly [Part, Part, Part, string])[] = [
-  ['worker', 'pages', 'scripts', ''],
-  ['worker', 'scripts', 'pages', ' @long'],
-  ['pages', 'worker', 'scripts', ''],
-  ['scripts', 'worker', 'pages', ' @long'],
+/** The mark under which an edition keeps its page of contents. */
+function revisionOfContents(edition: string): string {
+  const worker = readFileSync(join(edition, 'service-worker.js'), 'utf8');
+  const revision = /\/contents\/[`"'],revision:[`"'](\w+)/u.exec(worker)?.[1] ?? '';
+  expect(revision).toHaveLength(16);
+  return revision;
+}
+
+/** The worst order first, which is always asked: the list of files is there before any of them. */
+const ORDERS: readonly (readonly [Part, Part, Part])[] = [
+  ['worker', 'pages', 'scripts'],
+  ['worker', 'scripts', 'pages'],
+  ['pages', 'worker', 'scripts'],
+  ['scripts', 'worker', 'pages'],
 ];
 
-for (const [first, second, third, tag] of ORDERS) {
-  const order = [first, second, third] as const;
+for (const [index, order] of ORDERS.entries()) {
+  const [first, second, third] = order;
+  const tag = index === 0 ? '' : turnTag(index, 3);
   test(`uploaded as ${order.join(', ')}: the old edition until the last file is there${tag}`, async ({
     page,
     host,
@@ -97,9 +101,9 @@ test('a first download that breaks off keeps nothing, and the next visit keeps a
   page,
   host,
 }) => {
-  await page.goto(host.address);
-  await page.waitForLoadState('networkidle');
-  host.cutAfter(40);
+  // A page that does not fetch the book by itself.
+  await page.goto(`${host.address}/editions.json`);
+  host.cutAfter(20);
   const isKept = await page.evaluate(async () => {
     const registration = await navigator.serviceWorker.register('/service-worker.js');
     const worker = registration.installing;
@@ -117,15 +121,14 @@ test('a first download that breaks off keeps nothing, and the next visit keeps a
   await expectWhole(page, host.address, 'edition1');
 });
 
-test('a wrong file that was kept under the name of the newer edition is fetched anew', async ({
+test('a wrong file kept under the name of the newer edition is fetched anew, and a page still open while another tab takes that edition wakes its form with its own script', async ({
   page,
+  context,
   host,
   editions,
 }) => {
   await visit(page, host.address);
-  const worker = readFileSync(join(editions.second, 'service-worker.js'), 'utf8');
-  const revision = /\/contents\/[`"'],revision:[`"'](\w+)/u.exec(worker)?.[1] ?? '';
-  expect(revision).toHaveLength(16);
+  const revision = revisionOfContents(editions.second);
   await page.evaluate(async (mark) => {
     const [name = ''] = await caches.keys();
     const cache = await caches.open(name);
@@ -136,21 +139,6 @@ test('a wrong file that was kept under the name of the newer edition is fetched 
     for (const key of url.searchParams.keys()) url.searchParams.set(key, mark);
     await cache.put(url.href, old);
   }, revision);
-  for (const part of ['scripts', 'pages', 'worker'] as const) host.deploy(editions.second, part);
-  expect(await lookForNewer(page)).toBe(true);
-  await page.goto(host.address);
-  await page.locator('.edition').getByRole('button', { name: 'Reload' }).click();
-  await expect(page.locator('html')).toHaveAttribute('data-page-of', 'edition2');
-  await expectWhole(page, host.address, 'edition2');
-});
-
-test('a page still open while another tab takes the newer edition wakes its form with its own script', async ({
-  page,
-  context,
-  host,
-  editions,
-}) => {
-  await visit(page, host.address);
   await page.goto(`${host.address}/gate/shutter-blades/`);
   await expect(page.locator('html')).toHaveAttribute('data-script-of', 'edition1');
 
@@ -167,19 +155,30 @@ test('a page still open while another tab takes the newer edition wakes its form
   await other.locator('.edition').getByRole('button', { name: 'Reload' }).click();
   await expect(other.locator('html')).toHaveAttribute('data-page-of', 'edition2');
   host.isDown = true;
+  await test.step('the wrong file was fetched anew', async () => {
+    await expectWhole(other, host.address, 'edition2');
+  });
 
-  await expect(page.locator('.edition')).toBeVisible();
-  const sheet = page.locator('worksheet-form[data-instance="flash-rate"]');
-  await sheet.getByLabel('Film rate', { exact: true }).fill('24');
-  await expect(sheet.locator('#flash-rate-answer-flashRateHz')).toContainText('72');
+  await test.step('the page still open wakes its form with its own script', async () => {
+    await expect(page.locator('.edition')).toBeVisible();
+    const sheet = page.locator('worksheet-form[data-instance="flash-rate"]');
+    await sheet.getByLabel('Film rate', { exact: true }).fill('24');
+    await expect(sheet.locator('#flash-rate-answer-flashRateHz')).toContainText('72');
+  });
 });
 
-test('a page that the browser has lost from the copy comes from the host, whole and of one edition', async ({
+test('an address without its last slash opens from the copy, and a page that the browser has lost comes from the host, whole and of one edition', async ({
   page,
   host,
   editions,
 }) => {
   await visit(page, host.address);
+  host.isDown = true;
+  await page.goto(`${host.address}/gate/shutter-blades`);
+  await expect(page.locator('html')).toHaveAttribute('data-page-of', 'edition1');
+  await expect(page.locator('h1')).not.toHaveText('No such page');
+
+  host.mend();
   host.deploy(editions.second, 'scripts');
   host.deploy(editions.second, 'pages');
   await page.evaluate(async () => {
@@ -190,12 +189,4 @@ test('a page that the browser has lost from the copy comes from the host, whole 
   await page.goto(`${host.address}/contents/`);
   await expect(page.locator('html')).toHaveAttribute('data-page-of', 'edition2');
   await expect(page.locator('html')).toHaveAttribute('data-script-of', 'edition2');
-});
-
-test('an address without its last slash opens from the copy', async ({ page, host }) => {
-  await visit(page, host.address);
-  host.isDown = true;
-  await page.goto(`${host.address}/gate/matching`);
-  await expect(page.locator('html')).toHaveAttribute('data-page-of', 'edition1');
-  await expect(page.locator('h1')).not.toHaveText('No such page');
 });

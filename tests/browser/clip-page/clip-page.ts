@@ -61,14 +61,14 @@ async function read(options: ReadOptions): Promise<unknown> {
       };
 }
 
-/** Time of a reading, without its numbers: handing them over would take memory of its own. */
+/** Time and facts of a reading, without its numbers: handing them over would take memory of its own. */
 async function timeReading(options: ReadOptions): Promise<unknown> {
   const begin = performance.now();
   const outcome = await readRecording(chosen(), options);
   const milliseconds = performance.now() - begin;
   if (outcome.kind === 'refused') return outcome;
-  const { frameCount, readingSeconds } = outcome;
-  return { frameCount, readingSeconds, milliseconds };
+  const { kind, facts, frameCount, readingSeconds } = outcome;
+  return { kind, facts, frameCount, readingSeconds, milliseconds };
 }
 
 /** A reading that is stopped once so many milliseconds have gone by. */
@@ -84,7 +84,7 @@ async function sound(seconds: number): Promise<unknown> {
   const outcome = await readSound(chosen(), 0, seconds);
   if (outcome.kind !== 'sound') return outcome;
   const { sampleRate, samples, firstSeconds } = outcome.sound;
-  return { kind: 'sound', sampleRate, firstSeconds, samples: [...samples] };
+  return { kind: 'sound', sampleRate, firstSeconds, samples };
 }
 
 /** Mean red, green and blue of a picture, by way of the page’s own drawing. */
