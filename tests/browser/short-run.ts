@@ -22,8 +22,8 @@ export function turnTag(index: number, turns: number): string {
   return isInTurn(index, turns) ? '' : ' @long';
 }
 
-/** Of so many pages the test command asks one for its colours in either scheme. */
-export const COLOUR_STEP = isShortRun ? 3 : 1;
+/** Of so many pages the test command shows one to axe in light, and another one in dark for its colours. */
+export const AXE_STEP = isShortRun ? 3 : 1;
 
 /** Of so many pages the test command prints one to sheets of paper. */
 export const PAPER_STEP = isShortRun ? 2 : 1;
