@@ -12,6 +12,7 @@ export default defineConfig({
     // Long enough for a machine that is busy elsewhere; it ends only what hangs.
     testTimeout: 180_000,
     hookTimeout: 180_000,
+    setupFiles: 'tests/tools/draw-by-turn.ts',
     projects: [
       {
         extends: true,

@@ -4,13 +4,13 @@ import { measuredKeepList } from '../../src/core/file/measured-keep-list.ts';
 import { filmAt } from '../tools/film-clip/projector.ts';
 import { filmClip, type ClipPlan } from '../tools/film-clip/film-clip.ts';
 import type { SceneKind } from '../tools/film-clip/scenes.ts';
-import { sizeOf } from '../tools/sample-sizes.ts';
+import { inTurn, sizeOf } from '../tools/sample-sizes.ts';
 import { enteredBench } from './file/film-clips.ts';
 import { describeStands, plansWith, positionOf } from './file/film-stand-clips.ts';
 
 describe('a stretch in which nothing changes', () => {
   const middle = 120;
-  const cases = (['still-without-grain', 'black'] as const).flatMap((kind: SceneKind) =>
+  const cases = inTurn<SceneKind>(['still-without-grain', 'black'], 2).flatMap((kind) =>
     plansWith(
       sizeOf('untold'),
       [

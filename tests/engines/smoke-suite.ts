@@ -11,7 +11,7 @@ import { placesOfTexts } from './places-of-texts.ts';
 // in tests/browser.
 
 /** The test command looks at one page of so many, by turns; `npm run test:engines` looks at all of them. */
-const PAGE_TURNS = 3;
+const PAGE_TURNS = 6;
 
 /** Asks, in each browser that the system has, whether the book works in it. */
 export function smokeSuite(choice: EngineChoice): void {

@@ -46,6 +46,12 @@ describe('film in the gate', () => {
   it('has a look for every fault, and each changes the picture or the way it is filmed', () => {
     expect(ids.length).toBeGreaterThanOrEqual(29);
     const sound = sideOf(LOOKS.sound);
+    const drawn = new Map<number, Uint8ClampedArray>();
+    const wellAt = (at: number): Uint8ClampedArray => {
+      const well = drawn.get(at) ?? film(at, sound.film);
+      drawn.set(at, well);
+      return well;
+    };
     for (const id of ids) {
       if (id === 'sound') continue;
       const side = sideOf(LOOKS[id]);
@@ -59,7 +65,9 @@ describe('film in the gate', () => {
       const frames = Array.from({ length: wants === 'strips' ? 13 : 1 }, (_, at) => from + at);
       let changed = 0;
       for (const at of frames) {
-        const [faulty, well] = [film(at, side.film), film(at, sound.film)];
+        // Enough is seen: the rest of the strips need not be drawn.
+        if (changed > 100) break;
+        const [faulty, well] = [film(at, side.film), wellAt(at)];
         for (let byte = 0; byte < well.length; byte += 4) {
           if (Math.abs(faulty[byte]! - well[byte]!) > 8) changed += 1;
         }

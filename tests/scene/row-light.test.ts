@@ -25,7 +25,7 @@ describe('the rows of a camera frame', () => {
   });
 
   it('share the picture between film frames as the purity says', () => {
-    checkPictureShare(300);
+    checkPictureShare(100);
   });
 
   it('share the picture of 480 rows to 2e-5 on the benches of the looks', () => {

@@ -52,7 +52,8 @@ describe('storage climate', () => {
         store,
         fc.double({ min: 0, max: 1, noNaN: true }),
         ([film, celsius, percent], s) => {
-          const colder = celsius - s * (celsius + 40);
+          // Rounding may take it a hair below the coldest store of the table.
+          const colder = Math.max(-40, celsius - s * (celsius + 40));
           expect(met(film, colder, percent).length).toBeGreaterThanOrEqual(
             met(film, celsius, percent).length,
           );
