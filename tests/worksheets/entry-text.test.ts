@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { formatQuantity } from '../../src/quantity/format.ts';
 import { entryText } from '../../src/worksheets/machine/entry-text.ts';
+import { evaluate } from '../../src/worksheets/machine/evaluate.ts';
+import { worksheets } from '../../src/worksheets/registry.ts';
 import { worksheet as densityRange } from '../../src/worksheets/gate/density-range/worksheet.ts';
 import { worksheet as keepList } from '../../src/worksheets/file/keep-list/worksheet.ts';
 import { worksheet as stopwatch } from '../../src/worksheets/gate/stopwatch/worksheet.ts';
@@ -32,4 +34,30 @@ describe('an entry in a sentence', () => {
   test('stays as typed where the reader wrote a unit', () => {
     expect(entryText(keepList.inputs.readoutSeconds, '16 ms')).toBe('16 ms');
   });
+});
+
+describe('an entry at the end of its range, in another unit', () => {
+  // Rounded to its last digit it lies a hair outside: 0.02 mm, 2 mm.
+  test.each([
+    ['take-up-room', 'measuredMillimetres', '0.000787401574803 in'],
+    ['gauge-finder', 'readingErrorMillimetres', '0,00656167979003 ft'],
+  ])('is taken by %s', (id, key, text) => {
+    const sheet = worksheets.get(id);
+    if (sheet === undefined) throw new Error(`no worksheet ${id}`);
+    const { messages, outcome } = evaluate(sheet, { [key]: text });
+    expect(messages).toEqual({});
+    expect(outcome).toBeDefined();
+  });
+});
+
+test('a camera that needs more light than any lamp gives is told so, and no field is blamed', () => {
+  const entries = {
+    ...{ fNumber: '64', exposureSeconds: '0.1 ms', sensitivity: '1', lampLux: '' },
+    ...{ sensorWidthMillimetres: '100', fillPercent: '100', openPercent: '20' },
+  };
+  const sheet = worksheets.get('film-light');
+  if (sheet === undefined) throw new Error('no worksheet film-light');
+  const { messages, outcome } = evaluate(sheet, entries);
+  expect(messages).toEqual({});
+  expect(outcome?.verdict.level).toBe('care');
 });

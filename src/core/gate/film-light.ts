@@ -63,14 +63,14 @@ export function neededLux(setting: CameraLightSetting): number {
 }
 
 const requireLux = (lux: number): number =>
-  requireInterval('lampLux', lux, { minimum: 0, maximum: 1e12, unit: 'lx' });
+  requireInterval('lampLux', lux, { minimum: 0, maximum: 1e16, unit: 'lx' });
 
 /**
  * Light that passes a picture of a given size.
  *
  * Model: illuminance × area, exact for even light.
  *
- * @param lux                illuminance, lx; 0–1e12
+ * @param lux                illuminance, lx; 0–1e16
  * @param areaSquareMillimetres  area, mm²; > 0
  * @returns luminous flux, lm
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
@@ -87,7 +87,7 @@ export function lumensOnArea(lux: number, areaSquareMillimetres: number): number
  *
  * Model: illuminance ÷ luminous efficacy of the radiation. Heat glasses differ: read to about a stop.
  *
- * @param lux     illuminance, lx; 0–1e12
+ * @param lux     illuminance, lx; 0–1e16
  * @param source  kind of light
  * @returns irradiance, W/mm²
  * @throws {OutOfRangeError} names the argument, the value given and the accepted range
@@ -173,7 +173,7 @@ export function standingKelvin(wattsPerMm2: number): number {
  *
  * Model: E × d ÷ f, exact.
  *
- * @param lux           illuminance in the open gate, lx; 0–1e12
+ * @param lux           illuminance in the open gate, lx; 0–1e16
  * @param openFraction  open fraction; above 0, at most 1
  * @param filmFps       film rate, frames/s; > 0, at most 240
  * @returns dose, lx·h

@@ -81,7 +81,12 @@ function readQuantity(
   if (!(value >= spec.minimum - slack && value <= spec.maximum + slack)) {
     return refuse(`“${quotable(text)}” is outside the range ${rangeText(spec)}`, spec);
   }
-  return { ok: true, value: parsed.value };
+  // Core takes the bound itself and nothing beyond it.
+  const inRange = Math.min(spec.maximum, Math.max(spec.minimum, value));
+  return {
+    ok: true,
+    value: inRange === value ? parsed.value : { ...parsed.value, value: inRange },
+  };
 }
 
 function readList(spec: ListInput, text: string): Read {
