@@ -485,7 +485,7 @@ test('the papers say what the job says, and nothing of the workshop’s own', as
   expect(sheets.length).toBeGreaterThanOrEqual(12);
 });
 
-test('the table is typed into by keys alone, and comes back after a reload @phone', async ({
+test('the table is typed into by keys alone, and comes back after a reload @phone-long', async ({
   page,
 }) => {
   await openBox(page);

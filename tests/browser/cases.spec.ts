@@ -77,7 +77,7 @@ test('a link with a seed gives everybody the same ten', async ({ page, browser }
   await other.context().close();
 });
 
-test('a recording is judged by the eye: still first, then played, then answered @phone', async ({
+test('a recording is judged by the eye: still first, then played, then answered @phone-long', async ({
   page,
 }) => {
   await openPractice(page, '?set=g&level=1');

@@ -1,4 +1,5 @@
 import { expect, test, type Page } from '@playwright/test';
+import { turnTag } from './short-run.ts';
 
 // Cause and effect on one screen: whatever field of a sheet is changed, its picture is in sight.
 
@@ -42,11 +43,13 @@ async function picturesSeen(page: Page): Promise<readonly Seen[]> {
   });
 }
 
-for (const [width, height] of [
-  [1440, 900],
-  [820, 1180],
-] as const) {
-  test(`every field of every sheet has its picture in sight at ${width} × ${height}`, async ({
+for (const [place, [width, height]] of (
+  [
+    [1440, 900],
+    [820, 1180],
+  ] as const
+).entries()) {
+  test(`every field of every sheet has its picture in sight at ${width} × ${height}${turnTag(place, 2)}`, async ({
     page,
   }) => {
     await page.setViewportSize({ width, height });

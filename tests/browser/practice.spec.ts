@@ -30,7 +30,7 @@ test('a practice page loads no worksheet before a problem is touched, and stands
   expect(scripts.length).toBeGreaterThan(before);
 });
 
-test('the first press of a button counts, though it has to fetch its script @phone', async ({
+test('the first press of a button counts, though it has to fetch its script @phone-long', async ({
   page,
 }) => {
   await page.goto(ADDRESS);

@@ -33,7 +33,7 @@ test('a scene is a still picture until it is touched, and loads nothing', async 
   expect(loaded.filter((url) => /film-worker|\/scene\.[^/]+\.js/u.test(url))).toEqual([]);
 });
 
-test('the first press counts, and the state says what the picture holds @phone', async ({
+test('the first press counts, and the state says what the picture holds @phone-long', async ({
   page,
 }) => {
   await wake(page);

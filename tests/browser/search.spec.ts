@@ -46,7 +46,7 @@ test('the front page asks without script too', async ({ browser, baseURL }) => {
   await context.close();
 });
 
-test('“ghost” and “double image” find the matter of whole and blended frames @phone', async ({
+test('“ghost” and “double image” find the matter of whole and blended frames @phone-long', async ({
   page,
 }) => {
   for (const words of ['ghost', 'double image']) {

@@ -23,7 +23,7 @@ export function turnTag(index: number, turns: number): string {
 }
 
 /** Of so many pages the test command shows one to axe in light, and another one in dark for its colours. */
-export const AXE_STEP = isShortRun ? 3 : 1;
+export const AXE_STEP = isShortRun ? 4 : 1;
 
 /** Of so many pages the test command prints one to sheets of paper. */
-export const PAPER_STEP = isShortRun ? 2 : 1;
+export const PAPER_STEP = isShortRun ? 3 : 1;
