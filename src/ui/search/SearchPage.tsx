@@ -49,12 +49,13 @@ export function SearchPage({ open = neverOpen, typed = '' }: Props): ComponentCh
       setQuery(queryOfAddress());
     };
     addEventListener('popstate', onPopState);
-    if (typed === '') setQuery(queryOfAddress());
+    // A letter may have been typed since the form came to life: it stays.
+    setQuery((now) => (now === '' ? queryOfAddress() : now));
     setIsLive(true);
     return () => {
       removeEventListener('popstate', onPopState);
     };
-  }, [typed]);
+  }, []);
 
   useEffect(() => {
     if (isLive) field.current?.focus();
