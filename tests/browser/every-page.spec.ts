@@ -1,8 +1,7 @@
 import { expect, test } from '@playwright/test';
 import { readPages } from '../site/built-site.ts';
-import { isInTurn } from '../tools/turn.ts';
 import { wakeForms } from './live-forms.ts';
-import { AXE_STEP, PAPER_STEP } from './short-run.ts';
+import { isAsked } from './short-run.ts';
 import { axeViolations, COLOUR_RULES } from './sweep/axe.ts';
 import { countedScripts } from './sweep/counted-scripts.ts';
 import {
@@ -15,6 +14,11 @@ import {
 import { listenTo } from './sweep/listen.ts';
 import { expectPdf, expectPrints } from './sweep/paper.ts';
 import { sheetFaults } from './sweep/sheets-of-paper.ts';
+
+/** The test command shows one page of so many to axe in light, and another one in dark for its colours. */
+const AXE_TURNS = 4;
+/** It prints one page of so many to sheets of paper. */
+const PAPER_TURNS = 3;
 
 // One visit of every page asks all that every page must answer, because loading a page and waking its
 // forms costs more than the questions. Each question is soft: one fault does not hide the next.
@@ -35,7 +39,7 @@ for (const [place, { address, html }] of readPages().entries()) {
     await tab.waitForLoadState('networkidle');
     expect.soft(await notedShifts(tab), 'shifts of the layout as it loads').toEqual([]);
     expect.soft(await overlappedNotes(tab), 'what lies over notes in the margin').toEqual([]);
-    if (isInTurn(place, PAPER_STEP)) {
+    if (isAsked(place, PAPER_TURNS)) {
       const pdf = await expectPdf(tab);
       if (isChapter) expect.soft(await sheetFaults(tab, pdf), 'sheets of paper').toEqual([]);
       await forgetShifts(tab);
@@ -61,11 +65,11 @@ for (const [place, { address, html }] of readPages().entries()) {
         .toEqual([]);
     }
 
-    if (isInTurn(place, AXE_STEP)) {
+    if (isAsked(place, AXE_TURNS)) {
       expect.soft(await axeViolations(tab), 'axe, light').toEqual([]);
     }
     await tab.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
-    if (isInTurn(place + 1, AXE_STEP)) {
+    if (isAsked(place + 1, AXE_TURNS)) {
       expect.soft(await axeViolations(tab, { rules: COLOUR_RULES }), 'axe, dark').toEqual([]);
     }
 

@@ -1,8 +1,7 @@
 import { expect, test } from '@playwright/test';
 import { findChromium, launchArguments } from './chromium.ts';
 import { wakeForms } from './live-forms.ts';
-import { isInTurn } from '../tools/turn.ts';
-import { isShortRun } from './short-run.ts';
+import { isAsked } from './short-run.ts';
 import { coveredFields } from './sweep/covered.ts';
 import { elementsTooWide } from './sweep/layout.ts';
 
@@ -34,7 +33,7 @@ const PAGES = [
 test('no page scrolls sideways', async ({ page }) => {
   test.setTimeout(PAGES.length * 20_000);
   // A third of them in the test command, another third for another commit.
-  for (const address of PAGES.filter((_, index) => !isShortRun || isInTurn(index, 3))) {
+  for (const address of PAGES.filter((_, index) => isAsked(index, 3))) {
     await page.goto(address);
     await wakeForms(page);
     const size = await page.evaluate(() => getComputedStyle(document.documentElement).fontSize);

@@ -3,9 +3,8 @@ import { join } from 'node:path';
 import { expect, test as base } from '@playwright/test';
 import { writeOfflineCopy } from '../../src/build/offline-copy.mjs';
 import { readPages, siteFolder, type BuiltPage } from '../site/built-site.ts';
-import { isInTurn } from '../tools/turn.ts';
 import { Host, smallSite, visit, withoutGrace } from './editions.ts';
-import { isShortRun } from './short-run.ts';
+import { isAsked } from './short-run.ts';
 
 const test = base.extend<{ book: Host; edition: Host }>({
   /** The whole book. */
@@ -42,7 +41,7 @@ test('after one visit every page, worksheets, links with numbers and search are 
     expect(addressesOf(others)).toEqual([]);
   });
   // In the test command some of them in turn are opened: what is asked is the same.
-  const opened = pages.filter((_, at) => !isShortRun || isInTurn(at, 12));
+  const opened = pages.filter((_, at) => isAsked(at, 12));
   for (const { address, root } of opened) {
     await page.goto(`${book.address}${address}`);
     const title = root.querySelector('h1')?.textContent.trim() ?? 'none';

@@ -17,9 +17,8 @@ import {
   untilRead,
   untilSaid,
 } from './recording-sheet.ts';
-import { isInTurn } from '../tools/turn.ts';
 import { differing } from '../tools/differing.ts';
-import { isShortRun } from './short-run.ts';
+import { isAsked, isShortRun } from './short-run.ts';
 import { axeViolations } from './sweep/axe.ts';
 
 // Reading takes its time where several pages read at once.
@@ -46,7 +45,7 @@ async function expectNoSidewaysScroll(page: Page): Promise<void> {
 
 /** No reader is shut out of a sheet that has read something; the sheets of both kinds and of ties take turns. */
 async function expectSheetIsAccessible(page: Page, index: number): Promise<void> {
-  if (isShortRun && !isInTurn(index, 3)) return;
+  if (!isAsked(index, 3)) return;
   expect(await axeViolations(page, { within: 'recording-sheet' })).toEqual([]);
 }
 

@@ -7,9 +7,8 @@ import { expect, test, type Locator, type Page } from '@playwright/test';
 import { TIE_WORDS } from '../../src/core/file/recording-words.ts';
 import { demoPath, demoTruths } from '../tools/demo-recordings/demo-readings.ts';
 import { runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
-import { isInTurn } from '../tools/turn.ts';
 import { answerTo, readFile, takenText, untilSaid } from './recording-sheet.ts';
-import { isShortRun } from './short-run.ts';
+import { isAsked } from './short-run.ts';
 import { axeViolations } from './sweep/axe.ts';
 
 test.skip(!runsWholeChain, 'SKIPPED: needs ffmpeg 5 or later, with ffprobe');
@@ -115,7 +114,7 @@ test('ties carry the count over a dark stretch, and wrong ones are refused in wo
     await expect(ties.getByText('Not used.')).toHaveCount(2);
     expect(await listOf(page, sheet)).toEqual(tied);
     // The sheets of recording-page.spec.ts have the other two turns.
-    if (!isShortRun || isInTurn(2, 3)) {
+    if (isAsked(2, 3)) {
       expect(await axeViolations(page, { within: 'recording-sheet' })).toEqual([]);
     }
   } finally {

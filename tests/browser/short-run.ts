@@ -14,16 +14,12 @@ export const LEFT_OUT = isShortRun ? /@long/u : undefined;
 /** Titles of what runs on a phone too. */
 export const ON_PHONE = isShortRun ? /@phone(?!-long)/u : /@phone/u;
 
-/**
- * Ends the title of a case that takes turns with others: the test command asks one of so many, another one
- * for another commit.
- */
-export function turnTag(index: number, turns: number): string {
-  return isInTurn(index, turns) ? '' : ' @long';
+/** Whether a case that takes turns with others is asked: one of so many in the test command, else every one. */
+export function isAsked(index: number, turns: number): boolean {
+  return !isShortRun || isInTurn(index, turns);
 }
 
-/** Of so many pages the test command shows one to axe in light, and another one in dark for its colours. */
-export const AXE_STEP = isShortRun ? 4 : 1;
-
-/** Of so many pages the test command prints one to sheets of paper. */
-export const PAPER_STEP = isShortRun ? 3 : 1;
+/** Ends the title of a case that takes turns with others. */
+export function turnTag(index: number, turns: number): string {
+  return isAsked(index, turns) ? '' : ' @long';
+}

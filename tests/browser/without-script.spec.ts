@@ -1,7 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { readPages } from '../site/built-site.ts';
-import { isInTurn } from '../tools/turn.ts';
-import { isShortRun } from './short-run.ts';
+import { isAsked, isShortRun } from './short-run.ts';
 
 test.use({ javaScriptEnabled: false });
 
@@ -11,7 +10,7 @@ const pages = readPages();
 // command one tab goes through a third of all pages, another third for another commit.
 const partOf = (address: string): string =>
   isShortRun ? 'the turn' : (/^\/[\w-]+\/(?=[\w-]+\/)/u.exec(address)?.[0] ?? '/');
-const asked = pages.filter((_, index) => !isShortRun || isInTurn(index, 3));
+const asked = pages.filter((_, index) => isAsked(index, 3));
 const parts = [...new Set(asked.map(({ address }) => partOf(address)))];
 
 // With scripts off every page is still a page of a book, its worksheets worked with the book's numbers.

@@ -17,8 +17,7 @@ import {
 } from '../tools/coded-clips.ts';
 import { chainTitle, runFfmpeg, runsWholeChain } from '../tools/ffmpeg.ts';
 import { checksumsOf } from '../tools/picture-checksums.ts';
-import { isLongRun } from '../tools/sample-sizes.ts';
-import { isInTurn } from '../tools/turn.ts';
+import { isAsked } from '../tools/sample-sizes.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'save-copy-'));
 afterAll(() => {
@@ -33,7 +32,7 @@ const RATES = ['16', '18', '24000/1001'] as const;
 
 /** The test command tries each rate with a third of the codings, in turn, the long run all with all. */
 const ratesOf = (coding: Coding): readonly string[] =>
-  RATES.filter((_, at) => isLongRun || isInTurn(ALONE.indexOf(coding) + at, RATES.length));
+  RATES.filter((_, at) => isAsked(ALONE.indexOf(coding) + at, RATES.length));
 
 type Saved = Extract<SavedCopy, { kind: 'saved' }>;
 

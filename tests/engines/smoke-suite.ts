@@ -1,7 +1,6 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { isShortRun } from '../browser/short-run.ts';
+import { isAsked } from '../browser/short-run.ts';
 import { readPages } from '../site/built-site.ts';
-import { isInTurn } from '../tools/turn.ts';
 import { waitUntil, type Engine, type EngineChoice } from './engine.ts';
 import { openListeningSite, type ListeningSite } from './listening-site.ts';
 import { lookAtPage } from './look-at-page.ts';
@@ -151,7 +150,7 @@ export function smokeSuite(choice: EngineChoice): void {
       await open('/frame');
       site.takeFailed();
       const found: string[] = [];
-      const asked = readPages().filter((_, index) => !isShortRun || isInTurn(index, PAGE_TURNS));
+      const asked = readPages().filter((_, index) => isAsked(index, PAGE_TURNS));
       expect(asked.length).toBeGreaterThan(5);
       for (const { address } of asked) {
         const faults = await engine.run(lookAtPage, address);

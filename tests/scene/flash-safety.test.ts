@@ -2,8 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fastestSpeed, safePlay } from '../../src/scene/camera/flash-safety.ts';
 import { LOOKS, sideOf, type LookId } from '../../src/scene/looks/looks.ts';
 import { shownOf } from '../../src/scene/side.ts';
-import { isLongRun } from '../tools/sample-sizes.ts';
-import { isInTurn } from '../tools/turn.ts';
+import { isAsked } from '../tools/sample-sizes.ts';
 import { checkRandomPlay } from './random-play.ts';
 import { filmStock, flashesPlayed } from './play.ts';
 
@@ -20,7 +19,7 @@ const FILM_TURNS = 4;
 const ofTheFilm = ids.filter((id) => 'film' in LOOKS[id] && !('bench' in LOOKS[id]));
 const asked = ids.filter((id) => {
   const place = ofTheFilm.indexOf(id);
-  return isLongRun || place < 0 || isInTurn(place, FILM_TURNS);
+  return place < 0 || isAsked(place, FILM_TURNS);
 });
 
 describe('what plays', () => {

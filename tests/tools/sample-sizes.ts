@@ -60,10 +60,17 @@ export function someOf<Case>(cases: readonly Case[], name: keyof typeof SAMPLES)
   });
 }
 
-/** Of cases that ask the same those whose turn it is; all of them in the long run and where texts are approved. */
+/**
+ * Whether a case that takes turns with others is asked: one of so many in the test command, every one in the
+ * long run and where texts are approved.
+ */
+export function isAsked(index: number, turns: number): boolean {
+  return isLongRun || process.env['APPROVE'] !== undefined || isInTurn(index, turns);
+}
+
+/** Of cases that ask the same those that are asked. */
 export function inTurn<Case>(cases: readonly Case[], turns: number): readonly Case[] {
-  const areAllTaken = isLongRun || process.env['APPROVE'] !== undefined;
-  return cases.filter((_, index) => areAllTaken || isInTurn(index, turns));
+  return cases.filter((_, index) => isAsked(index, turns));
 }
 
 /** One line for each, as the test command prints them. */

@@ -62,6 +62,19 @@ function readingOf(spec: QuantityInput | OptionalQuantityInput | ListInput): Qua
   return { unit, entryUnit, minimum, maximum };
 }
 
+/**
+ * A number inside an inclusive range; undefined outside. A typed decimal can miss a bound by one rounding step
+ * of a unit conversion, and core takes the bound itself and nothing beyond it.
+ */
+function inRange(
+  value: number,
+  { minimum, maximum }: { readonly minimum: number; readonly maximum: number },
+): number | undefined {
+  const nearest = Math.min(maximum, Math.max(minimum, value));
+  const slack = 1e-12 * Math.max(Math.abs(minimum), Math.abs(maximum));
+  return Math.abs(value - nearest) <= slack ? nearest : undefined;
+}
+
 function readQuantity(
   spec: QuantityInput | OptionalQuantityInput,
   text: string,
@@ -75,18 +88,11 @@ function readQuantity(
     ...(spec.angleOf === undefined ? {} : { angleFps: angleFps ?? Number.NaN }),
   });
   if (!parsed.ok) return refuse(parsed.reason, spec);
-  const { value } = parsed.value;
-  // A typed decimal can miss an inclusive bound by one rounding step of a unit conversion.
-  const slack = 1e-12 * Math.max(Math.abs(spec.minimum), Math.abs(spec.maximum));
-  if (!(value >= spec.minimum - slack && value <= spec.maximum + slack)) {
+  const value = inRange(parsed.value.value, spec);
+  if (value === undefined) {
     return refuse(`“${quotable(text)}” is outside the range ${rangeText(spec)}`, spec);
   }
-  // Core takes the bound itself and nothing beyond it.
-  const inRange = Math.min(spec.maximum, Math.max(spec.minimum, value));
-  return {
-    ok: true,
-    value: inRange === value ? parsed.value : { ...parsed.value, value: inRange },
-  };
+  return { ok: true, value: { ...parsed.value, value } };
 }
 
 function readList(spec: ListInput, text: string): Read {
@@ -98,16 +104,15 @@ function readList(spec: ListInput, text: string): Read {
   if (parsed.value.length > spec.longest) {
     return refuse(`That is more than ${spec.longest} entries`, spec);
   }
-  const outside = parsed.value.findIndex(
-    ({ value }) => !(value >= spec.minimum && value <= spec.maximum),
-  );
+  const values = parsed.value.map(({ value }) => inRange(value, spec));
+  const outside = values.indexOf(undefined);
   if (outside >= 0) {
     return refuse(`Entry ${outside + 1} is outside the range ${rangeText(spec)}`, spec);
   }
   return {
     ok: true,
     value: {
-      value: parsed.value.map(({ value }) => value),
+      value: values,
       exact: parsed.value.map(({ exact }) => exact),
     },
   };

@@ -32,8 +32,7 @@ import {
   wordsIn,
   type TreeNode,
 } from '../../tools/powershell-tree.ts';
-import { isLongRun } from '../../tools/sample-sizes.ts';
-import { isInTurn } from '../../tools/turn.ts';
+import { isAsked } from '../../tools/sample-sizes.ts';
 
 /** Names that a folder of Linux or macOS can hold; the last four also one of Windows. */
 const HARD_NAMES = [
@@ -283,9 +282,6 @@ function callsIn(root: TreeNode, entries: ReelScriptEntries, version: number) {
       return [];
     });
 }
-
-/** Whether a reel is asked by the test command or waits for its turn; the long run asks all. */
-const isAsked = (index: number, turns: number): boolean => isLongRun || isInTurn(index, turns);
 
 /**
  * Versions of the program that sh runs a reel with. Older ones spell one switch otherwise, and only where

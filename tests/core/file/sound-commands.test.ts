@@ -7,9 +7,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { respeedCommands, retempoCommands } from '../../../src/core/file/sound-commands.ts';
 import { speedRatio } from '../../../src/core/file/sound-retiming.ts';
 import { ffmpeg, ffmpegTitle, runFfmpeg } from '../../tools/ffmpeg.ts';
-import { isLongRun } from '../../tools/sample-sizes.ts';
+import { isAsked } from '../../tools/sample-sizes.ts';
 import { readSound } from '../../tools/sound-files.ts';
-import { isInTurn } from '../../tools/turn.ts';
 
 const SAMPLE_RATE = 48_000;
 const TONE_HZ = 440;
@@ -29,8 +28,7 @@ const cases = [
 }));
 
 /** Each command takes three of the rates in turn, the long run all. */
-const casesFrom = (first: number): typeof cases =>
-  cases.filter((_, at) => isLongRun || isInTurn(at + first, 2));
+const casesFrom = (first: number): typeof cases => cases.filter((_, at) => isAsked(at + first, 2));
 
 const hasSox = spawnSync('sox', ['--version']).status === 0;
 const soxTitle = (title: string): string =>
