@@ -4,6 +4,7 @@ import { picturePlan } from './camera/views.ts';
 import { PAGE } from './drawing/reel.ts';
 import type { MakeSheet } from './drawing/sheet.ts';
 import { makeAnyFilmInGate } from './gate/any-film-in-gate.ts';
+import { keyOf } from './gate/film-faults.ts';
 import { shownOf } from './side.ts';
 import { fullSide, type SceneData, type SideData } from './scene-data.ts';
 
@@ -32,9 +33,8 @@ export function makeStills(makeSheet: MakeSheet, width: number): DrawStill {
   function sidePicture(data: SideData, starts: SceneData['starts'], out: Uint32Array): void {
     const side = fullSide(data);
     const shown = shownOf(side);
-    const faults = JSON.stringify(side.film);
     const bitmapOf = (filmFrame: number): Uint32Array => {
-      const key = `${filmFrame} ${faults}`;
+      const key = keyOf(filmFrame, side.film);
       const found = bitmaps.get(key);
       if (found !== undefined) return found;
       const made = new Uint32Array(filmInGate(filmFrame, side.film).buffer);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { formatQuantity } from '../../src/quantity/format.ts';
 import { entryText } from '../../src/worksheets/machine/entry-text.ts';
-import { evaluate } from '../../src/worksheets/machine/evaluate.ts';
+import { evaluate, type Entries } from '../../src/worksheets/machine/evaluate.ts';
 import { worksheets } from '../../src/worksheets/registry.ts';
 import { worksheet as densityRange } from '../../src/worksheets/gate/density-range/worksheet.ts';
 import { worksheet as keepList } from '../../src/worksheets/file/keep-list/worksheet.ts';
@@ -36,15 +36,16 @@ describe('an entry in a sentence', () => {
   });
 });
 
-describe('an entry at the end of its range, in another unit', () => {
-  // Rounded to its last digit it lies a hair outside: 0.02 mm, 2 mm.
-  test.each([
+describe('an entry at the end of its range', () => {
+  // Rounded to its last digit it lies a hair outside: 0.02 mm, 2 mm, 1°.
+  test.each<[string, string, string, Entries?]>([
     ['take-up-room', 'measuredMillimetres', '0.000787401574803 in'],
     ['gauge-finder', 'readingErrorMillimetres', '0,00656167979003 ft'],
-  ])('is taken by %s', (id, key, text) => {
+    ['unequal-blades', 'bladeDegrees', '0.99999999999; 54; 72', { openDegrees: '60; 60; 113' }],
+  ])('is taken by %s', (id, key, text, others = {}) => {
     const sheet = worksheets.get(id);
     if (sheet === undefined) throw new Error(`no worksheet ${id}`);
-    const { messages, outcome } = evaluate(sheet, { [key]: text });
+    const { messages, outcome } = evaluate(sheet, { ...others, [key]: text });
     expect(messages).toEqual({});
     expect(outcome).toBeDefined();
   });

@@ -52,6 +52,10 @@ export interface FilmFaults {
 /** Gives a film frame in the gate as RGBA, width × height × 4 bytes. */
 export type FilmInGate = (filmFrame: number, faults: FilmFaults) => Uint8ClampedArray<ArrayBuffer>;
 
+/** Tells film frames of all films apart. */
+export const keyOf = (filmFrame: number, faults: FilmFaults): string =>
+  `${filmFrame} ${JSON.stringify(faults)}`;
+
 /** Dust above this comes with fibres, and hair above this hangs far into the gate. */
 export const CLEAN = 0.4;
 

@@ -1,5 +1,6 @@
+import { keyOf } from '../../scene/gate/film-faults.ts';
 import type { WorkerAnswer, WorkerSize, WorkerWish } from '../../scene/film-worker.ts';
-import { keptFrames, keyOf, type FilmSupply } from './kept-frames.ts';
+import { keptFrames, type FilmSupply } from './kept-frames.ts';
 
 /** Film frames from a worker that is ready. */
 function fromWorker(worker: Worker, width: number, arrived: () => void): FilmSupply {

@@ -12,10 +12,6 @@ export interface FilmSupply {
   frame(filmFrame: number, faults: FilmFaults): Bitmap | undefined;
 }
 
-/** Tells film frames of all films apart. */
-export const keyOf = (filmFrame: number, faults: FilmFaults): string =>
-  `${filmFrame} ${JSON.stringify(faults)}`;
-
 /** The film frames that were wanted last, by their keys. */
 export function keptFrames() {
   const kept = new Map<string, Bitmap>();

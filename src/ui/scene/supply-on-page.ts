@@ -1,6 +1,7 @@
 import type { MakeSheet } from '../../scene/drawing/sheet.ts';
 import { makeAnyFilmInGate } from '../../scene/gate/any-film-in-gate.ts';
-import { keptFrames, keyOf, type FilmSupply } from './kept-frames.ts';
+import { keyOf } from '../../scene/gate/film-faults.ts';
+import { keptFrames, type FilmSupply } from './kept-frames.ts';
 
 /** Half the full size: the page itself must not wait for a film frame. */
 const WIDTH = 320;
